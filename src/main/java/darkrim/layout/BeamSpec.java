@@ -1,0 +1,34 @@
+package darkrim.layout;
+
+import darkrim.diagnostic.Place;
+import darkrim.geom.Outline;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * The light that comes in.
+ *
+ * @param pupil where it comes from
+ * @param field what it must pass, if anything
+ * @param radiance radiance of the pupil, W/(m2 sr), where stated
+ * @param place where the beam stands in the file
+ */
+public record BeamSpec(PupilSpec pupil, Optional<FieldSpec> field, Optional<Double> radiance, Place place) {
+    /**
+     * A pupil of uniform radiance.
+     *
+     * @param outline its shape in its own plane, mm; u is the layout's x and v its y before tilting
+     * @param centre its centre, mm; z is its distance from the focal plane
+     * @param tiltAboutX first turned by this about the layout's x axis, degrees
+     * @param tiltAboutY then turned by this about the layout's y axis, degrees
+     */
+    public record PupilSpec(Outline outline, Vector3D centre, double tiltAboutX, double tiltAboutY) {}
+
+    /**
+     * A limit of the field, in a plane parallel to the focal plane.
+     *
+     * @param outline its shape in its own plane, mm
+     * @param centre its centre, mm; z is the height of the plane above the focal plane, 0 for the focal plane itself
+     */
+    public record FieldSpec(Outline outline, Vector3D centre) {}
+}

@@ -1,0 +1,30 @@
+package darkrim.layout;
+
+import darkrim.diagnostic.Place;
+import darkrim.geom.Placement;
+import java.util.Optional;
+
+/**
+ * A part as the designer wrote it.
+ *
+ * @param name its name, the first step of the path of its surfaces
+ * @param shape what it is
+ * @param placement where it stands
+ * @param repeat how often it is repeated, if it is
+ * @param finish name of its finish; {@link #NO_FINISH} absorbs everything
+ * @param place where it stands in the file
+ */
+public record Part(String name, Shape shape, Placement placement, Optional<Repeat> repeat, String finish, Place place) {
+    /** The finish of a part for which none is stated: an ideal absorber. */
+    public static final String NO_FINISH = "absorber";
+
+    /**
+     * Copies of a part in a grid about the place of the part. Copy (i, j), counted from 1, is named {@code part[i,j]}.
+     *
+     * @param columns number along x
+     * @param rows number along y
+     * @param stepX step along x, mm
+     * @param stepY step along y, mm
+     */
+    public record Repeat(int columns, int rows, double stepX, double stepY) {}
+}

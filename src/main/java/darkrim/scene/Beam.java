@@ -1,0 +1,79 @@
+package darkrim.scene;
+
+import darkrim.geom.Frame;
+import darkrim.geom.Outline;
+import darkrim.geom.Polygon;
+import darkrim.geom.Ring;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * The light that comes in: a pupil of uniform radiance and, where there is one, a limit of the field.
+ *
+ * @param pupil where the light comes from; all of it above the focal plane
+ * @param fieldLimit what the light must pass, if anything
+ * @param radiance radiance of the pupil, W/(m2 sr), where known: results are then also given in W/m2
+ */
+public record Beam(Pupil pupil, Optional<FieldLimit> fieldLimit, OptionalDouble radiance) {
+    /** Points on a circle; the periodic trapezoid rule is exact to rounding far below this for a pupil that is seen within 60 deg. */
+    private static final int CIRCLE_POINTS = 4096;
+
+    /** A beam with neither field limit nor radiance. */
+    public static Beam of(Pupil pupil) {
+        return new Beam(pupil, Optional.empty(), OptionalDouble.empty());
+    }
+
+    /**
+     * Irradiance of the unobstructed pupil at the origin of the layout, facing +z, for radiance 1: what relative irradiance is relative
+     * to. The field limit is left out.
+     *
+     * <p>Contour integral over the outline: E = (L/2) n . contour integral of (r x dr)/r^2, for straight sides (L/2) sum theta_i n . gamma_i.
+     * Lambert 1760; Howell, Menguc, Siegel, Thermal Radiation Heat Transfer, ch. 5 (chapter from memory).
+     *
+     * @return irradiance over radiance, sr; 0 or less if the pupil does not shine on the origin
+     */
+    public double referenceIrradiance() {
+        Outline outline = pupil.outline();
+        double sum = 0;
+        if (outline instanceof Ring ring) {
+            sum = contour(circle(ring.radius()));
+            if (ring.hole() > 0) {
+                sum -= contour(circle(ring.hole()));
+            }
+        } else if (outline instanceof Polygon polygon) {
+            sum = contour(polygon.corners().stream()
+                    .map(corner -> pupil.frame().at(corner.getX(), corner.getY()))
+                    .toList());
+        }
+        return sum;
+    }
+
+    /** The circle as a many-sided contour; sides are short enough for the polygon formula to stand for the arc. */
+    private List<Vector3D> circle(double radius) {
+        Frame frame = pupil.frame();
+        // The polygon of equal area about the circle: its contour integral differs by the fourth power of the step.
+        double step = 2 * Math.PI / CIRCLE_POINTS;
+        double equalArea = radius * Math.sqrt(step / Math.sin(step));
+        return IntStream.range(0, CIRCLE_POINTS)
+                .mapToObj(i -> frame.at(equalArea * Math.cos(i * step), equalArea * Math.sin(i * step)))
+                .toList();
+    }
+
+    /** Seen from the origin facing +z, counter-clockwise about the pupil's normal, which points to the observer. */
+    private static double contour(List<Vector3D> corners) {
+        double sum = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            Vector3D a = corners.get(i);
+            Vector3D b = corners.get((i + 1) % corners.size());
+            Vector3D cross = a.cross(b);
+            double sine = cross.norm();
+            if (sine > 0) {
+                sum += Math.atan2(sine, a.dot(b)) * cross.getZ() / sine;
+            }
+        }
+        return -sum / 2;
+    }
+}
