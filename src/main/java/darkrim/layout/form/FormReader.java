@@ -13,6 +13,9 @@ import java.util.Optional;
 
 /** Reads a tree of nodes against the table of kinds and keys: what fits becomes values, what does not becomes findings. */
 public final class FormReader {
+    /** Characters of a whole number; the largest that is ever allowed has 16 digits. */
+    private static final int LONGEST_WHOLE = 40;
+
     private final Findings findings;
     private final List<Amount> amounts = new ArrayList<>();
 
@@ -107,8 +110,10 @@ public final class FormReader {
     }
 
     private Optional<Value> readWhole(Node.Scalar scalar, Kind.Whole kind) {
+        String shown = Wording.shortened(scalar.text());
         try {
-            BigDecimal number = new BigDecimal(scalar.text());
+            // A decimal number of a million digits would take minutes.
+            BigDecimal number = new BigDecimal(scalar.text().length() > LONGEST_WHOLE ? "1e30" : scalar.text());
             // Compared before it is turned into a whole number: 1e999999999 would fill the memory.
             boolean inRange = number.compareTo(BigDecimal.valueOf(kind.least())) >= 0
                     && number.compareTo(BigDecimal.valueOf(kind.most())) <= 0;
@@ -118,12 +123,12 @@ public final class FormReader {
             findings.error(
                     inRange ? "whole" : "range",
                     scalar.place(),
-                    scalar.text() + (inRange ? " is not whole" : " is out of range") + ", expected " + kind.expected());
+                    shown + (inRange ? " is not whole" : " is out of range") + ", expected " + kind.expected());
         } catch (NumberFormatException notDecimal) {
             findings.error(
                     "number-form",
                     scalar.place(),
-                    "'" + Wording.shortened(scalar.text()) + "' is not a decimal number, expected " + kind.expected());
+                    "'" + shown + "' is not a decimal number, expected " + kind.expected());
         }
         return Optional.empty();
     }

@@ -145,8 +145,7 @@ public final class Formula implements Written {
         String value = node.getToken().getValue();
         boolean refused = switch (type) {
             case STRING_LITERAL -> true;
-            case NUMBER_LITERAL ->
-                value.startsWith("0x") || value.startsWith("0X") || !Double.isFinite(Double.parseDouble(value));
+            case NUMBER_LITERAL -> !isUsable(value);
             default -> false;
         };
         if (refused) {
@@ -156,5 +155,16 @@ public final class Formula implements Written {
                 .map(Formula::refusedWord)
                 .flatMap(Optional::stream)
                 .findFirst();
+    }
+
+    /** A decimal number that is finite and, unless it is written as 0, not 0. */
+    private static boolean isUsable(String literal) {
+        if (literal.startsWith("0x") || literal.startsWith("0X")) {
+            return false;
+        }
+        double value = Double.parseDouble(literal);
+        String mantissa = literal.split("[eE]", -1)[0];
+        boolean writtenAsZero = mantissa.chars().allMatch(c -> c == '0' || c == '.');
+        return Double.isFinite(value) && (value != 0 || writtenAsZero);
     }
 }

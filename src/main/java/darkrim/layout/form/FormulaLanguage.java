@@ -1,8 +1,6 @@
 package darkrim.layout.form;
 
 import com.ezylang.evalex.BaseException;
-import com.ezylang.evalex.EvaluationException;
-import com.ezylang.evalex.Expression;
 import com.ezylang.evalex.config.ExpressionConfiguration;
 import com.ezylang.evalex.config.FunctionDictionaryIfc;
 import com.ezylang.evalex.config.MapBasedFunctionDictionary;
@@ -48,18 +46,13 @@ final class FormulaLanguage {
     }
 
     /**
-     * Works out a formula.
+     * What is needed to work out formulas.
      *
-     * @param formula the formula
-     * @param values values of the names that it uses, in the units of the file
+     * @param values values of names, in the units of the file; it may grow
      * @param angleUnit size of the file's unit of angle, degrees
-     * @return the value in the units of the file
-     * @throws EvaluationException with the position of what cannot be worked out
      */
-    static BigDecimal evaluate(Formula formula, Map<String, BigDecimal> values, BigDecimal angleUnit)
-            throws EvaluationException {
-        Expression expression = new Expression(formula.source(), configuration(angleUnit, values));
-        return expression.evaluateSubtree(formula.tree()).getNumberValue();
+    static ExpressionConfiguration over(Map<String, BigDecimal> values, BigDecimal angleUnit) {
+        return configuration(angleUnit, values);
     }
 
     /** Plain words for what the library says. */

@@ -1,9 +1,11 @@
 package darkrim.layout.form;
 
 import com.ezylang.evalex.EvaluationException;
+import com.ezylang.evalex.Expression;
+import com.ezylang.evalex.config.ExpressionConfiguration;
+import com.ezylang.evalex.parser.ParseException;
 import darkrim.diagnostic.Findings;
 import java.math.BigDecimal;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -16,19 +18,20 @@ record FormulaValue(Formula formula, Findings findings) {
     /**
      * Works it out.
      *
-     * @param values values of all names that it uses, in the units of the file
-     * @param angleUnit size of the file's unit of angle, degrees
+     * @param language knows the values of all names that it uses, in the units of the file
      * @return the value in the units of the file; empty, with a finding, if there is none
      */
-    Optional<BigDecimal> evaluate(Map<String, BigDecimal> values, BigDecimal angleUnit) {
+    Optional<BigDecimal> evaluate(ExpressionConfiguration language) {
         try {
-            BigDecimal value = FormulaLanguage.evaluate(formula, values, angleUnit);
+            // Read anew: the tree of the first reading is bound to functions of degrees.
+            BigDecimal value =
+                    new Expression(formula.source(), language).evaluate().getNumberValue();
             if (Double.isFinite(value.doubleValue())) {
                 return Optional.of(value);
             }
             findings.error(
                     "not-finite", formula.placeOf(1), shown() + " is too large for a number, expected a finite value");
-        } catch (EvaluationException problem) {
+        } catch (EvaluationException | ParseException problem) {
             String said = FormulaLanguage.explain(problem);
             boolean division = said.equals("division by zero");
             findings.error(

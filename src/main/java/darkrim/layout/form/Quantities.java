@@ -1,5 +1,6 @@
 package darkrim.layout.form;
 
+import com.ezylang.evalex.config.ExpressionConfiguration;
 import darkrim.diagnostic.Findings;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -29,6 +30,7 @@ public final class Quantities {
     /** In the units of the file. */
     private final Map<String, BigDecimal> values = new LinkedHashMap<>();
 
+    private final ExpressionConfiguration language;
     private final Map<Amount, String> nameOf = new HashMap<>();
     private final Set<String> unresolved = new LinkedHashSet<>();
 
@@ -41,6 +43,7 @@ public final class Quantities {
     public Quantities(Unit lengthUnit, Unit angleUnit, Map<String, Amount> dimensions, Findings findings) {
         this.lengthUnit = lengthUnit;
         this.angleUnit = angleUnit;
+        this.language = FormulaLanguage.over(values, angleUnit.size());
         this.dimensions = Collections.unmodifiableMap(new LinkedHashMap<>(dimensions));
         this.findings = findings;
         this.measures = new DimensionMeasures(this.dimensions.keySet());
@@ -97,12 +100,21 @@ public final class Quantities {
                 demand(amount, new Findings());
             }
         }
+        List<Amount> open = List.copyOf(sound);
         int before;
         do {
             before = measures.count();
-            sound.forEach(amount -> demand(amount, new Findings()));
+            open = open.stream().filter(this::hasOpenName).toList();
+            open.forEach(amount -> demand(amount, new Findings()));
         } while (measures.count() > before);
         return sound.stream().filter(this::agrees).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private boolean hasOpenName(Amount amount) {
+        String name = nameOf.get(amount);
+        return amount.written() instanceof Formula formula
+                && (formula.names().stream().anyMatch(used -> measures.of(used) instanceof Inferred.Open)
+                        || (name != null && measures.of(name) instanceof Inferred.Open));
     }
 
     private boolean agrees(Amount amount) {
@@ -208,7 +220,7 @@ public final class Quantities {
         if (formula.names().stream().anyMatch(unresolved::contains)) {
             return Optional.empty();
         }
-        return new FormulaValue(formula, findings).evaluate(values, angleUnit.size());
+        return new FormulaValue(formula, findings).evaluate(language);
     }
 
     private double toDouble(BigDecimal inFileUnits, Measure measure) {

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -25,6 +27,7 @@ record StructureReader(FormReader reader, Findings findings, String where) {
     Fields read(Node.Mapping mapping, Kind.Structure structure, String variant, Optional<String> selector) {
         Map<String, Value> values = new LinkedHashMap<>();
         List<String> given = new ArrayList<>();
+        Set<String> present = mapping.entries().stream().map(Node.Entry::key).collect(Collectors.toSet());
         boolean complete = true;
         for (Node.Entry entry : mapping.entries()) {
             if (selector.filter(entry.key()::equals).isPresent()) {
@@ -32,7 +35,7 @@ record StructureReader(FormReader reader, Findings findings, String where) {
             }
             Optional<Key> key = structure.key(entry.key());
             if (key.isEmpty()) {
-                reportUnknown(entry, structure, variant, selector, mapping);
+                reportUnknown(entry, structure, variant, selector, present);
                 continue;
             }
             given.add(entry.key());
@@ -64,7 +67,7 @@ record StructureReader(FormReader reader, Findings findings, String where) {
             Kind.Structure structure,
             String variant,
             Optional<String> selector,
-            Node.Mapping mapping) {
+            Set<String> present) {
         if (entry.key().equals("<<")) {
             findings.error(
                     "merge", entry.keyPlace(), "merging with '<<' is not supported, expected the keys themselves");
@@ -72,13 +75,11 @@ record StructureReader(FormReader reader, Findings findings, String where) {
         }
         List<String> names = Stream.concat(
                         selector.stream(), structure.keys().stream().map(Key::name))
-                .filter(name -> mapping.entries().stream()
-                        .noneMatch(other -> other.key().equals(name)))
+                .filter(name -> !present.contains(name))
                 .toList();
         String holder =
                 variant.isEmpty() ? place() : place() + ", which is of " + selector.orElse("kind") + " " + variant;
-        if (selector.isPresent()
-                && mapping.entries().stream().noneMatch(other -> other.key().equals(selector.get()))) {
+        if (selector.isPresent() && !present.contains(selector.get())) {
             holder += " because the key '" + selector.get() + "' is not given";
         }
         findings.error(

@@ -17,12 +17,15 @@ final class WrittenReader {
     private final Kind.Numeric kind;
     private final Findings findings;
     private final String text;
+    /** The text, shortened for messages. */
+    private final String shown;
 
     WrittenReader(Node.Scalar scalar, Kind.Numeric kind, Findings findings) {
         this.scalar = scalar;
         this.kind = kind;
         this.findings = findings;
         this.text = scalar.text().strip();
+        this.shown = Wording.shortened(text);
     }
 
     Optional<Written> read() {
@@ -39,12 +42,12 @@ final class WrittenReader {
         if (COMMA.matcher(text).matches()) {
             return refuse(
                     "number-form",
-                    "'" + text + "' has a decimal comma, expected a point: '" + text.replace(',', '.') + "'");
+                    "'" + shown + "' has a decimal comma, expected a point: '" + shown.replace(',', '.') + "'");
         }
         if (scalar.style() == Node.Style.NUMBER) {
             return text.startsWith("0")
-                    ? refuse("number-form", "'" + text + "' is not a decimal number, expected such as 12.5")
-                    : refuse("not-finite", "'" + text + "' is not finite, expected " + kind.expected());
+                    ? refuse("number-form", "'" + shown + "' is not a decimal number, expected such as 12.5")
+                    : refuse("not-finite", "'" + shown + "' is not finite, expected " + kind.expected());
         }
         return Formula.parse(scalar, findings).map(formula -> formula);
     }
@@ -54,23 +57,23 @@ final class WrittenReader {
         Measure wanted = kind.measure().orElse(Measure.NUMBER);
         if (unit.isEmpty()) {
             if (kind.measure().filter(Measure.NUMBER::equals).isPresent()) {
-                return refuse("unit", "'" + text + "' has a unit, expected a plain number");
+                return refuse("unit", "'" + shown + "' has a unit, expected a plain number");
             }
             return refuse(
-                    "unknown-unit", "unknown unit '" + word + "' in '" + text + "', " + Unit.suggestion(word, wanted));
+                    "unknown-unit", "unknown unit '" + word + "' in '" + shown + "', " + Unit.suggestion(word, wanted));
         }
         if (kind.measure().isPresent() && !unit.get().measure().equals(wanted)) {
             String expected = wanted.equals(Measure.NUMBER)
                     ? "a plain number without a unit"
                     : wanted + " in " + Wording.anyOf(Unit.symbols(wanted));
-            return refuse("unit", "'" + text + "' is " + unit.get().measure() + ", expected " + expected);
+            return refuse("unit", "'" + shown + "' is " + unit.get().measure() + ", expected " + expected);
         }
         return number(digits).map(number -> new Written.WithUnit(number, unit.get(), text));
     }
 
     private Optional<BigDecimal> number(String digits) {
         if (!Double.isFinite(Double.parseDouble(digits))) {
-            refuse("not-finite", "'" + text + "' is too large for a number, expected " + kind.expected());
+            refuse("not-finite", "'" + shown + "' is too large for a number, expected " + kind.expected());
             return Optional.empty();
         }
         // A double has no exponent below -324; the decimal number would carry it on.

@@ -2,6 +2,7 @@ package darkrim.layout.form;
 
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Place;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 
@@ -10,6 +11,8 @@ final class YamlProblem {
     /** What the library has found where a block should have gone on or ended. */
     private static final Pattern INDENTED =
             Pattern.compile("(found|got) '?<(block mapping start|block sequence start|scalar)>");
+
+    private static final Pattern MISPLACED = Pattern.compile("^expected .*found '<?(.+?)>?'$");
 
     private YamlProblem() {}
 
@@ -37,7 +40,11 @@ final class YamlProblem {
         if (context.contains("block") && INDENTED.matcher(what).find()) {
             return error(found, "this line is indented differently from those since line " + begun.line());
         }
-        return error(found, "the text is not YAML: " + what);
+        Matcher misplaced = MISPLACED.matcher(what);
+        return error(
+                found,
+                "the text is not YAML: "
+                        + (misplaced.find() ? "'" + misplaced.group(1) + "' has no place here" : what));
     }
 
     private static Finding error(Place place, String message) {

@@ -23,7 +23,7 @@ import org.snakeyaml.engine.v2.schema.CoreSchema;
  */
 public final class YamlText {
     /** Most bytes of a file. */
-    public static final int LARGEST = 4 << 20;
+    public static final int LARGEST = 1 << 20;
     /** Most levels of mappings and lists. */
     public static final int DEEPEST = 32;
 
@@ -40,7 +40,7 @@ public final class YamlText {
     public static Optional<Node> parse(String file, byte[] content, Findings findings) {
         Place whole = new Place(file, 1, 1);
         if (content.length > LARGEST) {
-            findings.error("too-large", whole, "the file is too large, expected at most 4 MiB");
+            findings.error("too-large", whole, "the file is too large, expected at most 1 MiB");
             return Optional.empty();
         }
         Optional<String> text = decoded(content, whole, findings);

@@ -1,0 +1,35 @@
+package darkrim.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The page of findings has one entry for each code, and each code has a file that triggers it. */
+class FindingsPageTest {
+    /** Codes that need a file that is no text, too large, or not there; see {@link UnreadableFileTest}. */
+    private static final Set<String> WITHOUT_TEXT = Set.of("unreadable", "too-large", "not-text");
+
+    @Test
+    void everyCodeHasAnEntryAndEveryEntryAFileThatTriggersIt() throws IOException {
+        Set<String> entries = new TreeSet<>();
+        Matcher heading = Pattern.compile("(?m)^### (.+)$").matcher(Files.readString(Path.of("docs/findings.md")));
+        while (heading.find()) {
+            assertThat(entries.add(heading.group(1))).as(heading.group(1)).isTrue();
+        }
+        Set<String> codes = new TreeSet<>(WITHOUT_TEXT);
+        try (Stream<Path> files = Files.list(Path.of("src/test/resources/broken"))) {
+            for (Path file : files.toList()) {
+                LayoutReader.read(file).findings().forEach(finding -> codes.add(finding.code()));
+            }
+        }
+        assertThat(entries).isEqualTo(codes);
+    }
+}
