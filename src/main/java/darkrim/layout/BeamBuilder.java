@@ -48,7 +48,10 @@ record BeamBuilder(Findings findings) {
         });
     }
 
-    /** How far the lowest point of the pupil lies below its centre, mm: a turn about x by a, then about y by b, takes (u, v) to z = v sin a cos b - u sin b. */
+    /**
+     * How far the lowest point of the pupil lies below its centre, mm: a turn about x by a, then about y by b, takes
+     * (u, v) to z = v sin a cos b - u sin b.
+     */
     private static double droop(BeamSpec.PupilSpec pupil) {
         double alongU = -Math.sin(Math.toRadians(pupil.tiltAboutY()));
         double alongV = Math.sin(Math.toRadians(pupil.tiltAboutX())) * Math.cos(Math.toRadians(pupil.tiltAboutY()));

@@ -20,7 +20,7 @@ final class DetectorKeys {
             Key.required(
                     "margin",
                     SIDES,
-                    "From the pixel array to the edge of the die, one length or one for each side; mm unless stated."),
+                    "From the pixel array to the edge of the die, one length or one a side; mm unless stated."),
             Key.required("thickness", Kinds.SIZE, "Thickness, which is the height of its edges; mm unless stated."));
 
     private static final Kind READOUT = Kind.Structure.of(
@@ -28,7 +28,7 @@ final class DetectorKeys {
             Key.required(
                     "ledge",
                     SIDES,
-                    "From the edge of the die to the edge of the readout, one length or one for each side; mm unless stated."),
+                    "From the edge of the die to the edge of the readout, one length or one a side; mm unless stated."),
             Key.required("thickness", Kinds.SIZE, "Thickness; mm unless stated."));
 
     private static final Kind UNDERFILL = Kind.Structure.of(
@@ -44,7 +44,7 @@ final class DetectorKeys {
             Key.required(
                     "margin",
                     SIDES,
-                    "From the edge of the readout to the edge of the carrier, one length or one for each side; mm unless stated."),
+                    "From the edge of the readout to the edge of the carrier, one length or one a side; mm unless stated."),
             Key.required("thickness", Kinds.SIZE, "Thickness; mm unless stated."));
 
     private static final Kind BONDS = Kind.Structure.of(

@@ -14,7 +14,10 @@ final class FaceCount {
 
     private FaceCount() {}
 
-    /** The parts up to the greatest number of surfaces; the first one beyond is reported, and it and the rest are left out. */
+    /**
+     * The parts up to the greatest number of surfaces; the first one beyond is reported, and it and the rest are left
+     * out.
+     */
     static List<Part> kept(Collection<Part> parts, Findings findings) {
         List<Part> kept = new ArrayList<>();
         long sum = 0;

@@ -13,8 +13,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 
 /**
- * An outline at a place of a plate, for the check of openings. Discs and upright rectangles are compared exactly; where others meet a disc,
- * the disc counts as a polygon around it, too large by less than 2e-5 of its radius.
+ * An outline at a place of a plate, for the check of openings. Discs and upright rectangles are compared exactly;
+ * where others meet a disc, the disc counts as a polygon around it, too large by less than 2e-5 of its radius.
  *
  * @param outline the outline about its own centre, mm
  * @param x its centre, mm

@@ -102,7 +102,7 @@ final class LayoutKeys {
             Key.optional(
                     "placement_error",
                     Kinds.GAP,
-                    "Total placement error a side between opening and detector, for the feasibility line; mm unless stated."),
+                    "Total placement error a side of opening and detector, for the feasibility line; mm unless stated."),
             Key.withDefault("sampling", SAMPLING, "{}", "How hard to look."),
             Key.withDefault("maps", MAPS, "{}", "Where maps are wanted."));
 

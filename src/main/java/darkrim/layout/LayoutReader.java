@@ -20,7 +20,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Reads a layout file. Whatever the file holds, the answer is a layout or findings, never an exception; all findings come at once.
+ * Reads a layout file. Whatever the file holds, the answer is a layout or findings, never an exception; all findings
+ * come at once.
  */
 public final class LayoutReader {
     /** A file with more is wrong from top to bottom. */

@@ -7,10 +7,11 @@ import java.util.Optional;
 /**
  * What came of reading a layout file.
  *
- * @param layout the layout; empty where the text could not be read at all. Where there are errors it is partial: parts, finishes and
- *     requirements with errors are left out, so that what is left can still be checked for further errors, but nothing may be computed
- *     from it
- * @param partsComplete whether every part of the file is in the layout: only then is a selection without a match an error of its own
+ * @param layout the layout; empty where the text could not be read at all. Where there are errors it is partial:
+ *     parts, finishes and requirements with errors are left out, so that what is left can still be checked for further
+ *     errors, but nothing may be computed from it
+ * @param partsComplete whether every part of the file is in the layout: only then is a selection without a match
+ *     an error of its own
  * @param findings everything found, sorted by place
  */
 public record LayoutReading(Optional<Layout> layout, boolean partsComplete, List<Finding> findings) {

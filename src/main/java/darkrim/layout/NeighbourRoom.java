@@ -7,8 +7,8 @@ final class NeighbourRoom {
     private NeighbourRoom() {}
 
     /**
-     * The greatest distance between centres that two neighbours along an axis need so that they do not overlap, mm; 0 where there are no
-     * neighbours.
+     * The greatest distance between centres that two neighbours along an axis need so that they do not overlap, mm; 0
+     * where there are no neighbours.
      *
      * @param shape the detectors
      * @param count how many stand along the axis

@@ -63,7 +63,10 @@ final class OpeningFit {
         return true;
     }
 
-    /** Checks all that were added; false, with a finding for each group that leaves the plate and each two that overlap. */
+    /**
+     * Checks all that were added; false, with a finding for each group that leaves the plate and each two that
+     * overlap.
+     */
     boolean check(Outline plate) {
         boolean fits = true;
         Footprint whole = new Footprint(plate, 0, 0);

@@ -17,7 +17,7 @@ final class PlateKeys {
             Key.required(
                     "bevel",
                     Kinds.BEVEL,
-                    "Angle between the bevel and the axis of the opening, which widens away from the edge; degrees unless stated."),
+                    "Angle between bevel and axis of the opening, which widens away from the edge; degrees unless stated."),
             Key.required("toward", Kinds.choice("pupil", "detector"), "The side of the plate on which the edge is."));
 
     private static final List<Key> COMMON = List.of(
@@ -41,7 +41,7 @@ final class PlateKeys {
                             Key.required(
                                     "size",
                                     Kinds.SPACING,
-                                    "Size of a square opening, or [along x, along y], where it is least; mm unless stated.")),
+                                    "Size of a square opening, or [x, y], where it is least; mm unless stated.")),
                     shape(
                             "disc",
                             Key.required("diameter", Kinds.SIZE, "Diameter where it is least; mm unless stated.")),

@@ -15,8 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Files with one mistake each, or several. The first line of a file says what is wrong with it; the comments at its end are the findings
- * that are expected, all of them and word for word.
+ * Files with one mistake each, or several. The first line of a file says what is wrong with it; the comments at its
+ * end are the findings that are expected, all of them and word for word.
  */
 class BrokenLayoutTest {
     private static final Path FOLDER = Path.of("src/test/resources/broken");

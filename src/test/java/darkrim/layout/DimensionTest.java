@@ -27,7 +27,10 @@ class DimensionTest {
         return ((Shape.Block) reading.layout().orElseThrow().parts().get(0).shape()).height();
     }
 
-    /** Definitions of the units: SI; the inch is 25.4 mm by the agreement of 1959. Decimal fractions are exact to the last bit. */
+    /**
+     * Definitions of the units: SI; the inch is 25.4 mm by the agreement of 1959. Decimal fractions are exact to the
+     * last bit.
+     */
     @ParameterizedTest
     @CsvSource({
         "3.2 mm,3.2",

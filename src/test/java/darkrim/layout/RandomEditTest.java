@@ -16,7 +16,10 @@ import java.util.Random;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 
-/** Whatever a file holds, the answer is findings, soon, and every one of them has a place in the file. Seeded, so always the same. */
+/**
+ * Whatever a file holds, the answer is findings, soon, and every one of them has a place in the file. Seeded, so
+ * always the same.
+ */
 class RandomEditTest {
     private static final String WORDS =
             "0 1 -1 1e9 .nan {} [] : - ? * & ! | > ' \" # % @ ` ( ) + / ^ opening tan( null true a: [[ }} \t";

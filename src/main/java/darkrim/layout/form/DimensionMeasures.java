@@ -7,7 +7,10 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 
-/** What the named dimensions measure, as far as it is known: by their unit, by their formula, or else by their first use. */
+/**
+ * What the named dimensions measure, as far as it is known: by their unit, by their formula, or else by their first
+ * use.
+ */
 final class DimensionMeasures {
     /** Where it became known, and whether it was declared there or only used so. */
     private record Source(Measure measure, Place place, boolean declared) {}

@@ -5,7 +5,10 @@ import com.ezylang.evalex.parser.Token.TokenType;
 import darkrim.diagnostic.Findings;
 import java.util.Optional;
 
-/** The exponent of a power: a small whole number that is written out, so that what is measured is known and the work is bounded. */
+/**
+ * The exponent of a power: a small whole number that is written out, so that what is measured is known and the work is
+ * bounded.
+ */
 final class Exponent {
     private static final int GREATEST = 10;
 

@@ -9,7 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** The values of a mapping with fixed keys, defaults filled in. The typed methods may be called only where it {@link #isWhole}. */
+/**
+ * The values of a mapping with fixed keys, defaults filled in. The typed methods may be called only where it {@link
+ * #isWhole}.
+ */
 public final class Fields implements Value {
     private final String variant;
     private final Map<String, Value> values;

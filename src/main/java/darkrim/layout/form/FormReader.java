@@ -11,7 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Reads a tree of nodes against the table of kinds and keys: what fits becomes values, what does not becomes findings. */
+/**
+ * Reads a tree of nodes against the table of kinds and keys: what fits becomes values, what does not becomes findings.
+ */
 public final class FormReader {
     /** Characters of a whole number; the largest that is ever allowed has 16 digits. */
     private static final int LONGEST_WHOLE = 40;

@@ -14,7 +14,10 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A formula over named dimensions: {@code + - * / ^}, brackets, and the functions of {@link FormulaLanguage}. Bounded in length and depth. */
+/**
+ * A formula over named dimensions: {@code + - * / ^}, brackets, and the functions of {@link FormulaLanguage}. Bounded
+ * in length and depth.
+ */
 public final class Formula implements Written {
     /** Most characters of a formula. */
     public static final int LONGEST = 500;

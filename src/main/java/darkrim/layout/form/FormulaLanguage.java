@@ -23,8 +23,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The language of formulas: the four operations, powers, brackets, {@code pi}, and the functions abs, min, max, sqrt, sin, cos, tan, asin,
- * acos, atan. Nothing else of the library's language is there: no texts, conditions, arrays or clock. Names are case-sensitive.
+ * The language of formulas: the four operations, powers, brackets, {@code pi}, and the functions abs, min, max, sqrt,
+ * sin, cos, tan, asin, acos, atan. Nothing else of the library's language is there: no texts, conditions, arrays or
+ * clock. Names are case-sensitive.
  */
 final class FormulaLanguage {
     static final String PI = "pi";

@@ -171,7 +171,8 @@ public sealed interface Kind {
     record Case(String word, Structure structure) {}
 
     /**
-     * One of several kinds, told apart by their form: scalar, list or mapping; among scalars the first choice whose word is met.
+     * One of several kinds, told apart by their form: scalar, list or mapping; among scalars the first choice whose
+     * word is met.
      *
      * @param kinds the kinds
      */

@@ -7,8 +7,9 @@ import darkrim.diagnostic.Place;
 import java.util.List;
 
 /**
- * Works out what the pieces of one formula measure, and so what the dimensions in it measure that carry no unit. Lengths and angles have
- * powers that add in a product; the sides of a sum agree; functions of angles want angles. A bare number stands for whatever makes sense.
+ * Works out what the pieces of one formula measure, and so what the dimensions in it measure that carry no unit.
+ * Lengths and angles have powers that add in a product; the sides of a sum agree; functions of angles want angles. A
+ * bare number stands for whatever makes sense.
  */
 final class MeasureInference {
     private final Formula formula;

@@ -17,7 +17,8 @@ public sealed interface Node {
      * @param text what is written, without quotes
      * @param style what the text is by the rules of YAML 1.2
      * @param place where it begins
-     * @param quote characters between the place and the text; -1 where the text does not stand in the file character by character
+     * @param quote characters between the place and the text; -1 where the text does not stand in the file
+     *     character by character
      */
     record Scalar(String text, Style style, Place place, int quote) implements Node {
         /** The place of a character of the text, counted from 0. */

@@ -15,8 +15,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
- * Works out every number of a file: bare numbers in the units of the file, numbers with units, and formulas over the named dimensions. A
- * formula reckons in the units of the file, so that a bare number in it means the same as elsewhere.
+ * Works out every number of a file: bare numbers in the units of the file, numbers with units, and formulas over the
+ * named dimensions. A formula reckons in the units of the file, so that a bare number in it means the same as
+ * elsewhere.
  */
 public final class Quantities {
     /** What a named dimension turned out to be. */
@@ -84,8 +85,8 @@ public final class Quantities {
     }
 
     /**
-     * Goes over all uses until nothing more becomes known, and only then reports contradictions. A use of a dimension as it stands tells
-     * more than one inside a product, and so goes first.
+     * Goes over all uses until nothing more becomes known, and only then reports contradictions. A use of a dimension
+     * as it stands tells more than one inside a product, and so goes first.
      *
      * @return the numbers without contradictions
      */
@@ -129,7 +130,10 @@ public final class Quantities {
         return !own.hasErrors();
     }
 
-    /** Asks a formula for the measure that its place wants or, where it defines a dimension, for the one that uses want. */
+    /**
+     * Asks a formula for the measure that its place wants or, where it defines a dimension, for the one that uses
+     * want.
+     */
     private void demand(Amount amount, Findings into) {
         if (!(amount.written() instanceof Formula formula)) {
             return;

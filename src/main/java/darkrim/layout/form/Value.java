@@ -9,7 +9,9 @@ public sealed interface Value permits Amount, Fields, Value.Words, Value.Count, 
     /** Where it stands; the place of the mapping around it where a default holds. */
     Place place();
 
-    /** Whether it and all in it were read without an error that leaves a gap. Of use when the quantities are settled. */
+    /**
+     * Whether it and all in it were read without an error that leaves a gap. Of use when the quantities are settled.
+     */
     boolean isWhole();
 
     /** A text. */

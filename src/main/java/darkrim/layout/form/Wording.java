@@ -17,8 +17,8 @@ public final class Wording {
     private Wording() {}
 
     /**
-     * The known word that was most likely meant: least Levenshtein distance without regard to case, at most a third of the letters; failing
-     * that a word that begins like it.
+     * The known word that was most likely meant: least Levenshtein distance without regard to case, at most a third of
+     * the letters; failing that a word that begins like it.
      */
     public static Optional<String> nearest(String word, Collection<String> known) {
         if (word.isEmpty() || word.length() > LONGEST_QUOTATION) {

@@ -18,8 +18,9 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.schema.CoreSchema;
 
 /**
- * Turns the bytes of one YAML 1.2 document into a tree of {@link Node}s. Refused: aliases (a small file could stand for a huge one), tags
- * other than the core ones, a second document, more than {@value #DEEPEST} levels, a key given twice.
+ * Turns the bytes of one YAML 1.2 document into a tree of {@link Node}s. Refused: aliases (a small file could stand
+ * for a huge one), tags other than the core ones, a second document, more than {@value #DEEPEST} levels, a key given
+ * twice.
  */
 public final class YamlText {
     /** Most bytes of a file. */

@@ -146,7 +146,10 @@ final class YamlTree {
         return new Node.Scalar(text, style, place(file, event.getStartMark()), quote(event));
     }
 
-    /** Characters before the text; -1 where escapes, line breaks, a tag or an anchor make the text differ from the file. */
+    /**
+     * Characters before the text; -1 where escapes, line breaks, a tag or an anchor make the text differ from the
+     * file.
+     */
     private static int quote(ScalarEvent event) {
         Mark start = event.getStartMark().orElseThrow();
         Mark end = event.getEndMark().orElseThrow();
