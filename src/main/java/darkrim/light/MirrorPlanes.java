@@ -2,15 +2,13 @@ package darkrim.light;
 
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
- * The planes whose image of the pupil is sampled: flat mirrors, neither many nor close to the pupil. Light by any other mirror is found by
- * following the gathered ray on. Immutable.
+ * The planes whose image of the pupil is sampled: flat mirrors, unless there are many. Light by any other mirror, and by points of a mirror
+ * close to the pupil, is found by following the gathered ray on. Immutable.
  */
 final class MirrorPlanes {
     /** Above this number a sample that picks one image at random is worse than a gathered ray. */
@@ -46,21 +44,12 @@ final class MirrorPlanes {
                                 + scene.normal(f, 2) * scene.corner(f, 0, 2)
                     };
                     found.putIfAbsent(scene.plane(f), plane);
-                    if (pupil.fillsTheSky(Math.max(0, leastHeight(scene, pupil, f)))) {
-                        weights.put(scene.plane(f), Double.POSITIVE_INFINITY);
-                    }
                 }
             }
         }
-        List<Integer> kept = new ArrayList<>();
-        for (int plane : found.keySet().stream().sorted().toList()) {
-            if (weights.get(plane) < Double.POSITIVE_INFINITY) {
-                kept.add(plane);
-            }
-        }
-        if (kept.size() > MOST) {
-            kept.clear();
-        }
+        List<Integer> kept = found.size() > MOST
+                ? List.of()
+                : found.keySet().stream().sorted().toList();
         boolean[] byImage = new boolean[scene.planeCount()];
         double[] planes = new double[4 * kept.size()];
         int[] numbers = new int[kept.size()];
@@ -99,7 +88,7 @@ final class MirrorPlanes {
         return planes[4 * i + k];
     }
 
-    /** Whether light by mirrors in a plane is found through its image. */
+    /** Whether light by mirrors in a plane is found through its image, at points where the pupil does not fill the sky. */
     boolean byImage(int planeNumber) {
         return byImage[planeNumber];
     }
@@ -107,10 +96,5 @@ final class MirrorPlanes {
     /** No sample by an image is larger than this, sr. */
     double largestSample() {
         return largest;
-    }
-
-    @Override
-    public String toString() {
-        return "mirrors in planes " + Arrays.toString(planeNumbers);
     }
 }

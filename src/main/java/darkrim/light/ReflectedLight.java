@@ -78,8 +78,7 @@ final class ReflectedLight {
         }
         Surface surface = scene.surfaces().get(met);
         Finish finish = surface.finish();
-        boolean follows = finish.mirror() > 0 && !mirrors.byImage(scene.plane(facet));
-        if (!(finish.diffuse() > 0) && !follows) {
+        if (!(finish.reflectance() > 0)) {
             return;
         }
         gatheredVia = met;
@@ -94,7 +93,7 @@ final class ReflectedLight {
         if (finish.diffuse() > 0) {
             diffuseValue = finish.diffuse() * direct.sample(random, x, y, z, nx, ny, nz, plane);
         }
-        if (follows) {
+        if (finish.mirror() > 0 && !byImage(plane, pupil.height(x, y, z))) {
             double twice = 2 * (dx * nx + dy * ny + dz * nz);
             if (direct.along(x, y, z, dx - twice * nx, dy - twice * ny, dz - twice * nz, plane)) {
                 followedValue = finish.mirror() * Math.PI * perReference;
@@ -144,6 +143,9 @@ final class ReflectedLight {
         if (!(leaving > 0) || !pupil.passes(x, y, z, ex, ey, ez)) {
             return;
         }
+        if (!byImage(scene.plane(facet), leaving)) {
+            return;
+        }
         double leg = Math.sqrt(ex * ex + ey * ey + ez * ez);
         ray.set(x, y, z, ex, ey, ez, 1, scene.plane(facet));
         if (tree.blocked(ray)) {
@@ -158,6 +160,11 @@ final class ReflectedLight {
                 * cosines
                 / squared
                 * perReference;
+    }
+
+    /** Which of the two ways finds the light by a point of a mirror depends on the point only, so together they count it once. */
+    private boolean byImage(int plane, double height) {
+        return mirrors.byImage(plane) && height > 0 && !pupil.fillsTheSky(height);
     }
 
     /** Coordinate {@code axis} of the point that the ray met, from the corners: its error does not grow with the ray's length. */
