@@ -6,6 +6,7 @@ import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import darkrim.trace.Ray;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
@@ -36,7 +37,7 @@ public final class ViewFactors {
      * @param receiver from where
      * @param samples number of rays, at least 2
      */
-    public SortedMap<Reflector, Estimate> from(Receiver receiver, int samples) {
+    public SortedMap<Integer, Estimate> from(Receiver receiver, int samples) {
         UniformRandomProvider random = streams.stream(receiver.name() + " view factors", 0);
         PointSampler point = new PointSampler(scene, receiver);
         Directions directions = new Directions();
@@ -62,12 +63,14 @@ public final class ViewFactors {
                 }
             }
         }
-        return sums.estimates(samples, 1);
+        SortedMap<Integer, Estimate> factors = new TreeMap<>();
+        sums.estimates(samples, 1).forEach((met, factor) -> factors.put(met.surface(), factor));
+        return factors;
     }
 
     /** The view factor from a receiver to one surface. */
     public Estimate between(Receiver receiver, Surface surface, int samples) {
-        Estimate found = from(receiver, samples).get(new Reflector(surface.index(), false));
+        Estimate found = from(receiver, samples).get(surface.index());
         return found != null ? found : new Estimate(samples, 0, 0, 1);
     }
 }
