@@ -1,0 +1,194 @@
+package darkrim.light;
+
+import darkrim.layout.Requirement.LightClass;
+import darkrim.sampling.Streams;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.trace.FacetTree;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.rng.UniformRandomProvider;
+
+/**
+ * Measures direct and once-reflected light at receivers of a scene, in batches of independent samples. Batch {@code i} of a receiver and
+ * class gives the same bits on any thread. Immutable; safe for use by many threads.
+ */
+public final class Transport {
+    private final Scene scene;
+    private final FacetTree tree;
+    private final PupilSource pupil;
+    private final MirrorPlanes mirrors;
+    private final Streams streams;
+    private final double largestReflected;
+
+    /**
+     * @param scene the scene; its pupil must shine on the origin
+     * @param tree the tree over the scene's facets
+     * @param seed seed of all random streams
+     */
+    public Transport(Scene scene, FacetTree tree, long seed) {
+        this.scene = scene;
+        this.tree = tree;
+        this.pupil = new PupilSource(scene.beam());
+        this.mirrors = MirrorPlanes.of(scene, pupil);
+        this.streams = new Streams(seed);
+        this.largestReflected = largestReflected();
+    }
+
+    /** A transport with a tree of its own. */
+    public static Transport of(Scene scene, long seed) {
+        return new Transport(scene, FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound()), seed);
+    }
+
+    /** The scene. */
+    public Scene scene() {
+        return scene;
+    }
+
+    /** The tree over the scene's facets. */
+    public FacetTree tree() {
+        return tree;
+    }
+
+    /** No sample of a class of light at a receiver can be larger than this, relative irradiance. */
+    public double largestSample(Receiver receiver, LightClass light) {
+        if (light == LightClass.ONCE_REFLECTED) {
+            return largestReflected;
+        }
+        double sample = receiver instanceof Receiver.OnSurface on
+                ? largestDirect(on.surface())
+                : pupil.largestSample(height(((Receiver.AtPoint) receiver).position()));
+        return sample / scene.referenceIrradiance();
+    }
+
+    /** Nothing measured yet at a receiver. */
+    public Tally nothing(Receiver receiver, LightClass light) {
+        return Tally.none(light, largestSample(receiver, light), cells(receiver));
+    }
+
+    /**
+     * Measures one batch.
+     *
+     * @param receiver where
+     * @param light which light
+     * @param batch number of the batch
+     * @param samples how many samples
+     */
+    public Tally batch(Receiver receiver, LightClass light, long batch, int samples) {
+        UniformRandomProvider random = streams.stream(receiver.name() + " " + light, batch);
+        return light == LightClass.DIRECT
+                ? directBatch(receiver, random, samples)
+                : reflectedBatch(receiver, random, samples);
+    }
+
+    private Tally directBatch(Receiver receiver, UniformRandomProvider random, int samples) {
+        PointSampler point = new PointSampler(scene, receiver);
+        DirectLight direct = new DirectLight(scene, tree, pupil);
+        double largest = largestSample(receiver, LightClass.DIRECT);
+        Accumulator all = new Accumulator();
+        Accumulator seen = new Accumulator();
+        Accumulator[] cells = accumulators(cells(receiver));
+        Optional<Tally.ExampleRay> example = Optional.empty();
+        for (int i = 0; i < samples; i++) {
+            point.next(random);
+            double value = direct.sample(random, point.x, point.y, point.z, point.nx, point.ny, point.nz, point.plane);
+            all.add(value);
+            if (direct.overPupil) {
+                seen.add(direct.seen ? 1 : 0);
+            }
+            if (point.cell >= 0) {
+                cells[point.cell].add(value);
+            }
+            if (value > 0 && example.isEmpty()) {
+                example = Optional.of(new Tally.ExampleRay(
+                        Vector3D.of(point.x + direct.toX, point.y + direct.toY, point.z + direct.toZ),
+                        Vector3D.of(point.x, point.y, point.z)));
+            }
+        }
+        return new Tally(
+                LightClass.DIRECT,
+                all.estimate(largest),
+                seen.estimate(1),
+                estimates(cells, largest),
+                new TreeMap<>(),
+                example);
+    }
+
+    private Tally reflectedBatch(Receiver receiver, UniformRandomProvider random, int samples) {
+        PointSampler point = new PointSampler(scene, receiver);
+        ReflectedLight reflected = new ReflectedLight(scene, tree, pupil, mirrors);
+        ReflectorSums sums = new ReflectorSums(scene.surfaces().size());
+        Accumulator all = new Accumulator();
+        Accumulator[] cells = accumulators(cells(receiver));
+        for (int i = 0; i < samples; i++) {
+            point.next(random);
+            double value = reflected.sample(random, point);
+            all.add(value);
+            if (point.cell >= 0) {
+                cells[point.cell].add(value);
+            }
+            if (value > 0) {
+                sums.add(reflected.gatheredVia, false, reflected.diffuseValue);
+                double byMirror = reflected.followedValue;
+                if (reflected.imageVia == reflected.gatheredVia) {
+                    byMirror += reflected.imageValue;
+                } else {
+                    sums.add(reflected.imageVia, true, reflected.imageValue);
+                }
+                sums.add(reflected.gatheredVia, true, byMirror);
+            }
+        }
+        SortedMap<Reflector, Estimate> by = sums.estimates(samples, largestReflected);
+        return new Tally(
+                LightClass.ONCE_REFLECTED,
+                all.estimate(largestReflected),
+                Estimate.none(1),
+                estimates(cells, largestReflected),
+                by,
+                Optional.empty());
+    }
+
+    private double height(Vector3D position) {
+        return pupil.height(position.getX(), position.getY(), position.getZ());
+    }
+
+    private double largestDirect(Surface surface) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
+            for (int k = 0; k < 3; k++) {
+                least = Math.min(least, height(scene.corner(f, k)));
+            }
+        }
+        return pupil.largestSample(least);
+    }
+
+    private double largestReflected() {
+        double diffuse = 0;
+        double followed = 0;
+        for (Surface surface : scene.surfaces()) {
+            diffuse = Math.max(diffuse, surface.finish().diffuse() * largestDirect(surface));
+            followed = Math.max(followed, surface.finish().mirror() * Math.PI);
+        }
+        return (diffuse + followed + mirrors.largestSample()) / scene.referenceIrradiance();
+    }
+
+    private static int cells(Receiver receiver) {
+        return receiver instanceof Receiver.OnSurface on && on.surface().grid().isPresent()
+                ? on.surface().grid().get().count()
+                : 0;
+    }
+
+    private static Accumulator[] accumulators(int count) {
+        return IntStream.range(0, count).mapToObj(i -> new Accumulator()).toArray(Accumulator[]::new);
+    }
+
+    private static List<Estimate> estimates(Accumulator[] cells, double largest) {
+        return java.util.Arrays.stream(cells)
+                .map(cell -> cell.estimate(largest))
+                .toList();
+    }
+}
