@@ -211,6 +211,44 @@ public final class FacetTree {
         }
     }
 
+    /** Decides whether facets in a box can matter. */
+    @FunctionalInterface
+    public interface BoxTest {
+        /**
+         * Whether a box must be looked into.
+         *
+         * @param box holds the box
+         * @param at where its six bounds begin: least x, y, z, greatest x, y, z, mm
+         */
+        boolean matters(double[] box, int at);
+    }
+
+    /**
+     * The facets in leaves whose boxes pass a test, each once.
+     *
+     * @param test asked for the boxes on the way; must not change them
+     * @param visitor receives facet numbers
+     */
+    public void passing(BoxTest test, java.util.function.IntConsumer visitor) {
+        if (order.length > 0) {
+            passing(0, test, visitor);
+        }
+    }
+
+    private void passing(int node, BoxTest test, java.util.function.IntConsumer visitor) {
+        if (!test.matters(bounds, 6 * node)) {
+            return;
+        }
+        if (count[node] > 0) {
+            for (int i = link[node], end = link[node] + count[node]; i < end; i++) {
+                visitor.accept(order[i]);
+            }
+        } else {
+            passing(node + 1, test, visitor);
+            passing(link[node], test, visitor);
+        }
+    }
+
     /**
      * Where the ray enters a box, or infinity if it misses it. Inverses are finite, so that no product is NaN; a ray that runs along the
      * border of a widened box may be taken for a miss, which no facet in it can notice.
