@@ -15,13 +15,16 @@ import org.apache.commons.rng.UniformRandomProvider;
  * sample of the direct irradiance E (next-event estimation, Kajiya, "The rendering equation", SIGGRAPH 1986). Flat mirrors are sampled
  * through the image of the pupil behind them (image method, any optics text); other mirrors by following the ray on.
  *
+ * <p>A surface that is known to be dark sends nothing and costs no second ray.
+ *
  * <p>Mutable, one for each thread. The parts of the last sample stand in the fields.
  */
 final class ReflectedLight {
     private final Scene scene;
     private final FacetTree tree;
     private final PupilSource pupil;
-    private final MirrorPlanes mirrors;
+    private final Reflectors reflectors;
+    private final boolean[] lit;
     private final DirectLight direct;
     private final Directions directions = new Directions();
     private final Ray ray = new Ray();
@@ -39,11 +42,12 @@ final class ReflectedLight {
 
     double imageValue;
 
-    ReflectedLight(Scene scene, FacetTree tree, PupilSource pupil, MirrorPlanes mirrors) {
+    ReflectedLight(Scene scene, FacetTree tree, PupilSource pupil, Reflectors reflectors, boolean[] lit) {
         this.scene = scene;
         this.tree = tree;
         this.pupil = pupil;
-        this.mirrors = mirrors;
+        this.reflectors = reflectors;
+        this.lit = lit;
         this.direct = new DirectLight(scene, tree, pupil);
         this.perReference = 1 / scene.referenceIrradiance();
     }
@@ -53,7 +57,7 @@ final class ReflectedLight {
         gather(random, point);
         imageVia = -1;
         imageValue = 0;
-        if (mirrors.count() > 0) {
+        if (reflectors.imageCount() > 0) {
             sampleImage(random, point);
         }
         return diffuseValue + followedValue + imageValue;
@@ -73,7 +77,7 @@ final class ReflectedLight {
             return;
         }
         int met = scene.surfaceMet(facet, dx, dy, dz);
-        if (met == Scene.INSIDE) {
+        if (met == Scene.INSIDE || !lit[met]) {
             return;
         }
         Surface surface = scene.surfaces().get(met);
@@ -102,15 +106,15 @@ final class ReflectedLight {
     }
 
     private void sampleImage(UniformRandomProvider random, PointSampler point) {
-        int pick = mirrors.count() == 1 ? 0 : (int) (random.nextDouble() * mirrors.count());
+        int pick = reflectors.imageCount() == 1 ? 0 : (int) (random.nextDouble() * reflectors.imageCount());
         pupil.outline.place(random.nextDouble(), random.nextDouble(), inPupil);
         double qx = pupil.cx + inPupil[0] * pupil.ux + inPupil[1] * pupil.vx;
         double qy = pupil.cy + inPupil[0] * pupil.uy + inPupil[1] * pupil.vy;
         double qz = pupil.cz + inPupil[0] * pupil.uz + inPupil[1] * pupil.vz;
-        double mx = mirrors.plane(pick, 0);
-        double my = mirrors.plane(pick, 1);
-        double mz = mirrors.plane(pick, 2);
-        double offset = mirrors.plane(pick, 3);
+        double mx = reflectors.plane(pick, 0);
+        double my = reflectors.plane(pick, 1);
+        double mz = reflectors.plane(pick, 2);
+        double offset = reflectors.plane(pick, 3);
         double behind = mx * qx + my * qy + mz * qz - offset;
         double before = mx * point.x + my * point.y + mz * point.z - offset;
         if (!(behind * before > 0)) {
@@ -125,11 +129,13 @@ final class ReflectedLight {
         }
         ray.set(point.x, point.y, point.z, dx, dy, dz, 1, point.plane);
         int facet = tree.nearest(ray);
-        if (facet < 0 || scene.plane(facet) != mirrors.planeNumber(pick)) {
+        if (facet < 0 || scene.plane(facet) != reflectors.planeNumber(pick)) {
             return;
         }
         int met = scene.surfaceMet(facet, dx, dy, dz);
-        if (met == Scene.INSIDE || !(scene.surfaces().get(met).finish().mirror() > 0)) {
+        if (met == Scene.INSIDE
+                || !lit[met]
+                || !(scene.surfaces().get(met).finish().mirror() > 0)) {
             return;
         }
         double x = hit(facet, 0);
@@ -154,7 +160,7 @@ final class ReflectedLight {
         double squared = dx * dx + dy * dy + dz * dz;
         double cosines = facing / Math.sqrt(squared) * leaving / leg;
         imageVia = met;
-        imageValue = mirrors.count()
+        imageValue = reflectors.imageCount()
                 * scene.surfaces().get(met).finish().mirror()
                 * pupil.area
                 * cosines
@@ -164,7 +170,7 @@ final class ReflectedLight {
 
     /** Which of the two ways finds the light by a point of a mirror depends on the point only, so together they count it once. */
     private boolean byImage(int plane, double height) {
-        return mirrors.byImage(plane) && height > 0 && !pupil.fillsTheSky(height);
+        return reflectors.byImage(plane) && height > 0 && !pupil.fillsTheSky(height);
     }
 
     /** Coordinate {@code axis} of the point that the ray met, from the corners: its error does not grow with the ray's length. */

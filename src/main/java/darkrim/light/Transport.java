@@ -5,10 +5,14 @@ import darkrim.sampling.Streams;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -21,9 +25,9 @@ public final class Transport {
     private final Scene scene;
     private final FacetTree tree;
     private final PupilSource pupil;
-    private final MirrorPlanes mirrors;
     private final Streams streams;
-    private final double largestReflected;
+    private final boolean[] lit;
+    private final Map<Receiver, Reflectors> reflectors = new ConcurrentHashMap<>();
 
     /**
      * @param scene the scene; its pupil must shine on the origin
@@ -31,12 +35,26 @@ public final class Transport {
      * @param seed seed of all random streams
      */
     public Transport(Scene scene, FacetTree tree, long seed) {
+        this(scene, tree, new Streams(seed), allLit(scene));
+    }
+
+    private Transport(Scene scene, FacetTree tree, Streams streams, boolean[] lit) {
         this.scene = scene;
         this.tree = tree;
         this.pupil = new PupilSource(scene.beam());
-        this.mirrors = MirrorPlanes.of(scene, pupil);
-        this.streams = new Streams(seed);
-        this.largestReflected = largestReflected();
+        this.streams = streams;
+        this.lit = lit;
+    }
+
+    /**
+     * The same transport that knows some surfaces to get no direct light: they send no once-reflected light, and it need not be looked for.
+     *
+     * @param dark surfaces of the scene that are proved dark
+     */
+    public Transport knowingDark(Collection<Surface> dark) {
+        boolean[] stillLit = lit.clone();
+        dark.forEach(surface -> stillLit[surface.index()] = false);
+        return new Transport(scene, tree, streams, stillLit);
     }
 
     /** A transport with a tree of its own. */
@@ -57,7 +75,7 @@ public final class Transport {
     /** No sample of a class of light at a receiver can be larger than this, relative irradiance. */
     public double largestSample(Receiver receiver, LightClass light) {
         if (light == LightClass.ONCE_REFLECTED) {
-            return largestReflected;
+            return reflectors(receiver).largestSample();
         }
         double sample = receiver instanceof Receiver.OnSurface on
                 ? largestDirect(on.surface())
@@ -120,7 +138,9 @@ public final class Transport {
 
     private Tally reflectedBatch(Receiver receiver, UniformRandomProvider random, int samples) {
         PointSampler point = new PointSampler(scene, receiver);
-        ReflectedLight reflected = new ReflectedLight(scene, tree, pupil, mirrors);
+        Reflectors senders = reflectors(receiver);
+        double largest = senders.largestSample();
+        ReflectedLight reflected = new ReflectedLight(scene, tree, pupil, senders, lit);
         ReflectorSums sums = new ReflectorSums(scene.surfaces().size());
         Accumulator all = new Accumulator();
         Accumulator[] cells = accumulators(cells(receiver));
@@ -142,12 +162,12 @@ public final class Transport {
                 sums.add(reflected.gatheredVia, true, byMirror);
             }
         }
-        SortedMap<Reflector, Estimate> by = sums.estimates(samples, largestReflected);
+        SortedMap<Reflector, Estimate> by = sums.estimates(samples, largest);
         return new Tally(
                 LightClass.ONCE_REFLECTED,
-                all.estimate(largestReflected),
+                all.estimate(largest),
                 Estimate.none(1),
-                estimates(cells, largestReflected),
+                estimates(cells, largest),
                 by,
                 Optional.empty());
     }
@@ -166,14 +186,14 @@ public final class Transport {
         return pupil.largestSample(least);
     }
 
-    private double largestReflected() {
-        double diffuse = 0;
-        double followed = 0;
-        for (Surface surface : scene.surfaces()) {
-            diffuse = Math.max(diffuse, surface.finish().diffuse() * largestDirect(surface));
-            followed = Math.max(followed, surface.finish().mirror() * Math.PI);
-        }
-        return (diffuse + followed + mirrors.largestSample()) / scene.referenceIrradiance();
+    private Reflectors reflectors(Receiver receiver) {
+        return reflectors.computeIfAbsent(receiver, at -> new Reflectors(scene, pupil, lit, at));
+    }
+
+    private static boolean[] allLit(Scene scene) {
+        boolean[] lit = new boolean[scene.surfaces().size()];
+        Arrays.fill(lit, true);
+        return lit;
     }
 
     private static int cells(Receiver receiver) {
@@ -187,8 +207,6 @@ public final class Transport {
     }
 
     private static List<Estimate> estimates(Accumulator[] cells, double largest) {
-        return java.util.Arrays.stream(cells)
-                .map(cell -> cell.estimate(largest))
-                .toList();
+        return Arrays.stream(cells).map(cell -> cell.estimate(largest)).toList();
     }
 }

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Decides requirements: direct light by proof, the rest by sampling until each is decided at the stated confidence or the budget ends.
@@ -53,7 +54,11 @@ public final class Judge {
      * @throws IllegalStateException if a sample of direct light reaches a surface that is proved dark: one of the two is wrong
      */
     public Judgement decide(List<Demand> demands, Map<Surface, Evidence> dark, Watch watch) {
-        Measurements measured = new Measurements(transport, workers);
+        Set<Surface> provedDark = dark.entrySet().stream()
+                .filter(entry -> entry.getValue() instanceof Evidence.ProvedDark)
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+        Measurements measured = new Measurements(transport.knowingDark(provedDark), workers);
         List<Surface> surfaces = transport.scene().surfaces();
         Set<Measurements.Order> first = new LinkedHashSet<>();
         for (LightClass light : LightClass.values()) {
@@ -95,7 +100,10 @@ public final class Judge {
         return new Judgement(results, perSurface, measured.samples(), risk, !going);
     }
 
-    /** Says of every surface whose direct light is asked for whether it is proved dark, lit by a witness, or open. */
+    /**
+     * Says of every surface whose direct light is asked for, and of every one that reflects, whether it is proved dark, lit by a witness, or
+     * open: what is proved dark sends no once-reflected light either.
+     */
     public Map<Surface, Evidence> prove(List<Demand> demands, Watch watch) {
         Set<Surface> asked = new LinkedHashSet<>();
         for (Demand demand : demands) {
@@ -103,6 +111,9 @@ public final class Judge {
                 asked.addAll(demand.surfaces());
             }
         }
+        transport.scene().surfaces().stream()
+                .filter(surface -> surface.finish().reflectance() > 0)
+                .forEach(asked::add);
         watch.progress("proving darkness", 0, asked.size());
         List<Surface> order = List.copyOf(asked);
         List<Evidence> evidence = workers.all(order.stream().map(surface -> () -> darkness.apply(surface)));
