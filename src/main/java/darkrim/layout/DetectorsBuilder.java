@@ -115,7 +115,7 @@ final class DetectorsBuilder {
         }
         double fillet = shape.underfill().map(DetectorsShape.Underfill::width).orElse(0.0);
         for (DetectorsShape.Side side : bonds.sides()) {
-            double room = shape.readoutLedge().on(side) - fillet;
+            double room = Math.max(0, shape.readoutLedge().on(side) - fillet);
             // Decimal lengths that fill the ledge exactly may exceed it by rounding.
             if (bonds.padFromEdge() + bonds.padWidth() > room * (1 + 1e-12)) {
                 report(

@@ -3,6 +3,7 @@ package darkrim.layout.form;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.Place;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 
@@ -18,7 +19,7 @@ final class DimensionMeasures {
      * @param usable names of the dimensions that have a value; of others nothing is asked
      */
     DimensionMeasures(Set<String> usable) {
-        this.usable = usable;
+        this.usable = new HashSet<>(usable);
     }
 
     /** How many are known. */
@@ -37,6 +38,12 @@ final class DimensionMeasures {
     /** Says what a dimension measures, by its unit or its formula. */
     void declare(String name, Measure measure, Place place) {
         known.putIfAbsent(name, new Source(measure, place, true));
+    }
+
+    /** Asks nothing more of a dimension that has an error of its own. */
+    void forget(String name) {
+        known.remove(name);
+        usable.remove(name);
     }
 
     /** Asks that a dimension measures this: the first use decides where nothing else does. */

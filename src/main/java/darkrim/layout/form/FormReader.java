@@ -132,7 +132,9 @@ public final class FormReader {
         int size = items.items().size();
         if (size < kind.least() || size > kind.most()) {
             findings.error(
-                    "list-length", items.place(), where + " has " + size + " items, expected " + kind.expected());
+                    "list-length",
+                    items.place(),
+                    where + " has " + size + (size == 1 ? " item" : " items") + ", expected " + kind.expected());
             return Optional.empty();
         }
         List<Value> values = new ArrayList<>();
@@ -150,7 +152,9 @@ public final class FormReader {
             findings.error(
                     "count",
                     mapping.place(),
-                    where + " has " + size + " entries, expected " + kind.least() + " to " + kind.most());
+                    size == 0
+                            ? where + " has no entries, expected at least " + kind.least()
+                            : where + " has " + size + " entries, expected at most " + kind.most());
             return new Value.Named(values, places, false, mapping.place());
         }
         for (Node.Entry entry : mapping.entries()) {

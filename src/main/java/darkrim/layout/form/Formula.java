@@ -78,6 +78,11 @@ public final class Formula implements Written {
         return scalar.text().strip();
     }
 
+    /** Whether it is a single name. */
+    boolean isName() {
+        return tree.getToken().getType() == TokenType.VARIABLE_OR_CONSTANT;
+    }
+
     /** Whether a name means something in formulas already, so that a dimension cannot have it. */
     public static boolean reserves(String name) {
         return FormulaLanguage.reserves(name);

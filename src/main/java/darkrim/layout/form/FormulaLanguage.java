@@ -14,7 +14,6 @@ import com.ezylang.evalex.functions.basic.AbsFunction;
 import com.ezylang.evalex.functions.basic.MaxFunction;
 import com.ezylang.evalex.functions.basic.MinFunction;
 import com.ezylang.evalex.operators.OperatorIfc;
-import com.ezylang.evalex.operators.arithmetic.InfixDivisionOperator;
 import com.ezylang.evalex.operators.arithmetic.InfixMinusOperator;
 import com.ezylang.evalex.operators.arithmetic.InfixMultiplicationOperator;
 import com.ezylang.evalex.operators.arithmetic.InfixPlusOperator;
@@ -81,6 +80,8 @@ final class FormulaLanguage {
                 "the operator '" + token + "' lacks a value";
             case "Not enough parameters for function" -> "the function '" + token + "' lacks a value";
             case "Too many parameters for function" -> "the function '" + token + "' has too many values";
+            case "Unexpected token after infix operator" -> "two operators follow each other";
+            case "Empty expression" -> "it is empty";
             case "Division by zero" -> "division by zero";
             default ->
                 said.isEmpty()
@@ -112,7 +113,7 @@ final class FormulaLanguage {
         operators.addOperator("+", new InfixPlusOperator());
         operators.addOperator("-", new InfixMinusOperator());
         operators.addOperator("*", new InfixMultiplicationOperator());
-        operators.addOperator("/", new InfixDivisionOperator());
+        operators.addOperator("/", new Division());
         operators.addOperator("^", new InfixPowerOfOperator());
         return operators;
     }

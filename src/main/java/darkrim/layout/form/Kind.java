@@ -128,7 +128,10 @@ public sealed interface Kind {
 
         @Override
         public String expected() {
-            return "a mapping with the keys of " + name;
+            List<String> needed =
+                    keys.stream().filter(Key::required).map(Key::name).toList();
+            List<String> shown = needed.isEmpty() ? keys.stream().map(Key::name).toList() : needed;
+            return "a mapping with the key" + (shown.size() == 1 ? " " : "s ") + String.join(", ", shown);
         }
     }
 

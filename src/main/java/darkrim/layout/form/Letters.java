@@ -6,25 +6,38 @@ import java.util.regex.Pattern;
 /** Which texts are allowed. The patterns are understood alike by Java and by JSON Schema. */
 public enum Letters {
     /** One line of text, not empty. */
-    LINE("one line of text", "^(?=.*\\S)[^\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cn}\\p{Co}\\p{Cs}]{1,300}$"),
+    LINE(
+            "one line of text",
+            "1 to 300 characters on one line, none of them hidden",
+            "^(?=.*\\S)[^\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cn}\\p{Co}\\p{Cs}]{1,300}$"),
     /** One line of text, or nothing. */
-    NOTE("one line of text", "^[^\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cn}\\p{Co}\\p{Cs}]{0,1000}$"),
+    NOTE(
+            "one line of text",
+            "at most 1000 characters on one line, none of them hidden",
+            "^[^\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cn}\\p{Co}\\p{Cs}]{0,1000}$"),
     /** A name that becomes a step of a path. */
     NAME(
-            "a name of at most 100 letters, without / * ? { } [ ], without control characters, not beginning or ending in a space",
+            "a name",
+            "1 to 100 characters without / * ? { } [ ], not beginning or ending in a space",
             "^(?! )[^/*?{}\\[\\]\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cn}\\p{Co}\\p{Cs}]{1,100}$(?<! )"),
     /** A name that formulas use. */
-    DIMENSION("a name of letters, digits and _ that begins with a letter", "^[A-Za-z][A-Za-z0-9_]{0,99}$"),
+    DIMENSION(
+            "a name",
+            "at most 100 letters, digits and _, of which the first is a letter",
+            "^[A-Za-z][A-Za-z0-9_]{0,99}$"),
     /** A pattern that selects surfaces. */
     PATTERN(
             "a pattern for surfaces, such as \"mosaic/**/edge/*\"",
+            "a pattern for surfaces, such as \"mosaic/**/edge/*\", with braces in pairs",
             "^(?=.*\\S)(?!/)(?!.*//)[^\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cn}\\p{Co}\\p{Cs}]{1,300}$");
 
     private final String expected;
+    private final String rule;
     private final Pattern pattern;
 
-    Letters(String expected, String pattern) {
+    Letters(String expected, String rule, String pattern) {
         this.expected = expected;
+        this.rule = rule;
         this.pattern = Pattern.compile(pattern);
     }
 
@@ -43,7 +56,7 @@ public enum Letters {
         if (pattern.matcher(text).matches() && (this != PATTERN || bracesPair(text))) {
             return Optional.empty();
         }
-        return Optional.of("'" + Wording.shortened(text) + "' is not allowed here, expected " + expected);
+        return Optional.of("'" + Wording.shortened(text) + "' is not allowed here, expected " + rule);
     }
 
     /** Braces open and close once, not inside each other. */

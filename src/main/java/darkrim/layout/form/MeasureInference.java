@@ -70,12 +70,12 @@ final class MeasureInference {
                     case "*" -> demandProduct(node, wanted);
                     case "/" -> demandQuotient(node, wanted);
                     case "^" -> demandPower(node, wanted);
-                    default -> parts.forEach(part -> demand(part, wanted));
+                    default -> demandAgreeing(node, wanted);
                 }
             }
             case FUNCTION -> {
                 if (List.of("min", "max", "abs").contains(name(node))) {
-                    parts.forEach(part -> demand(part, wanted));
+                    demandAgreeing(node, wanted);
                 } else if (name(node).equals("sqrt")) {
                     demand(parts.get(0), wanted.power(2));
                 } else {
@@ -85,6 +85,21 @@ final class MeasureInference {
             default -> {
                 // A number literal stands for whatever is wanted.
             }
+        }
+    }
+
+    /** Where all sides are the same and wrong, that is one mistake, not one for each side. */
+    private void demandAgreeing(ASTNode node, Measure wanted) {
+        List<Measure> known = node.getParameters().stream()
+                .map(this::infer)
+                .filter(Inferred.Known.class::isInstance)
+                .map(found -> ((Inferred.Known) found).measure())
+                .toList();
+        boolean agree = known.size() > 1 && known.stream().distinct().count() == 1;
+        if (agree && !known.get(0).equals(wanted)) {
+            compare(node, new Inferred.Known(known.get(0)), wanted);
+        } else {
+            node.getParameters().forEach(part -> demand(part, wanted));
         }
     }
 

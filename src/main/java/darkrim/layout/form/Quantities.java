@@ -1,10 +1,10 @@
 package darkrim.layout.form;
 
 import darkrim.diagnostic.Findings;
-import darkrim.diagnostic.Place;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +29,7 @@ public final class Quantities {
     /** In the units of the file. */
     private final Map<String, BigDecimal> values = new LinkedHashMap<>();
 
+    private final Map<Amount, String> nameOf = new HashMap<>();
     private final Set<String> unresolved = new LinkedHashSet<>();
 
     /**
@@ -43,6 +44,7 @@ public final class Quantities {
         this.dimensions = Collections.unmodifiableMap(new LinkedHashMap<>(dimensions));
         this.findings = findings;
         this.measures = new DimensionMeasures(this.dimensions.keySet());
+        dimensions.forEach((name, amount) -> nameOf.put(amount, name));
     }
 
     /**
@@ -54,12 +56,13 @@ public final class Quantities {
     public void settle(List<Amount> amounts, Set<String> broken) {
         FormulaNames names = new FormulaNames(dimensions, broken, amounts, findings);
         unresolved.addAll(names.unresolved());
-        Set<Amount> sound =
-                amounts.stream().filter(names::isSound).collect(Collectors.toCollection(LinkedHashSet::new));
-        findMeasures(sound);
+        Set<Amount> sound = findMeasures(
+                amounts.stream().filter(names::isSound).collect(Collectors.toCollection(LinkedHashSet::new)));
         warnOfUnclear(sound);
         for (String name : names.order()) {
-            settleDimension(name);
+            if (!unresolved.contains(name)) {
+                settleDimension(name);
+            }
         }
         for (Amount amount : sound) {
             amount.kind().measure().ifPresent(measure -> settle(amount, measure));
@@ -77,37 +80,62 @@ public final class Quantities {
         return settled;
     }
 
-    /** Goes over all uses until nothing more becomes known, and only then reports contradictions. */
-    private void findMeasures(Set<Amount> sound) {
+    /**
+     * Goes over all uses until nothing more becomes known, and only then reports contradictions. A use of a dimension as it stands tells
+     * more than one inside a product, and so goes first.
+     *
+     * @return the numbers without contradictions
+     */
+    private Set<Amount> findMeasures(Set<Amount> sound) {
         dimensions.forEach((name, amount) -> {
             if (amount.written() instanceof Written.WithUnit withUnit) {
                 measures.declare(name, withUnit.unit().measure(), amount.place());
             }
         });
+        for (Amount amount : sound) {
+            if (amount.written() instanceof Formula formula && formula.isName()) {
+                demand(amount, new Findings());
+            }
+        }
         int before;
         do {
             before = measures.count();
-            pass(sound, new Findings());
+            sound.forEach(amount -> demand(amount, new Findings()));
         } while (measures.count() > before);
-        pass(sound, findings);
+        return sound.stream().filter(this::agrees).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
-    private void pass(Set<Amount> sound, Findings into) {
-        dimensions.forEach((name, amount) -> {
-            if (amount.written() instanceof Formula formula && sound.contains(amount)) {
-                MeasureInference inference = new MeasureInference(formula, measures, into);
-                if (measures.of(name) instanceof Inferred.Known known) {
-                    inference.demand(known.measure());
-                } else if (inference.measure() instanceof Inferred.Known known) {
-                    measures.declare(name, known.measure(), amount.place());
-                }
-            }
-        });
-        for (Amount amount : sound) {
-            if (amount.written() instanceof Formula formula
-                    && amount.kind().measure().isPresent()) {
-                new MeasureInference(formula, measures, into)
-                        .demand(amount.kind().measure().get());
+    private boolean agrees(Amount amount) {
+        Findings own = new Findings();
+        demand(amount, own);
+        findings.addAll(own.sorted());
+        String name = nameOf.get(amount);
+        if (own.hasErrors() && name != null) {
+            unresolved.add(name);
+            measures.forget(name);
+        }
+        return !own.hasErrors();
+    }
+
+    /** Asks a formula for the measure that its place wants or, where it defines a dimension, for the one that uses want. */
+    private void demand(Amount amount, Findings into) {
+        if (!(amount.written() instanceof Formula formula)) {
+            return;
+        }
+        MeasureInference inference = new MeasureInference(formula, measures, into);
+        String name = nameOf.get(amount);
+        Optional<Measure> wanted = name == null ? amount.kind().measure() : measureOf(name);
+        if (wanted.isPresent()) {
+            inference.demand(wanted.get());
+        } else if (name != null && inference.measure() instanceof Inferred.Known known) {
+            if (unitSize(known.measure()).isPresent()) {
+                measures.declare(name, known.measure(), amount.place());
+            } else {
+                into.error(
+                        "measure",
+                        amount.place(),
+                        "the dimension '" + name + "' gives " + known.measure()
+                                + ", expected a length, an angle or a plain number");
             }
         }
     }
@@ -126,8 +154,8 @@ public final class Quantities {
                         "measure-unclear",
                         amount.place(),
                         "cannot tell whether '" + name
-                                + "' is a length, an angle or a plain number; it counts as a plain "
-                                + "number, expected a unit if it is not");
+                                + "' is a length, an angle or a plain number, so it counts as a plain number; "
+                                + "if it is a length or an angle, give it a unit");
             }
         });
     }
@@ -138,28 +166,14 @@ public final class Quantities {
 
     private void settleDimension(String name) {
         Amount amount = dimensions.get(name);
-        Optional<Measure> measure = measureOf(name);
-        if (measure.isPresent() && unitSize(measure.get()).isEmpty()) {
-            refuse(
-                    name,
-                    "measure",
-                    amount.place(),
-                    "the dimension '" + name + "' gives " + measure.get()
-                            + ", expected a length, an angle or a plain number");
-            return;
-        }
+        Measure measure = measureOf(name).orElse(Measure.NUMBER);
         inFileUnits(amount)
                 .ifPresentOrElse(
                         value -> {
                             values.put(name, value);
-                            amount.settle(toDouble(value, measure.orElse(Measure.NUMBER)));
+                            amount.settle(toDouble(value, measure));
                         },
                         () -> unresolved.add(name));
-    }
-
-    private void refuse(String name, String code, Place place, String message) {
-        findings.error(code, place, message);
-        unresolved.add(name);
     }
 
     private void settle(Amount amount, Measure measure) {
@@ -171,13 +185,11 @@ public final class Quantities {
                 return;
             }
             String unit = measure.equals(Measure.LENGTH) ? " mm" : measure.equals(Measure.ANGLE) ? " deg" : "";
-            String shown = amount.written() instanceof Formula formula
-                    ? "'" + Wording.shortened(formula.text()) + "' is "
-                    : "";
-            findings.error(
-                    "range",
-                    amount.place(),
-                    shown + Wording.number(settled) + unit + " is out of range, expected " + range.describe(unit));
+            String number = Wording.number(settled) + unit;
+            String what = amount.written() instanceof Formula formula
+                    ? "'" + Wording.shortened(formula.text()) + "' gives " + number
+                    : number + " is out of range";
+            findings.error("range", amount.place(), what + ", expected " + range.describe(unit));
         });
     }
 

@@ -26,7 +26,7 @@ final class RealFunction extends AbstractFunction {
             throw new EvaluationException(
                     function,
                     function.getValue() + " of "
-                            + Wording.number(values[0].getNumberValue().doubleValue()) + " is not a finite number");
+                            + Wording.number(values[0].getNumberValue().doubleValue()) + " has no finite value");
         }
         return EvaluationValue.numberValue(BigDecimal.valueOf(result));
     }

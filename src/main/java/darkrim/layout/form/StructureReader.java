@@ -65,6 +65,11 @@ record StructureReader(FormReader reader, Findings findings, String where) {
             String variant,
             Optional<String> selector,
             Node.Mapping mapping) {
+        if (entry.key().equals("<<")) {
+            findings.error(
+                    "merge", entry.keyPlace(), "merging with '<<' is not supported, expected the keys themselves");
+            return;
+        }
         List<String> names = Stream.concat(
                         selector.stream(), structure.keys().stream().map(Key::name))
                 .filter(name -> mapping.entries().stream()
@@ -72,12 +77,15 @@ record StructureReader(FormReader reader, Findings findings, String where) {
                 .toList();
         String holder =
                 variant.isEmpty() ? place() : place() + ", which is of " + selector.orElse("kind") + " " + variant;
-        String hint = entry.key().equals("<<") ? "merging is not supported" : Wording.suggestion(entry.key(), names);
+        if (selector.isPresent()
+                && mapping.entries().stream().noneMatch(other -> other.key().equals(selector.get()))) {
+            holder += " because the key '" + selector.get() + "' is not given";
+        }
         findings.error(
                 "unknown-key",
                 entry.keyPlace(),
                 "unknown key '" + Wording.shortened(entry.key()) + "' in " + holder + ", "
-                        + (names.isEmpty() ? "expected no further key" : hint));
+                        + (names.isEmpty() ? "expected no further key" : Wording.suggestion(entry.key(), names)));
     }
 
     private boolean checkChoice(Node.Mapping mapping, Kind.Structure structure, List<String> given) {

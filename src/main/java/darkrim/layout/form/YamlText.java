@@ -74,10 +74,7 @@ public final class YamlText {
                     "the character U+%04X has no place in a YAML text".formatted(unreadable.getCodePoint()));
             return Optional.empty();
         } catch (MarkedYamlEngineException problem) {
-            findings.error(
-                    "not-yaml",
-                    YamlTree.place(file, problem.getProblemMark().or(problem::getContextMark)),
-                    "the text is not YAML: " + explain(problem));
+            findings.addAll(List.of(YamlProblem.finding(file, problem)));
             return Optional.empty();
         } catch (YamlEngineException problem) {
             findings.error(
@@ -100,19 +97,14 @@ public final class YamlText {
                     .toString();
             return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
         } catch (CharacterCodingException malformed) {
+            int wrong = bytes.position();
+            String before = new String(content, 0, wrong, StandardCharsets.UTF_8);
             findings.error(
-                    "not-text", whole, "the file is not text in UTF-8, byte " + (bytes.position() + 1) + " is wrong");
+                    "not-text",
+                    placeOf(whole.file(), before, before.length()),
+                    "the file is not text in UTF-8, byte " + (wrong + 1) + " of the file is wrong");
             return Optional.empty();
         }
-    }
-
-    /** The library's words are terse; its context says what it was reading. */
-    private static String explain(MarkedYamlEngineException problem) {
-        String what = String.valueOf(problem.getProblem()).strip().replaceAll("\\s+", " ");
-        String context =
-                problem.getContext() == null ? "" : problem.getContext().strip() + ", ";
-        String hint = what.contains("'\\t") ? "; indent with spaces, not with tabs" : "";
-        return Wording.oneLine(context + what) + hint;
     }
 
     private static Place placeOf(String file, String text, int position) {

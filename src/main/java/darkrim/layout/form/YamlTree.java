@@ -69,7 +69,7 @@ final class YamlTree {
                             "second-document",
                             place(file, event.getStartMark()),
                             "a second document begins here, expected one document in the file");
-                    return root;
+                    return Optional.empty();
                 }
                 root = Optional.of(node(stream.next(), stream));
                 read = true;
