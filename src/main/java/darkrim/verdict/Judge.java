@@ -47,10 +47,12 @@ public final class Judge {
     /**
      * Decides demands.
      *
+     * @param demands what is asked
+     * @param dark what {@link #prove} found for them
+     * @param watch hears how far it is
      * @throws IllegalStateException if a sample of direct light reaches a surface that is proved dark: one of the two is wrong
      */
-    public Judgement decide(List<Demand> demands, Watch watch) {
-        Map<Surface, Evidence> dark = prove(demands, watch);
+    public Judgement decide(List<Demand> demands, Map<Surface, Evidence> dark, Watch watch) {
         Measurements measured = new Measurements(transport, workers);
         List<Surface> surfaces = transport.scene().surfaces();
         Set<Measurements.Order> first = new LinkedHashSet<>();
@@ -93,7 +95,8 @@ public final class Judge {
         return new Judgement(results, perSurface, measured.samples(), risk, !going);
     }
 
-    private Map<Surface, Evidence> prove(List<Demand> demands, Watch watch) {
+    /** Says of every surface whose direct light is asked for whether it is proved dark, lit by a witness, or open. */
+    public Map<Surface, Evidence> prove(List<Demand> demands, Watch watch) {
         Set<Surface> asked = new LinkedHashSet<>();
         for (Demand demand : demands) {
             if (asksForDirect(demand.requirement().condition())) {
@@ -159,9 +162,10 @@ public final class Judge {
     private List<Measurements.Order> affordable(Set<Measurements.Order> orders, Measurements measured) {
         long left = (effort.mostSamples() - measured.samples()) / Measurements.BATCH;
         long wanted = orders.stream().mapToLong(Measurements.Order::batches).sum();
-        if (wanted <= left) {
+        if (wanted > 0 && wanted <= left) {
             return List.copyOf(orders);
         }
+        // Where nothing could be measured before, nothing can be doubled: the budget has ended.
         long each = left / orders.size();
         return orders.stream()
                 .map(order -> new Measurements.Order(order.surface(), order.light(), Math.min(each, order.batches())))

@@ -1,0 +1,92 @@
+package darkrim.layout;
+
+import darkrim.diagnostic.Findings;
+import darkrim.geom.Outline;
+import darkrim.geom.Polygon;
+import darkrim.geom.Ring;
+import darkrim.layout.form.Fields;
+import darkrim.layout.form.Wording;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/**
+ * The beam of a file.
+ *
+ * @param findings receives what is wrong
+ */
+record BeamBuilder(Findings findings) {
+    /** The beam; empty, with a finding, if the pupil or the field cannot be as described. */
+    Optional<BeamSpec> build(Fields beam) {
+        Optional<BeamSpec.PupilSpec> pupil = pupil(beam.fields("pupil"));
+        double distance = beam.fields("pupil").number("distance");
+        Optional<BeamSpec.FieldSpec> field =
+                beam.has("field") ? field(beam.fields("field"), distance) : Optional.empty();
+        if (pupil.isEmpty() || (beam.has("field") && field.isEmpty())) {
+            return Optional.empty();
+        }
+        Optional<Double> radiance = beam.find("radiance").map(Fields::number);
+        return Optional.of(new BeamSpec(pupil.get(), field, radiance, beam.place()));
+    }
+
+    private Optional<BeamSpec.PupilSpec> pupil(Fields fields) {
+        List<Double> tilt = fields.numbers("tilt");
+        return outline(fields).flatMap(outline -> {
+            BeamSpec.PupilSpec pupil = new BeamSpec.PupilSpec(
+                    outline, centre(fields, fields.number("distance")), tilt.get(0), tilt.get(1));
+            double lowest = pupil.centre().getZ() - droop(pupil);
+            if (lowest <= 0) {
+                findings.error(
+                        "pupil",
+                        fields.place(),
+                        "the tilted pupil reaches down to " + Wording.number(lowest)
+                                + " mm, expected all of it above the focal plane at 0 mm");
+                return Optional.empty();
+            }
+            return Optional.of(pupil);
+        });
+    }
+
+    /** How far the lowest point of the pupil lies below its centre, mm: a turn about x by a, then about y by b, takes (u, v) to z = v sin a cos b - u sin b. */
+    private static double droop(BeamSpec.PupilSpec pupil) {
+        double alongU = -Math.sin(Math.toRadians(pupil.tiltAboutY()));
+        double alongV = Math.sin(Math.toRadians(pupil.tiltAboutX())) * Math.cos(Math.toRadians(pupil.tiltAboutY()));
+        if (pupil.outline() instanceof Ring ring) {
+            return ring.radius() * Math.hypot(alongU, alongV);
+        }
+        return ((Polygon) pupil.outline())
+                .corners().stream()
+                        .mapToDouble(corner -> -(alongU * corner.getX() + alongV * corner.getY()))
+                        .max()
+                        .orElseThrow();
+    }
+
+    private Optional<BeamSpec.FieldSpec> field(Fields fields, double pupilDistance) {
+        double height = fields.number("at_height");
+        if (height >= pupilDistance) {
+            findings.error(
+                    "field",
+                    fields.place("at_height"),
+                    "the field at " + Wording.number(height) + " mm lies at or above the pupil at "
+                            + Wording.number(pupilDistance) + " mm, expected it below");
+            return Optional.empty();
+        }
+        return outline(fields).map(outline -> new BeamSpec.FieldSpec(outline, centre(fields, height)));
+    }
+
+    private Optional<Outline> outline(Fields fields) {
+        OutlineBuilder outlines = new OutlineBuilder(findings);
+        return switch (fields.variant()) {
+            case "disc" -> outlines.ring(fields);
+            case "polygon" -> outlines.polygon(fields);
+            case "square" -> Optional.of(OutlineBuilder.rectangle(List.of(2 * fields.number("half_width"))));
+            default -> Optional.of(OutlineBuilder.rectangle(List.of(fields.number("width"), fields.number("height"))));
+        };
+    }
+
+    private static Vector3D centre(Fields fields, double height) {
+        Vector2D shift = OutlineBuilder.point(fields.list("shift"));
+        return Vector3D.of(shift.getX(), shift.getY(), height);
+    }
+}

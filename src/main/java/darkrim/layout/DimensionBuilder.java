@@ -1,0 +1,96 @@
+package darkrim.layout;
+
+import darkrim.diagnostic.Findings;
+import darkrim.layout.form.Amount;
+import darkrim.layout.form.Fields;
+import darkrim.layout.form.Formula;
+import darkrim.layout.form.Measure;
+import darkrim.layout.form.Quantities;
+import darkrim.layout.form.Unit;
+import darkrim.layout.form.Value;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The units and named dimensions of a file, and with them the values of all its numbers. */
+final class DimensionBuilder {
+    private final Fields file;
+    private final Findings findings;
+    private final Map<String, Amount> written = new LinkedHashMap<>();
+    private final Set<String> broken = new HashSet<>();
+
+    DimensionBuilder(Fields file, Findings findings) {
+        this.file = file;
+        this.findings = findings;
+    }
+
+    /** Settles all numbers of the file and hands over the named ones. */
+    Map<String, Dimension> build(List<Amount> amounts) {
+        file.find("dimensions").ifPresent(value -> collect((Value.Named) value));
+        Quantities quantities = new Quantities(unit("length"), unit("angle"), written, findings);
+        quantities.settle(amounts, broken);
+        Map<String, Dimension> dimensions = new LinkedHashMap<>();
+        quantities.dimensions().forEach((name, settled) -> {
+            Amount amount = written.get(name);
+            dimensions.put(
+                    name,
+                    new Dimension(
+                            name,
+                            settled.value(),
+                            kind(settled.measure()),
+                            amount.written().text(),
+                            amount.place()));
+        });
+        return dimensions;
+    }
+
+    /** Warns of dimensions that no formula uses. */
+    void warnOfUnused(List<Amount> amounts) {
+        Set<String> used = new HashSet<>();
+        for (Amount amount : amounts) {
+            if (amount.written() instanceof Formula formula) {
+                used.addAll(formula.names());
+            }
+        }
+        written.forEach((name, amount) -> {
+            if (!used.contains(name)) {
+                findings.warning("unused", amount.place(), "the dimension '" + name + "' is not used");
+            }
+        });
+    }
+
+    private void collect(Value.Named named) {
+        broken.addAll(named.places().keySet());
+        named.values().forEach((name, value) -> {
+            if (Formula.reserves(name)) {
+                findings.error(
+                        "name",
+                        named.places().get(name),
+                        "'" + name + "' is a function, a unit or pi, expected another name for the dimension");
+                return;
+            }
+            Value amount = value instanceof Fields fields ? fields.find("value").orElse(null) : value;
+            if (amount instanceof Amount found) {
+                written.put(name, found);
+                broken.remove(name);
+            }
+        });
+    }
+
+    private Unit unit(String key) {
+        Unit otherwise = key.equals("length") ? Unit.MM : Unit.DEG;
+        return file.find("units")
+                .flatMap(units -> ((Fields) units).find(key))
+                .flatMap(word -> Unit.of(Fields.text(word)))
+                .orElse(otherwise);
+    }
+
+    private static Quantity kind(Measure measure) {
+        if (measure.equals(Measure.LENGTH)) {
+            return Quantity.LENGTH;
+        }
+        return measure.equals(Measure.ANGLE) ? Quantity.ANGLE : Quantity.NUMBER;
+    }
+}

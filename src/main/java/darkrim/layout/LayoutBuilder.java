@@ -1,0 +1,102 @@
+package darkrim.layout;
+
+import darkrim.diagnostic.Findings;
+import darkrim.diagnostic.Place;
+import darkrim.geom.Ring;
+import darkrim.layout.form.Fields;
+import darkrim.layout.form.FormReader;
+import darkrim.layout.form.Node;
+import darkrim.layout.form.Value;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** Makes a layout of the values of a file, and checks what no single value tells. */
+final class LayoutBuilder {
+    /** Stands in a partial layout for a beam that could not be read; nothing is computed from a partial layout. */
+    private static final BeamSpec NO_BEAM = new BeamSpec(
+            new BeamSpec.PupilSpec(Ring.disc(1), Vector3D.of(0, 0, 1), 0, 0),
+            Optional.empty(),
+            Optional.empty(),
+            Place.IN_CODE);
+
+    private final Layout.Source source;
+    private final Findings findings;
+    private boolean partsComplete;
+
+    LayoutBuilder(Layout.Source source, Findings findings) {
+        this.source = source;
+        this.findings = findings;
+    }
+
+    /** Whether every part of the file is in the layout. */
+    boolean partsComplete() {
+        return partsComplete;
+    }
+
+    /** Reads the whole file. */
+    Layout build(FormReader reader, Node.Mapping mapping) {
+        Fields file = (Fields) reader.read(mapping, LayoutKeys.LAYOUT, "").orElseThrow();
+        DimensionBuilder dimensionBuilder = new DimensionBuilder(file, findings);
+        Map<String, Dimension> dimensions = dimensionBuilder.build(reader.amounts());
+        FinishBuilder finishBuilder = new FinishBuilder(file, findings);
+        Map<String, FinishSpec> finishes = finishBuilder.finishes();
+        List<FinishRule> rules = finishBuilder.rules();
+        List<Part> parts = parts(file, finishBuilder);
+        Optional<BeamSpec> beam = file.find("beam")
+                .filter(Value::isWhole)
+                .flatMap(value -> new BeamBuilder(findings).build((Fields) value));
+        List<Requirement> requirements = RequirementBuilder.requirements(file);
+        if (!findings.hasErrors()) {
+            dimensionBuilder.warnOfUnused(reader.amounts());
+            finishBuilder.warnOfUnused(finishes.values());
+        }
+        return new Layout(
+                whole(file, "title").map(Fields::text).orElse(""),
+                whole(file, "revision").map(Fields::text).orElse(""),
+                source,
+                dimensions,
+                finishes,
+                rules,
+                beam.orElse(NO_BEAM),
+                parts,
+                requirements,
+                whole(file, "placement_error").map(Fields::number),
+                whole(file, "sampling").map(value -> sampling((Fields) value)).orElse(SamplingSpec.DEFAULT),
+                whole(file, "maps").map(value -> maps((Fields) value)).orElse(MapSpec.DEFAULT));
+    }
+
+    private List<Part> parts(Fields file, FinishBuilder finishes) {
+        if (!(file.find("parts").orElse(null) instanceof Value.Named named)) {
+            return List.of();
+        }
+        Map<String, Part> parts = new LinkedHashMap<>();
+        PartBuilder builder = new PartBuilder(finishes, findings);
+        named.values().forEach((name, value) -> {
+            Fields fields = (Fields) value;
+            finishes.checkUse(fields);
+            if (fields.isWhole()) {
+                builder.build(name, fields, named.places().get(name)).ifPresent(part -> parts.put(name, part));
+            }
+        });
+        List<Part> kept = FaceCount.kept(parts.values(), findings);
+        partsComplete = named.complete() && kept.size() == named.values().size();
+        return kept;
+    }
+
+    private static Optional<Value> whole(Fields file, String key) {
+        return file.find(key).filter(Value::isWhole);
+    }
+
+    private static SamplingSpec sampling(Fields fields) {
+        return new SamplingSpec(
+                fields.longCount("seed"), fields.number("confidence"), fields.longCount("most_samples"));
+    }
+
+    private static MapSpec maps(Fields fields) {
+        List<Integer> cells = fields.counts("cells");
+        return new MapSpec(fields.text("surfaces"), cells.get(0), cells.get(cells.size() - 1));
+    }
+}

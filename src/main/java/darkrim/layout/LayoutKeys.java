@@ -1,0 +1,110 @@
+package darkrim.layout;
+
+import darkrim.layout.form.Key;
+import darkrim.layout.form.Kind;
+import darkrim.layout.form.Letters;
+import darkrim.layout.form.Measure;
+import darkrim.layout.form.Unit;
+import java.util.List;
+
+/** The keys of a layout file, each declared once: the reading and the JSON Schema follow from this table. */
+final class LayoutKeys {
+    private static final Kind UNITS = Kind.Structure.of(
+            "units",
+            Key.withDefault(
+                    "length", new Kind.Choice(Unit.symbols(Measure.LENGTH)), "mm", "Unit of lengths that carry none."),
+            Key.withDefault(
+                    "angle", new Kind.Choice(Unit.symbols(Measure.ANGLE)), "deg", "Unit of angles that carry none."));
+
+    private static final Kind DIMENSION = new Kind.Either(List.of(
+            Kinds.ANY,
+            Kind.Structure.of(
+                    "dimension", Key.required("value", Kinds.ANY, "A number, a number with a unit, or a formula."))));
+
+    private static final Kind FINISH = Kind.Structure.of(
+            "finish",
+            Key.withDefault("diffuse", Kinds.SHARE, "0", "Reflectance of the diffuse part, 0 to 1."),
+            Key.withDefault("mirror", Kinds.SHARE, "0", "Reflectance of the mirror part, 0 to 1."),
+            Key.withDefault("source", Kinds.NOTE, "\"\"", "Where the numbers come from."));
+
+    private static final Kind FINISH_RULE = Kind.Structure.of(
+            "finish_rule",
+            Key.required("surfaces", Kinds.PATTERN, "Pattern that selects surfaces."),
+            Key.required("finish", Kinds.NAME, "Name of the finish they get."));
+
+    private static final Kind LIGHT_LIMIT = Kind.Structure.of(
+            "light_limit",
+            Key.required("at_most", Kinds.LIMIT, "Greatest relative irradiance that passes."),
+            Key.withDefault("per", Kinds.choice("surface", "cell"), "surface", "Over what the mean is taken."));
+
+    private static final Kind REQUIREMENT = new Kind.Structure(
+            "requirement",
+            List.of(
+                    Key.required("surfaces", Kinds.PATTERN, "Pattern that selects the surfaces it is about."),
+                    Key.optional(
+                            "direct",
+                            new Kind.Either(List.of(Kinds.choice("none"), LIGHT_LIMIT)),
+                            "Light straight from the pupil: none, or a limit."),
+                    Key.optional("once_reflected", LIGHT_LIMIT, "Light after one reflection: a limit."),
+                    Key.optional(
+                            "pupil_seen",
+                            Kind.Structure.of(
+                                    "pupil_seen",
+                                    Key.required(
+                                            "at_least", Kinds.LEAST_SHARE, "Least share of the pupil that is seen.")),
+                            "How much of the pupil is seen.")),
+            List.of("direct", "once_reflected", "pupil_seen"));
+
+    private static final Kind SAMPLING = Kind.Structure.of(
+            "sampling",
+            Key.withDefault("seed", new Kind.Whole(0, (1L << 53) - 1), "1", "Seed of all random streams."),
+            Key.withDefault(
+                    "confidence", Kinds.CONFIDENCE, "0.999", "Confidence of all sampled verdicts together, 0.5 to 1."),
+            Key.withDefault(
+                    "most_samples",
+                    new Kind.Whole(1_000, 1_000_000_000_000L),
+                    "200000000",
+                    "No more samples than this for the whole check."));
+
+    private static final Kind CELLS = new Kind.Whole(1, 1000);
+
+    private static final Kind MAPS = Kind.Structure.of(
+            "maps",
+            Key.withDefault("surfaces", Kinds.PATTERN, "\"**/active\"", "Pattern that selects rectangular surfaces."),
+            Key.withDefault(
+                    "cells",
+                    new Kind.Either(List.of(CELLS, Kinds.pair(CELLS))),
+                    "16",
+                    "Cells a side, or [columns, rows]."));
+
+    /** The whole file. */
+    static final Kind.Structure LAYOUT = Kind.Structure.of(
+            "layout",
+            Key.required("title", Kinds.TITLE, "What this layout is, one line."),
+            Key.withDefault("revision", Kinds.MARK, "\"\"", "Revision mark."),
+            Key.withDefault("units", UNITS, "{}", "What numbers without a unit are in."),
+            Key.optional(
+                    "dimensions",
+                    new Kind.Named(Letters.DIMENSION, DIMENSION, 0, 1000),
+                    "Named dimensions for use in formulas; each may be a formula over others."),
+            Key.optional(
+                    "finishes",
+                    new Kind.Named(Letters.NAME, FINISH, 0, 1000),
+                    "How surfaces reflect, by name; 'absorber' reflects nothing and is always there."),
+            Key.optional(
+                    "finish_rules",
+                    new Kind.ListOf(FINISH_RULE, 0, 1000),
+                    "Finishes for chosen surfaces; a later rule wins over an earlier one and over the part."),
+            Key.required("beam", BeamKeys.BEAM, "The light that comes in."),
+            Key.required("parts", new Kind.Named(Letters.NAME, PartKeys.part(), 1, 1000), "The parts, by name."),
+            Key.required(
+                    "requirements", new Kind.Named(Letters.NAME, REQUIREMENT, 1, 1000), "What must hold, by name."),
+            Key.optional(
+                    "placement_error",
+                    Kinds.GAP,
+                    "Total placement error a side between opening and detector, for the feasibility line; mm unless stated."),
+            Key.withDefault("sampling", SAMPLING, "{}", "How hard to look."),
+            Key.withDefault("maps", MAPS, "{}", "Where maps are wanted."));
+
+    private LayoutKeys() {}
+}

@@ -1,0 +1,104 @@
+package darkrim.layout.form;
+
+import darkrim.diagnostic.Findings;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Reads a mapping with fixed keys.
+ *
+ * @param reader reads the values
+ * @param findings receives unknown and missing keys
+ * @param where which part of the file it is, for messages
+ */
+record StructureReader(FormReader reader, Findings findings, String where) {
+    /**
+     * @param mapping the mapping
+     * @param structure its keys
+     * @param variant the word that selected the structure; empty where there is none
+     * @param selector the key that held the word
+     */
+    Fields read(Node.Mapping mapping, Kind.Structure structure, String variant, Optional<String> selector) {
+        Map<String, Value> values = new LinkedHashMap<>();
+        List<String> given = new ArrayList<>();
+        boolean complete = true;
+        for (Node.Entry entry : mapping.entries()) {
+            if (selector.filter(entry.key()::equals).isPresent()) {
+                continue;
+            }
+            Optional<Key> key = structure.key(entry.key());
+            if (key.isEmpty()) {
+                reportUnknown(entry, structure, variant, selector, mapping);
+                continue;
+            }
+            given.add(entry.key());
+            Optional<Value> value = reader.read(entry.value(), key.get().kind(), path(entry.key()));
+            value.ifPresent(found -> values.put(entry.key(), found));
+            complete &= value.isPresent();
+        }
+        complete &= checkChoice(mapping, structure, given);
+        for (Key key : structure.keys()) {
+            if (!given.contains(key.name())) {
+                if (key.required()) {
+                    complete = false;
+                    findings.error(
+                            "missing-key",
+                            mapping.place(),
+                            "the key '" + key.name() + "' is missing in " + place() + ", expected "
+                                    + key.kind().expected());
+                }
+                key.fallback()
+                        .flatMap(yaml -> reader.fallback(yaml, key.kind(), mapping.place()))
+                        .ifPresent(value -> values.put(key.name(), value));
+            }
+        }
+        return new Fields(variant, values, complete, mapping.place());
+    }
+
+    private void reportUnknown(
+            Node.Entry entry,
+            Kind.Structure structure,
+            String variant,
+            Optional<String> selector,
+            Node.Mapping mapping) {
+        List<String> names = Stream.concat(
+                        selector.stream(), structure.keys().stream().map(Key::name))
+                .filter(name -> mapping.entries().stream()
+                        .noneMatch(other -> other.key().equals(name)))
+                .toList();
+        String holder =
+                variant.isEmpty() ? place() : place() + ", which is of " + selector.orElse("kind") + " " + variant;
+        String hint = entry.key().equals("<<") ? "merging is not supported" : Wording.suggestion(entry.key(), names);
+        findings.error(
+                "unknown-key",
+                entry.keyPlace(),
+                "unknown key '" + Wording.shortened(entry.key()) + "' in " + holder + ", "
+                        + (names.isEmpty() ? "expected no further key" : hint));
+    }
+
+    private boolean checkChoice(Node.Mapping mapping, Kind.Structure structure, List<String> given) {
+        List<String> choice = structure.exactlyOneOf();
+        List<String> chosen = given.stream().filter(choice::contains).toList();
+        if (choice.isEmpty() || chosen.size() == 1) {
+            return true;
+        }
+        findings.error(
+                "one-of",
+                mapping.place(),
+                place() + " has " + (chosen.isEmpty() ? "none" : chosen.size()) + " of the keys "
+                        + String.join(", ", choice) + ", expected exactly one");
+        return false;
+    }
+
+    private String place() {
+        return where.isEmpty() ? "the layout" : where;
+    }
+
+    private String path(String key) {
+        return where.isEmpty() ? key : where + "." + key;
+    }
+}

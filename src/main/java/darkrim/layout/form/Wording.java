@@ -1,0 +1,99 @@
+package darkrim.layout.form;
+
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.text.similarity.LevenshteinDistance;
+
+/** Words for messages: suggestions, enumerations, shortened quotations. */
+public final class Wording {
+    private static final int LONGEST_QUOTATION = 60;
+    private static final int LONGEST_ENUMERATION = 12;
+    /** Below this many letters the beginning of a word says nothing. */
+    private static final int SHORTEST_BEGINNING = 3;
+
+    private Wording() {}
+
+    /**
+     * The known word that was most likely meant: least Levenshtein distance without regard to case, at most a third of the letters; failing
+     * that a word that begins like it.
+     */
+    public static Optional<String> nearest(String word, Collection<String> known) {
+        if (word.isEmpty() || word.length() > LONGEST_QUOTATION) {
+            return Optional.empty();
+        }
+        String wanted = word.toLowerCase(Locale.ROOT);
+        int most = Math.max(1, (word.length() + 1) / 3);
+        LevenshteinDistance distance = new LevenshteinDistance(most);
+        return known.stream()
+                .filter(candidate -> distance.apply(wanted, candidate.toLowerCase(Locale.ROOT)) >= 0)
+                .min(Comparator.comparing(candidate -> distance.apply(wanted, candidate.toLowerCase(Locale.ROOT))))
+                .or(() -> known.stream()
+                        .filter(candidate -> wanted.length() >= SHORTEST_BEGINNING
+                                && candidate.toLowerCase(Locale.ROOT).startsWith(wanted))
+                        .findFirst());
+    }
+
+    /** {@code did you mean 'x'?}, or the known words where none is near. */
+    public static String suggestion(String word, Collection<String> known) {
+        return nearest(word, known)
+                .map(near -> "did you mean '" + near + "'?")
+                .orElseGet(() -> known.isEmpty() ? "none is defined" : "expected " + anyOf(known));
+    }
+
+    /** {@code a, b or c}; a long enumeration is cut. */
+    public static String anyOf(Collection<String> words) {
+        List<String> all = List.copyOf(words);
+        if (all.size() > LONGEST_ENUMERATION) {
+            return String.join(", ", all.subList(0, LONGEST_ENUMERATION)) + " or " + (all.size() - LONGEST_ENUMERATION)
+                    + " others";
+        }
+        if (all.size() < 2) {
+            return String.join("", all);
+        }
+        return String.join(", ", all.subList(0, all.size() - 1)) + " or " + all.get(all.size() - 1);
+    }
+
+    /** The text on one line with control characters made visible. */
+    public static String oneLine(String text) {
+        StringBuilder shown = new StringBuilder();
+        text.codePoints().forEach(c -> shown.appendCodePoint(isControl(c) ? '\u00b7' : c));
+        return shown.toString();
+    }
+
+    /** The text with control characters made visible, cut after 60 characters, on one line. */
+    public static String shortened(String text) {
+        StringBuilder shown = new StringBuilder();
+        text.codePoints().limit(LONGEST_QUOTATION).forEach(c -> shown.appendCodePoint(isControl(c) ? '\u00b7' : c));
+        if (text.codePointCount(0, text.length()) > LONGEST_QUOTATION) {
+            shown.append("...");
+        }
+        return shown.toString();
+    }
+
+    /** Whether a code point would break a line, or act on a terminal, or hide. */
+    public static boolean isControl(int codePoint) {
+        int type = Character.getType(codePoint);
+        return type == Character.CONTROL
+                || type == Character.FORMAT
+                || type == Character.LINE_SEPARATOR
+                || type == Character.PARAGRAPH_SEPARATOR
+                || type == Character.SURROGATE
+                || type == Character.UNASSIGNED
+                || type == Character.PRIVATE_USE;
+    }
+
+    /** A number for a message: up to six digits that matter, no useless zeros. */
+    public static String number(double value) {
+        if (value == Math.rint(value) && Math.abs(value) < 1e6) {
+            return String.valueOf((long) value);
+        }
+        String text = String.format(Locale.ROOT, "%.6g", value);
+        if (!text.contains("e")) {
+            return text.replaceAll("0+$", "").replaceAll("\\.$", "");
+        }
+        return text.replaceAll("\\.?0+e", "e").replaceAll("e([-+])0", "e$1").replace("e+", "e");
+    }
+}
