@@ -218,6 +218,20 @@ class AssemblyTest {
     }
 
     @Test
+    void aPatternThatMayMeanAMissingPartIsNoFinding() {
+        Part flat = Layouts.part("flat", new Shape.Block(0, 1, 1));
+        List<Requirement> wishes = List.of(requirement(2, "flat/+x", new NoDirect()));
+        assertThat(findings(Layouts.layout(List.of(flat, BAR), List.of(), wishes, MapSpec.DEFAULT)))
+                .extracting(Finding::code)
+                .containsExactly("part-not-buildable");
+        Layout withoutFlat = Layouts.layout(List.of(BAR), List.of(), wishes, MapSpec.DEFAULT);
+        assertThat(findings(withoutFlat)).extracting(Finding::code).containsExactly("matches-nothing");
+        Findings partial = new Findings();
+        Assembly.of(withoutFlat, false, partial);
+        assertThat(partial.sorted()).isEmpty();
+    }
+
+    @Test
     void tooManyCopiesAreRefusedBeforeTheyFillTheMemory() {
         Part many = new Part(
                 "many",
