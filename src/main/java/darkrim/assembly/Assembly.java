@@ -46,6 +46,17 @@ public final class Assembly {
      * @param findings receives what is wrong; with an error among them the assembly lacks what the error is about and must not be used
      */
     public static Assembly of(Layout layout, Findings findings) {
+        return of(layout, true, findings);
+    }
+
+    /**
+     * The same for a layout that may lack parts of its file.
+     *
+     * @param layout the layout
+     * @param partsComplete whether it has every part of its file: only then is a pattern that selects nothing a finding
+     * @param findings receives what is wrong
+     */
+    public static Assembly of(Layout layout, boolean partsComplete, Findings findings) {
         PartPlacer placer = new PartPlacer(findings);
         layout.parts().forEach(placer::place);
         List<Face> faces =
@@ -54,7 +65,7 @@ public final class Assembly {
         for (Part part : layout.parts()) {
             placer.surfacesOf(part.name()).forEach(name -> finishOf.put(name, part.finish()));
         }
-        SurfaceSelector selector = new SurfaceSelector(finishOf.keySet(), findings);
+        SurfaceSelector selector = new SurfaceSelector(finishOf.keySet(), partsComplete && placer.complete(), findings);
         layout.finishRules()
                 .forEach(rule -> selector.select("finish rule", rule.surfaces(), rule.place())
                         .forEach(name -> finishOf.replace(name, rule.finish())));

@@ -18,8 +18,8 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * wire bonds of each bond side.
  *
  * <p>From the middle outward and down: active area, reference pixels, rim of the die (all at z = 0), edge of the die, underfill, ledge and
- * pads (on the readout), edge of the readout, top, side and bottom of the carrier. Rows of pads run the whole length of their ledge and meet
- * at mitred corners.
+ * pads (on the readout), edge of the readout, top, side and bottom of the carrier. Rows of pads run the whole length of their ledge and
+ * meet at mitred corners.
  */
 final class DetectorPieces {
     private final DetectorsShape shape;

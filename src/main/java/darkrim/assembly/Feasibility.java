@@ -12,9 +12,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * Whether an opening can both show every active pixel the whole pupil and keep the direct light off the edge of the die, before any ray is
  * traced.
  *
- * <p>Exact part, from the pupil's true size and distance: the line from the far edge of the pupil past the edge of the opening, moved outward
- * by the placement error t, meets the die plane at the overspill; the line from an active corner to any point of the pupil must pass every
- * cross-section of the opening at least t inside its border. The field limit and other parts are left out.
+ * <p>Exact part, from the pupil's true size and distance: the line from the far edge of the pupil past the edge of the opening, moved
+ * outward by the placement error t, meets the die plane at the overspill; the line from an active corner to any point of the pupil must
+ * pass every cross-section of the opening at least t inside its border. The field limit and other parts are left out.
  *
  * <p>Explanation: with f-number N, edge height h and room d from the last active pixel to the edge of the die, a telecentric beam needs
  * the opening h/(2N) + t beyond the last pixel and then lights up to h/N + 2t beyond it: both wishes hold only if h &lt;= N (d - 2t).

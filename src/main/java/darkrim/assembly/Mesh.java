@@ -58,8 +58,8 @@ final class Mesh {
     }
 
     /**
-     * Adds the band between two loops of as many corners. Facets face away from the axis where the loops are equal and the first lies lower;
-     * exchanging the loops turns them round.
+     * Adds the band between two loops of as many corners. Facets face away from the axis where the loops are equal and the first lies
+     * lower; exchanging the loops turns them round.
      *
      * @param faceOf name of the face of side i, from corner i to the next
      */

@@ -7,8 +7,8 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
- * A polygon whose sides are moved outward by one distance and met anew at mitred corners: where sides of unit normals m and n meet at p, the
- * new corner is p + d (m + n) / (1 + m . n). Exact for convex polygons.
+ * A polygon whose sides are moved outward by one distance and met anew at mitred corners: where sides of unit normals m and n meet at p,
+ * the new corner is p + d (m + n) / (1 + m . n). Exact for convex polygons.
  */
 final class MitredOffset {
     private MitredOffset() {}

@@ -11,6 +11,9 @@ import java.util.Set;
  * Wagner and Fischer, J. ACM 21, 1974.
  */
 final class NearestPath {
+    /** What follows in a longer pattern is left out, to bound the time for a suggestion. */
+    private static final int LONGEST = 100;
+
     private NearestPath() {}
 
     /** The nearest of some paths and their beginnings; of equally near ones the first. Empty if there are no paths. */
@@ -22,7 +25,8 @@ final class NearestPath {
             }
             candidates.add(path);
         }
-        String signs = pattern.replaceAll("\\{[^{}]*\\}", "*");
+        String head = pattern.length() <= LONGEST ? pattern : pattern.substring(0, LONGEST);
+        String signs = head.replaceAll("\\{[^{}]*\\}", "*");
         String nearest = null;
         int fewest = Integer.MAX_VALUE;
         for (String candidate : candidates) {

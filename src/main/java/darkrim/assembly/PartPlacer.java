@@ -22,6 +22,7 @@ final class PartPlacer {
     private final Map<String, List<String>> surfacesOf = new LinkedHashMap<>();
     private double largestChordError;
     private long facets;
+    private boolean complete = true;
 
     PartPlacer(Findings findings) {
         this.findings = findings;
@@ -43,6 +44,7 @@ final class PartPlacer {
             steps.forEach(step -> placeCopy(part, pieces, step));
             largestChordError = Math.max(largestChordError, pieces.chordError());
         } catch (IllegalArgumentException | ArithmeticException problem) {
+            complete = false;
             findings.error("part-not-buildable", part.place(), "part " + part.name() + ": " + problem.getMessage());
         }
         List<String> names = new ArrayList<>();
@@ -59,6 +61,11 @@ final class PartPlacer {
         pieces.meshes().forEach(mesh -> bodies.add(mesh.placed(name, placement, part.place())));
         pieces.openings().forEach(opening -> openings.add(opening.placed(name, placement, part.place())));
         pieces.dies().forEach(die -> dies.add(die.placed(name, placement, part.place())));
+    }
+
+    /** Whether every part so far could be built. */
+    boolean complete() {
+        return complete;
     }
 
     List<Body> bodies() {

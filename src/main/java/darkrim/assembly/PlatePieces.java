@@ -11,6 +11,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** A plate with its openings as one closed solid. */
 final class PlatePieces {
+    /** Corners of all openings together that can be triangulated within seconds. */
+    private static final int MOST_CORNERS = 200_000;
+
     private PlatePieces() {}
 
     /** A hole in its place: the name of the opening and its cross-sections from the top of the plate down. */
@@ -70,6 +73,7 @@ final class PlatePieces {
     private static List<Hole> holes(Plate plate) {
         List<Hole> holes = new ArrayList<>();
         Set<String> names = new HashSet<>();
+        long corners = 0;
         for (Openings group : plate.openings()) {
             if (!names.add(group.name())) {
                 throw new IllegalArgumentException(
@@ -77,6 +81,11 @@ final class PlatePieces {
             }
             List<CrossSection> about = CrossSection.of(plate, group);
             for (GridSteps.Step step : GridSteps.of(group.columns(), group.rows(), group.pitchX(), group.pitchY())) {
+                corners += (long) about.size() * about.get(0).border().loop().size();
+                if (corners > MOST_CORNERS) {
+                    throw new IllegalArgumentException(
+                            "its openings have more than the " + MOST_CORNERS + " corners that can be handled");
+                }
                 Vector2D centre = group.centre().add(step.offset());
                 holes.add(new Hole(
                         group.name() + step.number(),

@@ -16,8 +16,8 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /**
  * Where the pupil stands: its plane is turned about the layout's x axis, then about its y axis, and faces the focal plane.
  *
- * <p>The frame's u is the turned x axis. Its normal points toward the focal plane, so for a right-handed frame v must be the turned -y axis;
- * the outline, drawn with y upward, is mirrored to match.
+ * <p>The frame's u is the turned x axis. Its normal points toward the focal plane, so for a right-handed frame v must be the turned -y
+ * axis; the outline, drawn with y upward, is mirrored to match.
  */
 public final class PupilPlane {
     private PupilPlane() {}

@@ -62,8 +62,8 @@ final class RequirementCheck {
     }
 
     /**
-     * Whether a face is a ledge or a row of pads whose wire bonds need not be dark. The solid that stands for the wires shades what it stands
-     * on, real wires do not: a dark ledge then proves nothing.
+     * Whether a face is a ledge or a row of pads whose wire bonds need not be dark. The solid that stands for the wires shades what it
+     * stands on, real wires do not: a dark ledge then proves nothing.
      */
     private static boolean bondsMayHide(String face, SurfaceSelector selector, Set<String> dark) {
         Matcher ledge = LEDGE.matcher(face);

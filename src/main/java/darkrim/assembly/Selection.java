@@ -10,8 +10,8 @@ import java.util.stream.Stream;
  * A pattern that selects surfaces by their path.
  *
  * <p>{@code *} stands for any text within one step of the path, {@code **} for any number of steps, {@code ?} for one character,
- * {@code {a,b}} for either; everything else, also {@code [} and {@code ]}, stands for itself. A pattern that matches the beginning of a path
- * up to a {@code /} selects everything below it.
+ * {@code {a,b}} for either; everything else, also {@code [} and {@code ]}, stands for itself, and so does the comma of a number such as
+ * {@code [1,2]}. A pattern that matches the beginning of a path up to a {@code /} selects everything below it.
  *
  * <p>The pattern becomes a regular expression for an engine without backtracking (RE2), so that no pattern takes more than time in
  * proportion to its length and the path's.
@@ -60,8 +60,10 @@ public final class Selection {
     private static String regularExpression(String text) {
         StringBuilder out = new StringBuilder();
         Deque<Integer> open = new ArrayDeque<>();
+        boolean inNumber = false;
         for (int at = 0; at < text.length(); at++) {
             char sign = text.charAt(at);
+            inNumber = sign == '[' || (inNumber && "]/{}".indexOf(sign) < 0);
             switch (sign) {
                 case '*' -> at = star(text, at, out);
                 case '?' -> out.append("[^/]");
@@ -75,7 +77,7 @@ public final class Selection {
                     }
                     out.append(')');
                 }
-                case ',' -> out.append(open.isEmpty() ? "," : "|");
+                case ',' -> out.append(open.isEmpty() || inNumber ? "," : "|");
                 default ->
                     out.append(REGULAR_SIGNS.indexOf(sign) >= 0 ? "\\" : "").append(sign);
             }

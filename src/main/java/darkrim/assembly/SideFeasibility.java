@@ -51,8 +51,9 @@ public record SideFeasibility(
     }
 
     /**
-     * Follows the outermost light past each edge: a point of the pupil at X, height Z, and an edge at e, height h, meet the plane of the die
-     * at X + (e - X) Z / (Z - h). Of the edges the one that lets least pass counts, of the points of the pupil the one that reaches farthest.
+     * Follows the outermost light past each edge: a point of the pupil at X, height Z, and an edge at e, height h, meet the plane of the
+     * die at X + (e - X) Z / (Z - h). Of the edges the one that lets least pass counts, of the points of the pupil the one that reaches
+     * farthest.
      */
     static SideFeasibility of(Opening opening, Die die, List<Vector3D> pupil, Side side, double placementError) {
         ToDoubleFunction<Vector3D> outward = outward(side);

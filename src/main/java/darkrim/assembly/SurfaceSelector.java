@@ -11,10 +11,17 @@ import java.util.Set;
 /** Applies the patterns of a layout to its surfaces; a pattern that selects nothing becomes a finding. */
 final class SurfaceSelector {
     private final Set<String> surfaces;
+    private final boolean complete;
     private final Findings findings;
 
-    SurfaceSelector(Collection<String> surfaces, Findings findings) {
+    /**
+     * @param surfaces names of all surfaces
+     * @param complete whether no part is missing: a pattern that selects nothing may otherwise mean one that is
+     * @param findings receives what is wrong
+     */
+    SurfaceSelector(Collection<String> surfaces, boolean complete, Findings findings) {
         this.surfaces = Collections.unmodifiableSet(new LinkedHashSet<>(surfaces));
+        this.complete = complete;
         this.findings = findings;
     }
 
@@ -32,7 +39,7 @@ final class SurfaceSelector {
                     "bad-pattern", place, what + ": pattern \"" + shortened(pattern) + "\": " + problem.getMessage());
             return List.of();
         }
-        if (selected.isEmpty()) {
+        if (selected.isEmpty() && complete) {
             String nearest = NearestPath.to(pattern, surfaces)
                     .map(path -> "the nearest is \"" + path + "\"")
                     .orElse("the layout has no surfaces");

@@ -265,4 +265,14 @@ class PlatePiecesTest {
                 SQUARE, 0, 1, List.of(one(Polygon.rectangle(5, 5), null), one(Polygon.rectangle(5, 5), null))));
         assertThat(finding.message()).contains("two of its openings are named opening");
     }
+
+    @Test
+    void moreOpeningsThanCanBeHandledAreRefusedAtOnce() {
+        Finding finding = problem(new Plate(
+                Polygon.rectangle(4000, 4000),
+                0,
+                1,
+                List.of(new Openings("hole", Ring.disc(4), 200, 200, 12, 12, Vector2D.ZERO, Optional.empty()))));
+        assertThat(finding.message()).contains("200000 corners");
+    }
 }

@@ -51,6 +51,10 @@ class SelectionTest {
             a.c                           | abc                         | false
             bar/+x                        | bar/+x                      | true
             a,b                           | a,b                         | true
+            {m/die[1,2],m/die[2,1]}/edge  | m/die[2,1]/edge/+x          | true
+            {m/die[1,2],m/die[2,1]}/edge  | m/die[1,2]/edge/+x          | true
+            {m/die[1,2],m/die[2,1]}/edge  | m/die[1/edge/+x             | false
+            {a[1,b/c,d}                   | d                           | true
             a**c/d                        | axyc/d                      | true
             """)
     void aPatternSelects(String pattern, String path, boolean selected) {
