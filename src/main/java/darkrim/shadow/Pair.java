@@ -16,6 +16,9 @@ record Pair(FlatPiece pupil, FlatPiece face, double radius, Tolerance tolerance)
     /** A facet that stands on a piece at less than this slope is not trusted to leave all of the piece on one side. */
     private static final double LEAST_SINE = 1 / 16.0;
 
+    /** Triangles thinner than this have no plane that is known well enough. */
+    private static final double THINNEST = 1e-5;
+
     /** The shaft of all lines between the two. */
     Shaft shaft() {
         return new Shaft(pupil, face, radius, tolerance);
@@ -60,7 +63,7 @@ record Pair(FlatPiece pupil, FlatPiece face, double radius, Tolerance tolerance)
         if (lowest > reach || highest < -reach || boxesApart(piece.space(), t, at, reach)) {
             return false;
         }
-        return grown > 0 || isCut(piece, t, at);
+        return !isOnOneSide(piece, t, at, grown);
     }
 
     private static boolean boxesApart(double[] points, double[] t, int at, double reach) {
@@ -81,8 +84,11 @@ record Pair(FlatPiece pupil, FlatPiece face, double radius, Tolerance tolerance)
         return false;
     }
 
-    /** Whether the plane of a triangle leaves corners of a piece on both sides, or is nearly that of the piece. */
-    private boolean isCut(FlatPiece piece, double[] t, int at) {
+    /**
+     * Whether a piece lies on one side of the plane of a triangle: apart from it, or resting against it with a side, where the two meet at an
+     * angle and the strip that rounding leaves open is far narrower than the gap.
+     */
+    private boolean isOnOneSide(FlatPiece piece, double[] t, int at, double grown) {
         double[] points = piece.space();
         double ax = t[at + 3] - t[at];
         double ay = t[at + 4] - t[at + 1];
@@ -93,22 +99,29 @@ record Pair(FlatPiece pupil, FlatPiece face, double radius, Tolerance tolerance)
         double nx = ay * bz - az * by;
         double ny = az * bx - ax * bz;
         double nz = ax * by - ay * bx;
-        double length = Math.sqrt(nx * nx + ny * ny + nz * nz);
-        Vector3D normal = piece.frame().normal();
-        double cosine = (nx * normal.getX() + ny * normal.getY() + nz * normal.getZ()) / length;
-        if (1 - cosine * cosine < LEAST_SINE * LEAST_SINE) {
-            return true;
+        double squared = nx * nx + ny * ny + nz * nz;
+        double sides = (ax * ax + ay * ay + az * az) * (bx * bx + by * by + bz * bz);
+        if (!(squared > THINNEST * THINNEST * sides)) {
+            return false;
         }
-        boolean above = false;
-        boolean below = false;
+        double length = Math.sqrt(squared);
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < points.length; i += 3) {
             double height =
                     (nx * (points[i] - t[at]) + ny * (points[i + 1] - t[at + 1]) + nz * (points[i + 2] - t[at + 2]))
                             / length;
-            above |= height > tolerance.flat();
-            below |= height < -tolerance.flat();
+            least = Math.min(least, height);
+            most = Math.max(most, height);
         }
-        return above == below;
+        double flat = tolerance.flat();
+        if (least > grown + flat || most < -grown - flat) {
+            return true;
+        }
+        Vector3D normal = piece.frame().normal();
+        double cosine = (nx * normal.getX() + ny * normal.getY() + nz * normal.getZ()) / length;
+        boolean steep = 1 - cosine * cosine > LEAST_SINE * LEAST_SINE;
+        return grown == 0 && steep && (least >= -flat) != (most <= flat);
     }
 
     private static double highest(Frame frame, double[] points, int at, int count) {

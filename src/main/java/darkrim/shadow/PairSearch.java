@@ -20,6 +20,8 @@ final class PairSearch {
     private static final int TANGENT_ROUNDS = 3;
 
     private static final int TANGENT_EDGES = 8;
+    /** Lines tried for each pair that has been looked at: about as much work. */
+    private static final int SCAN_LINES = 32;
     /** A point at the corner of a face is drawn in by this, mm, so that it lies on the face. */
     private static final double DRAWN_IN = 1e-4;
 
@@ -36,6 +38,10 @@ final class PairSearch {
     private final FacetEdges edges;
     private final PupilPieces pupil;
     private final Optional<FieldExclusion> field;
+
+    private Optional<LightScan> scan = Optional.empty();
+    /** When that many pairs have been looked at, it is time for another look at the whole. */
+    private long nextScan = 4;
 
     private long pairs;
     private Optional<WitnessRay> witness = Optional.empty();
@@ -99,6 +105,7 @@ final class PairSearch {
     /** Area of the pieces that are not proved dark, mm2; stops at the first clear line. */
     double open(List<Face> faces) {
         double open = 0;
+        scan = clearLine.map(lines -> new LightScan(scene.beam(), lines, faces, surface.name()));
         for (Face face : faces) {
             if (witness.isEmpty()) {
                 open += open(face);
@@ -142,6 +149,13 @@ final class PairSearch {
         while (!waiting.isEmpty()) {
             if (++pairs > settings.mostPairs()) {
                 return face.piece().area();
+            }
+            if (pairs == nextScan && scan.isPresent()) {
+                nextScan *= 4;
+                witness = scan.get().look(SCAN_LINES * (int) Math.min(pairs, 4096));
+            }
+            if (witness.isPresent()) {
+                return 0;
             }
             Task task = waiting.pop();
             Outcome outcome = judge(face, task);
