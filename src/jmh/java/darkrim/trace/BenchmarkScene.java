@@ -6,7 +6,7 @@ import java.util.Random;
  * Facets for the benchmarks, the same on every machine: fixed seed, no files.
  *
  * <ul>
- *   <li>{@code BAFFLE}: 64 boxes on a grid under a plate of 64 openings, about 1,300 facets: few large facets, as a layout gives.
+ *   <li>{@code BAFFLE}: 64 boxes on a grid under a plate of 64 openings, 2,304 facets: few and large, as a layout gives.
  *   <li>{@code CLOUD}: 100,000 small triangles strewn over a cube: no structure at all.
  *   <li>{@code BALL}: a sphere of 130,000 facets about the others' size: an imported mesh.
  * </ul>

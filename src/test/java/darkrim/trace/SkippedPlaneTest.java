@@ -23,6 +23,7 @@ class SkippedPlaneTest {
         StartPoints starts = new StartPoints(corners, tree);
         double[] start = new double[3];
         int met = 0;
+        int own = 0;
         for (int i = 0; i < 100_000; i++) {
             int facet = random.nextInt(count);
             double a = random.nextDouble();
@@ -34,9 +35,12 @@ class SkippedPlaneTest {
                 met++;
                 assertThat(planes[hit]).isNotEqualTo(planes[facet]);
             }
-            // Without naming the plane the same rays do meet it: the test has teeth.
+            ray.set(start[0], start[1], start[2], way[0], way[1], way[2], Double.POSITIVE_INFINITY, Ray.NO_PLANE);
+            int unnamed = tree.nearest(ray);
+            own += unnamed >= 0 && planes[unnamed] == planes[facet] ? 1 : 0;
         }
         assertThat(met).isGreaterThan(10_000);
+        assertThat(own).as("rays that meet the plane unless it is named").isGreaterThan(10_000);
     }
 
     @Test

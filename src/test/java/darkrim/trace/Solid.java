@@ -123,7 +123,7 @@ final class Solid {
 
     /** The four solids where they were made, and the same turned and moved 300 mm away. */
     static List<Solid> all() {
-        List<Solid> here = List.of(box(3, 5, 0.5), tetrahedron(7), sphere(10, 24, 48), sliverPrism());
+        List<Solid> here = List.of(box(3, 5, 0.5), tetrahedron(7), sphere(10, 12, 24), sliverPrism());
         List<Solid> all = new ArrayList<>(here);
         SplittableRandom random = new SplittableRandom(3);
         for (Solid solid : here) {
