@@ -60,7 +60,7 @@ final class CoverCut {
                 }
             }
         }
-        if (!several) {
+        if (!several || !anyTouch(pair, facets)) {
             return false;
         }
         int tried = 0;
@@ -74,6 +74,25 @@ final class CoverCut {
             }
         }
         return new SliceCut(corners, edges, tolerance).covers(this, shaft, pair, facets);
+    }
+
+    /** Whether two solids in the way come so near each other that they may touch: only then can a plane do more than a sheet. */
+    private boolean anyTouch(Pair pair, int[] facets) {
+        Set<Integer> solids = new LinkedHashSet<>();
+        for (int f : facets) {
+            if (!pair.isOutOfReach(corners, 9 * f)) {
+                int solid = edges.solid(f);
+                if (!solids.contains(solid)) {
+                    for (int other : solids) {
+                        if (edges.boxesTouch(solid, other, tolerance.gap())) {
+                            return true;
+                        }
+                    }
+                    solids.add(solid);
+                }
+            }
+        }
+        return false;
     }
 
     private static Set<Integer> withFirst(int plane, Set<Integer> planes) {

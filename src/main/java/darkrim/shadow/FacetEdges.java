@@ -19,6 +19,8 @@ final class FacetEdges {
     private final int[] solidOfFacet;
     private final boolean[] closed;
     private final int[][] facetsOfSolid;
+    /** Six bounds a solid: least x, y, z, greatest x, y, z. */
+    private final double[] boxes;
 
     private record Corner(double x, double y, double z) {}
 
@@ -82,6 +84,7 @@ final class FacetEdges {
         for (int i = 0; i < edgesOfFacet.length; i++) {
             closed[solidOfFacet[i / 3]] &= balance[edgesOfFacet[i]] == 0;
         }
+        boxes = boxes(scene, solids);
         int[] sizes = new int[solids];
         for (int solid : solidOfFacet) {
             sizes[solid]++;
@@ -93,6 +96,39 @@ final class FacetEdges {
         for (int f = facets - 1; f >= 0; f--) {
             facetsOfSolid[solidOfFacet[f]][--sizes[solidOfFacet[f]]] = f;
         }
+    }
+
+    private double[] boxes(Scene scene, int solids) {
+        double[] found = new double[6 * solids];
+        for (int s = 0; s < solids; s++) {
+            Arrays.fill(found, 6 * s, 6 * s + 3, Double.POSITIVE_INFINITY);
+            Arrays.fill(found, 6 * s + 3, 6 * s + 6, Double.NEGATIVE_INFINITY);
+        }
+        for (int f = 0; f < solidOfFacet.length; f++) {
+            int at = 6 * solidOfFacet[f];
+            for (int i = 0; i < 9; i++) {
+                double coordinate = scene.corner(f, i / 3, i % 3);
+                found[at + i % 3] = Math.min(found[at + i % 3], coordinate);
+                found[at + 3 + i % 3] = Math.max(found[at + 3 + i % 3], coordinate);
+            }
+        }
+        return found;
+    }
+
+    /** Whether the boxes about two solids come nearer than a distance. */
+    boolean boxesTouch(int solid, int other, double distance) {
+        for (int k = 0; k < 3; k++) {
+            if (boxes[6 * solid + k] > boxes[6 * other + 3 + k] + distance
+                    || boxes[6 * other + k] > boxes[6 * solid + 3 + k] + distance) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Bound {@code k} of the box about a solid: least x, y, z, greatest x, y, z. */
+    double bound(int solid, int k) {
+        return boxes[6 * solid + k];
     }
 
     /** Number of edges. */

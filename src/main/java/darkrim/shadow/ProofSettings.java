@@ -8,8 +8,8 @@ package darkrim.shadow;
  * @param gapWidth gaps between parts narrower than this count as closed, mm
  */
 public record ProofSettings(double smallestPiece, long mostPairs, double gapWidth) {
-    /** 2 micrometres, 100,000 pairs, gaps of 1e-6 mm. */
-    public static final ProofSettings DEFAULT = new ProofSettings(0.002, 100_000, 1e-6);
+    /** 2 micrometres, 30,000 pairs, gaps of 1e-6 mm. */
+    public static final ProofSettings DEFAULT = new ProofSettings(0.002, 30_000, 1e-6);
 
     /**
      * @throws IllegalArgumentException if a value is not positive

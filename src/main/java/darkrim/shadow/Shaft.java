@@ -12,24 +12,16 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * edge).
  */
 final class Shaft {
-    /** A box test needs the pupil this much farther than the shaft is wide, or rounding is no longer small. */
-    private static final double STEEPEST = 1 / 64.0;
-
     private final double[] pupil;
     private final double[] face;
     private final double radius;
     private final double margin;
-    /** Boxes nearer than this still count: rounding of the test, and neighbours that a gap width away may matter. */
-    private final double slack;
     /** Three components of the outward unit normal and the support of the hull, for each plane. */
     private final double[] sides;
 
     private int sideCount;
 
-    private final int axis;
-    private final boolean boxesCount;
-    private final double[] pupilBox;
-    private final double[] faceBox;
+    private final ShaftBoxes boxes;
 
     /**
      * @param pupilPiece piece of the pupil
@@ -42,16 +34,7 @@ final class Shaft {
         this.face = facePiece.space();
         this.radius = radius;
         this.margin = tolerance.rounding();
-        this.slack = 64 * margin + 2 * tolerance.gap();
-        pupilBox = box(pupil, 0);
-        faceBox = box(face, radius);
-        axis = longestAxis();
-        double gap = Math.max(pupilBox[axis] - faceBox[axis + 3], faceBox[axis] - pupilBox[axis + 3]);
-        double length = 0;
-        for (int k = 0; k < 3; k++) {
-            length = Math.max(length, Math.max(pupilBox[k + 3], faceBox[k + 3]) - Math.min(pupilBox[k], faceBox[k]));
-        }
-        boxesCount = gap > STEEPEST * length;
+        boxes = new ShaftBoxes(pupil, face, radius, tolerance);
         sides = new double[4 * (pupilPiece.size() + facePiece.size() + 2)];
         addEnds(pupilPiece, facePiece);
         double[] pupilMiddle = mean(pupil);
@@ -77,36 +60,7 @@ final class Shaft {
 
     /** Whether a box may touch the shaft: false only if it is apart from it. */
     boolean mayTouch(double[] box, int at) {
-        for (int k = 0; k < 3; k++) {
-            if (box[at + k] > Math.max(pupilBox[k + 3], faceBox[k + 3]) + slack
-                    || box[at + k + 3] < Math.min(pupilBox[k], faceBox[k]) - slack) {
-                return false;
-            }
-        }
-        if (!boxesCount) {
-            return true;
-        }
-        boolean up = pupilBox[axis] > faceBox[axis];
-        double low = up ? box[at + axis] : -box[at + axis + 3];
-        double high = up ? box[at + axis + 3] : -box[at + axis];
-        double faceLow = up ? faceBox[axis] : -faceBox[axis + 3];
-        double faceHigh = up ? faceBox[axis + 3] : -faceBox[axis];
-        double pupilLow = up ? pupilBox[axis] : -pupilBox[axis + 3];
-        double pupilHigh = up ? pupilBox[axis + 3] : -pupilBox[axis];
-        // A point of the shaft at height h is (1 - t) face + t pupil with t within these.
-        double least = clamp(low <= faceHigh ? 0 : (low - faceHigh) / (pupilHigh - faceHigh));
-        double most = clamp(high >= pupilLow ? 1 : (high - faceLow) / (pupilLow - faceLow));
-        for (int k = 0; k < 3; k++) {
-            if (k != axis) {
-                double from = Math.min(mix(faceBox[k], pupilBox[k], least), mix(faceBox[k], pupilBox[k], most));
-                double to = Math.max(
-                        mix(faceBox[k + 3], pupilBox[k + 3], least), mix(faceBox[k + 3], pupilBox[k + 3], most));
-                if (box[at + k] > to + slack || box[at + k + 3] < from - slack) {
-                    return false;
-                }
-            }
-        }
-        return true;
+        return boxes.mayTouch(box, at);
     }
 
     /**
@@ -287,43 +241,11 @@ final class Shaft {
         return true;
     }
 
-    private int longestAxis() {
-        int best = 0;
-        double longest = Double.NEGATIVE_INFINITY;
-        for (int k = 0; k < 3; k++) {
-            double gap = Math.max(pupilBox[k] - faceBox[k + 3], faceBox[k] - pupilBox[k + 3]);
-            if (gap > longest) {
-                longest = gap;
-                best = k;
-            }
-        }
-        return best;
-    }
-
-    private static double mix(double a, double b, double t) {
-        return a + t * (b - a);
-    }
-
-    private static double clamp(double t) {
-        return Math.min(1, Math.max(0, t));
-    }
-
     private static double[] mean(double[] points) {
         double[] mean = new double[3];
         for (int i = 0; i < points.length; i++) {
             mean[i % 3] += 3 * points[i] / points.length;
         }
         return mean;
-    }
-
-    private static double[] box(double[] points, double radius) {
-        double infinite = Double.POSITIVE_INFINITY;
-        double[] box = {infinite, infinite, infinite, -infinite, -infinite, -infinite};
-        for (int i = 0; i < points.length; i++) {
-            int k = i % 3;
-            box[k] = Math.min(box[k], points[i] - radius);
-            box[k + 3] = Math.max(box[k + 3], points[i] + radius);
-        }
-        return box;
     }
 }

@@ -162,14 +162,8 @@ final class SliceCut {
     private boolean holdsPupil(int solid, Pair pair) {
         double[] pupil = pair.pupil().space();
         for (int k = 0; k < 3; k++) {
-            double low = Double.POSITIVE_INFINITY;
-            double high = Double.NEGATIVE_INFINITY;
-            for (int f : edges.facets(solid)) {
-                for (int i = 9 * f + k; i < 9 * f + 9; i += 3) {
-                    low = Math.min(low, corners[i]);
-                    high = Math.max(high, corners[i]);
-                }
-            }
+            double low = edges.bound(solid, k);
+            double high = edges.bound(solid, k + 3);
             double pupilLow = Double.POSITIVE_INFINITY;
             double pupilHigh = Double.NEGATIVE_INFINITY;
             for (int i = k; i < pupil.length; i += 3) {
