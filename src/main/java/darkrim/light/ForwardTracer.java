@@ -5,6 +5,7 @@ import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import darkrim.trace.Ray;
+import darkrim.trace.StartPoints;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.rng.UniformRandomProvider;
 
@@ -19,6 +20,7 @@ import org.apache.commons.rng.UniformRandomProvider;
 public final class ForwardTracer {
     private final Scene scene;
     private final FacetTree tree;
+    private final StartPoints starts;
     private final Streams streams;
     private final PupilSource pupil;
     private final Vector3D middle;
@@ -32,6 +34,7 @@ public final class ForwardTracer {
     public ForwardTracer(Scene scene, FacetTree tree, long seed) {
         this.scene = scene;
         this.tree = tree;
+        this.starts = new StartPoints(scene.copyCorners(), tree);
         this.streams = new Streams(seed);
         this.pupil = new PupilSource(scene.beam());
         double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
@@ -72,6 +75,7 @@ public final class ForwardTracer {
         private final Ray ray = new Ray();
         private final Directions directions = new Directions();
         private final double[] inPupil = new double[2];
+        private final double[] placed = new double[3];
         private double x;
         private double y;
         private double z;
@@ -142,12 +146,10 @@ public final class ForwardTracer {
         double nx = side * scene.normal(facet, 0);
         double ny = side * scene.normal(facet, 1);
         double nz = side * scene.normal(facet, 2);
-        double a = p.ray.weightA();
-        double b = p.ray.weightB();
-        double c = p.ray.weightC();
-        p.x = a * scene.corner(facet, 0, 0) + b * scene.corner(facet, 1, 0) + c * scene.corner(facet, 2, 0);
-        p.y = a * scene.corner(facet, 0, 1) + b * scene.corner(facet, 1, 1) + c * scene.corner(facet, 2, 1);
-        p.z = a * scene.corner(facet, 0, 2) + b * scene.corner(facet, 1, 2) + c * scene.corner(facet, 2, 2);
+        starts.place(facet, p.ray.weightA(), p.ray.weightB(), !surface.back(), p.placed);
+        p.x = p.placed[0];
+        p.y = p.placed[1];
+        p.z = p.placed[2];
         p.plane = scene.plane(facet);
         p.flux = flux;
         double mirror = surface.finish().mirror();

@@ -4,25 +4,27 @@ import darkrim.scene.CellGrid;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.Ray;
+import darkrim.trace.StartPoints;
 import java.util.Arrays;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
- * Draws points uniformly over a receiver. The last point drawn stands in the fields. Mutable, one for each thread and receiver.
- *
- * <p>Points keep a share of 2^-36 of the facet away from its edges, so that none lies within rounding of a neighbouring facet.
+ * Draws points uniformly over a receiver, kept clear of edges as {@link StartPoints} does. The last point drawn stands in the fields.
+ * Mutable, one for each thread and receiver.
  */
 final class PointSampler {
-    private static final double FROM_EDGE = 0x1p-36;
-
     private final Scene scene;
     private final int firstFacet;
     private final int facetCount;
     private final double side;
     private final double[] areaUpTo;
     private final CellGrid grid;
+    private final double columnsPerU;
+    private final double rowsPerV;
     private final boolean fixed;
+    private final StartPoints starts;
+    private final double[] placed = new double[3];
 
     double x;
     double y;
@@ -33,8 +35,9 @@ final class PointSampler {
     int plane;
     int cell = -1;
 
-    PointSampler(Scene scene, Receiver receiver) {
+    PointSampler(Scene scene, StartPoints starts, Receiver receiver) {
         this.scene = scene;
+        this.starts = starts;
         if (receiver instanceof Receiver.OnSurface on) {
             Surface surface = on.surface();
             firstFacet = surface.firstFacet();
@@ -48,6 +51,8 @@ final class PointSampler {
                 areaUpTo[i] = sum;
             }
             fixed = false;
+            columnsPerU = grid == null ? 0 : grid.columns() / grid.alongU().normSq();
+            rowsPerV = grid == null ? 0 : grid.rows() / grid.alongV().normSq();
             face(firstFacet);
         } else {
             Receiver.AtPoint at = (Receiver.AtPoint) receiver;
@@ -57,6 +62,8 @@ final class PointSampler {
             grid = null;
             areaUpTo = new double[0];
             fixed = true;
+            columnsPerU = 0;
+            rowsPerV = 0;
             place(at.position());
             nx = at.normal().getX();
             ny = at.normal().getY();
@@ -70,27 +77,30 @@ final class PointSampler {
         if (fixed) {
             return;
         }
-        if (grid != null) {
-            double s = inside(random.nextDouble());
-            double t = inside(random.nextDouble());
-            place(grid.at(s, t));
-            cell = (int) (s * grid.columns()) + grid.columns() * (int) (t * grid.rows());
-            return;
-        }
         int facet = firstFacet + pick(random.nextDouble());
         double root = Math.sqrt(random.nextDouble());
         double t = random.nextDouble();
-        double a = inside(1 - root);
-        double b = inside(root * (1 - t));
-        double c = inside(root * t);
-        double sum = a + b + c;
-        a /= sum;
-        b /= sum;
-        c /= sum;
-        x = a * scene.corner(facet, 0, 0) + b * scene.corner(facet, 1, 0) + c * scene.corner(facet, 2, 0);
-        y = a * scene.corner(facet, 0, 1) + b * scene.corner(facet, 1, 1) + c * scene.corner(facet, 2, 1);
-        z = a * scene.corner(facet, 0, 2) + b * scene.corner(facet, 1, 2) + c * scene.corner(facet, 2, 2);
+        starts.place(facet, 1 - root, root * (1 - t), side > 0, placed);
+        x = placed[0];
+        y = placed[1];
+        z = placed[2];
         face(facet);
+        if (grid != null) {
+            int column = clamp(along(grid.alongU()) * columnsPerU, grid.columns());
+            int row = clamp(along(grid.alongV()) * rowsPerV, grid.rows());
+            cell = column + grid.columns() * row;
+        }
+    }
+
+    private double along(Vector3D edge) {
+        Vector3D corner = grid.origin();
+        return (x - corner.getX()) * edge.getX()
+                + (y - corner.getY()) * edge.getY()
+                + (z - corner.getZ()) * edge.getZ();
+    }
+
+    private static int clamp(double place, int count) {
+        return Math.min(count - 1, Math.max(0, (int) place));
     }
 
     private void face(int facet) {
@@ -112,9 +122,5 @@ final class PointSampler {
         }
         int found = Arrays.binarySearch(areaUpTo, share * areaUpTo[facetCount - 1]);
         return Math.min(facetCount - 1, found >= 0 ? found + 1 : -found - 1);
-    }
-
-    private static double inside(double share) {
-        return Math.min(1 - FROM_EDGE, Math.max(FROM_EDGE, share));
     }
 }

@@ -5,6 +5,7 @@ import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import darkrim.trace.Ray;
+import darkrim.trace.StartPoints;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
@@ -23,12 +24,14 @@ final class ReflectedLight {
     private final Scene scene;
     private final FacetTree tree;
     private final PupilSource pupil;
+    private final StartPoints starts;
     private final Reflectors reflectors;
     private final boolean[] lit;
     private final DirectLight direct;
     private final Directions directions = new Directions();
     private final Ray ray = new Ray();
     private final double[] inPupil = new double[2];
+    private final double[] placed = new double[3];
     private final double perReference;
 
     /** The surface that the gathered ray met, or -1, and what came by its Lambertian and its mirror part. */
@@ -42,10 +45,12 @@ final class ReflectedLight {
 
     double imageValue;
 
-    ReflectedLight(Scene scene, FacetTree tree, PupilSource pupil, Reflectors reflectors, boolean[] lit) {
+    ReflectedLight(
+            Scene scene, FacetTree tree, PupilSource pupil, StartPoints starts, Reflectors reflectors, boolean[] lit) {
         this.scene = scene;
         this.tree = tree;
         this.pupil = pupil;
+        this.starts = starts;
         this.reflectors = reflectors;
         this.lit = lit;
         this.direct = new DirectLight(scene, tree, pupil);
@@ -90,9 +95,10 @@ final class ReflectedLight {
         double nx = side * scene.normal(facet, 0);
         double ny = side * scene.normal(facet, 1);
         double nz = side * scene.normal(facet, 2);
-        double x = hit(facet, 0);
-        double y = hit(facet, 1);
-        double z = hit(facet, 2);
+        placeHit(facet, !surface.back());
+        double x = placed[0];
+        double y = placed[1];
+        double z = placed[2];
         int plane = scene.plane(facet);
         if (finish.diffuse() > 0) {
             diffuseValue = finish.diffuse() * direct.sample(random, x, y, z, nx, ny, nz, plane);
@@ -138,9 +144,10 @@ final class ReflectedLight {
                 || !(scene.surfaces().get(met).finish().mirror() > 0)) {
             return;
         }
-        double x = hit(facet, 0);
-        double y = hit(facet, 1);
-        double z = hit(facet, 2);
+        placeHit(facet, !scene.surfaces().get(met).back());
+        double x = placed[0];
+        double y = placed[1];
+        double z = placed[2];
         double ex = qx - x;
         double ey = qy - y;
         double ez = qz - z;
@@ -173,10 +180,8 @@ final class ReflectedLight {
         return reflectors.byImage(plane) && height > 0 && !pupil.fillsTheSky(height);
     }
 
-    /** Coordinate {@code axis} of the point that the ray met, from the corners: its error does not grow with the ray's length. */
-    private double hit(int facet, int axis) {
-        return ray.weightA() * scene.corner(facet, 0, axis)
-                + ray.weightB() * scene.corner(facet, 1, axis)
-                + ray.weightC() * scene.corner(facet, 2, axis);
+    /** Places the point that the ray met, from the corners of the facet: its error does not grow with the ray's length. */
+    private void placeHit(int facet, boolean front) {
+        starts.place(facet, ray.weightA(), ray.weightB(), front, placed);
     }
 }

@@ -5,6 +5,7 @@ import darkrim.sampling.Streams;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
+import darkrim.trace.StartPoints;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -25,6 +26,7 @@ public final class Transport {
     private final Scene scene;
     private final FacetTree tree;
     private final PupilSource pupil;
+    private final StartPoints starts;
     private final Streams streams;
     private final boolean[] lit;
     private final Map<Receiver, Reflectors> reflectors = new ConcurrentHashMap<>();
@@ -35,13 +37,14 @@ public final class Transport {
      * @param seed seed of all random streams
      */
     public Transport(Scene scene, FacetTree tree, long seed) {
-        this(scene, tree, new Streams(seed), allLit(scene));
+        this(scene, tree, new StartPoints(scene.copyCorners(), tree), new Streams(seed), allLit(scene));
     }
 
-    private Transport(Scene scene, FacetTree tree, Streams streams, boolean[] lit) {
+    private Transport(Scene scene, FacetTree tree, StartPoints starts, Streams streams, boolean[] lit) {
         this.scene = scene;
         this.tree = tree;
         this.pupil = new PupilSource(scene.beam());
+        this.starts = starts;
         this.streams = streams;
         this.lit = lit;
     }
@@ -54,7 +57,7 @@ public final class Transport {
     public Transport knowingDark(Collection<Surface> dark) {
         boolean[] stillLit = lit.clone();
         dark.forEach(surface -> stillLit[surface.index()] = false);
-        return new Transport(scene, tree, streams, stillLit);
+        return new Transport(scene, tree, starts, streams, stillLit);
     }
 
     /** A transport with a tree of its own. */
@@ -104,7 +107,7 @@ public final class Transport {
     }
 
     private Tally directBatch(Receiver receiver, UniformRandomProvider random, int samples) {
-        PointSampler point = new PointSampler(scene, receiver);
+        PointSampler point = new PointSampler(scene, starts, receiver);
         DirectLight direct = new DirectLight(scene, tree, pupil);
         double largest = largestSample(receiver, LightClass.DIRECT);
         Accumulator all = new Accumulator();
@@ -137,10 +140,10 @@ public final class Transport {
     }
 
     private Tally reflectedBatch(Receiver receiver, UniformRandomProvider random, int samples) {
-        PointSampler point = new PointSampler(scene, receiver);
+        PointSampler point = new PointSampler(scene, starts, receiver);
         Reflectors senders = reflectors(receiver);
         double largest = senders.largestSample();
-        ReflectedLight reflected = new ReflectedLight(scene, tree, pupil, senders, lit);
+        ReflectedLight reflected = new ReflectedLight(scene, tree, pupil, starts, senders, lit);
         ReflectorSums sums = new ReflectorSums(scene.surfaces().size());
         Accumulator all = new Accumulator();
         Accumulator[] cells = accumulators(cells(receiver));

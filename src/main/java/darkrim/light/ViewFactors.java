@@ -5,6 +5,7 @@ import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import darkrim.trace.Ray;
+import darkrim.trace.StartPoints;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -17,6 +18,7 @@ import org.apache.commons.rng.UniformRandomProvider;
 public final class ViewFactors {
     private final Scene scene;
     private final FacetTree tree;
+    private final StartPoints starts;
     private final Streams streams;
 
     /**
@@ -27,6 +29,7 @@ public final class ViewFactors {
     public ViewFactors(Scene scene, FacetTree tree, long seed) {
         this.scene = scene;
         this.tree = tree;
+        this.starts = new StartPoints(scene.copyCorners(), tree);
         this.streams = new Streams(seed);
     }
 
@@ -39,7 +42,7 @@ public final class ViewFactors {
      */
     public SortedMap<Integer, Estimate> from(Receiver receiver, int samples) {
         UniformRandomProvider random = streams.stream(receiver.name() + " view factors", 0);
-        PointSampler point = new PointSampler(scene, receiver);
+        PointSampler point = new PointSampler(scene, starts, receiver);
         Directions directions = new Directions();
         Ray ray = new Ray();
         ReflectorSums sums = new ReflectorSums(scene.surfaces().size());

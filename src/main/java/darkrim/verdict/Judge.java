@@ -6,7 +6,6 @@ import darkrim.layout.SamplingSpec;
 import darkrim.light.Transport;
 import darkrim.scene.Surface;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -118,7 +117,7 @@ public final class Judge {
         List<Surface> order = List.copyOf(asked);
         List<Evidence> evidence = workers.all(order.stream().map(surface -> () -> darkness.apply(surface)));
         watch.progress("proving darkness", asked.size(), asked.size());
-        Map<Surface, Evidence> dark = new HashMap<>();
+        Map<Surface, Evidence> dark = new LinkedHashMap<>();
         for (int i = 0; i < order.size(); i++) {
             dark.put(order.get(i), evidence.get(i));
         }

@@ -6,6 +6,7 @@ import darkrim.light.Tally;
 import darkrim.light.Transport;
 import darkrim.scene.Surface;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +23,6 @@ final class Measurements {
     private final Workers workers;
     private final Map<LightClass, Tally[]> tallies = new EnumMap<>(LightClass.class);
     private final Map<LightClass, long[]> batches = new EnumMap<>(LightClass.class);
-    private long samples;
-
     /** More batches for one surface and class. */
     record Order(Surface surface, LightClass light, long batches) {}
 
@@ -52,7 +51,7 @@ final class Measurements {
     }
 
     long samples() {
-        return samples;
+        return BATCH * batches.values().stream().flatMapToLong(Arrays::stream).sum();
     }
 
     /** Fills orders in slices, so that progress is seen and a stop is heard; false if it was stopped. */
@@ -74,7 +73,7 @@ final class Measurements {
             for (int i = 0; i < done.size(); i++) {
                 add(part.get(i).order(), done.get(i));
             }
-            watch.progress("sampling light", samples, most);
+            watch.progress("sampling light", samples(), most);
         }
         return true;
     }
@@ -90,6 +89,5 @@ final class Measurements {
         Tally[] all = tallies.get(order.light());
         all[at] = all[at].and(tally);
         batches.get(order.light())[at]++;
-        samples += BATCH;
     }
 }
