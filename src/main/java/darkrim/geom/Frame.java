@@ -15,6 +15,19 @@ public record Frame(Vector3D origin, Vector3D u, Vector3D v, Vector3D normal) {
     public static final Frame LAYOUT =
             new Frame(Vector3D.ZERO, Vector3D.Unit.PLUS_X, Vector3D.Unit.PLUS_Y, Vector3D.Unit.PLUS_Z);
 
+    private static final double SQUARE_TO = 1e-9;
+
+    /**
+     * @throws IllegalArgumentException if the origin is not finite or the directions are not a right-handed set of unit length, to 1e-9
+     */
+    public Frame {
+        boolean unit = Math.abs(u.norm() - 1) < SQUARE_TO && Math.abs(v.norm() - 1) < SQUARE_TO;
+        if (!(origin.isFinite() && unit && u.cross(v).distance(normal) < SQUARE_TO)) {
+            throw new IllegalArgumentException(
+                    "no right-handed frame: " + u + ", " + v + ", " + normal + " at " + origin);
+        }
+    }
+
     /**
      * A frame from an origin and two directions that need not be square to each other.
      *

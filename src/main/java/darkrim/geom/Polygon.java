@@ -44,14 +44,11 @@ public final class Polygon implements Outline {
      * @throws IllegalArgumentException if the corners are too few, not finite, enclose nothing, or the outline crosses itself
      */
     public static Polygon of(List<Vector2D> corners) {
-        if (corners.size() < 3 || !corners.stream().allMatch(Vector2D::isFinite)) {
-            throw new IllegalArgumentException("a polygon needs at least three finite corners");
-        }
+        Triangulation.requireSimple(corners);
         List<Vector2D> ordered = new ArrayList<>(corners);
         if (signedArea(ordered) < 0) {
             Collections.reverse(ordered);
         }
-        Triangulation.requireSimple(ordered);
         return new Polygon(List.copyOf(ordered));
     }
 

@@ -28,7 +28,8 @@ public final class Triangulation {
      * @param outer corners of the outer border, counter-clockwise, mm
      * @param holes corners of each hole, in either sense
      * @return triangles as indices into the outer corners followed by the corners of the holes in their order, counter-clockwise
-     * @throws IllegalArgumentException if the region is not valid: it crosses itself, or a hole touches the border or another hole
+     * @throws IllegalArgumentException if the region is not simple: a corner comes twice or is not finite, the outline crosses or touches
+     *     itself, or a hole reaches out of it or touches it or another hole
      */
     public static List<int[]> of(List<Vector2D> outer, List<List<Vector2D>> holes) {
         Map<Coordinate, Integer> indexOf = new HashMap<>();
@@ -43,7 +44,9 @@ public final class Triangulation {
             }
             inner[i] = ring(holes.get(i));
         }
-        Geometry region = FACTORY.createPolygon(ring(outer), inner);
+        LinearRing border = ring(outer);
+        requireApart(border, inner);
+        Geometry region = FACTORY.createPolygon(border, inner);
         requireValid(region);
         Geometry pieces = ConstrainedDelaunayTriangulator.triangulate(region);
         List<int[]> triangles = new ArrayList<>();
@@ -66,6 +69,20 @@ public final class Triangulation {
         requireValid(FACTORY.createPolygon(ring(chain)));
     }
 
+    /** Borders that touch are valid to JTS, but their seam would not be shared corner by corner. */
+    private static void requireApart(LinearRing border, LinearRing[] holes) {
+        for (int i = 0; i < holes.length; i++) {
+            if (border.intersects(holes[i])) {
+                throw new IllegalArgumentException("hole " + (i + 1) + " touches the outline");
+            }
+            for (int j = 0; j < i; j++) {
+                if (holes[i].intersects(holes[j])) {
+                    throw new IllegalArgumentException("holes " + (j + 1) + " and " + (i + 1) + " touch");
+                }
+            }
+        }
+    }
+
     private static void requireValid(Geometry region) {
         TopologyValidationError problem = new IsValidOp(region).getValidationError();
         if (problem != null) {
@@ -76,9 +93,15 @@ public final class Triangulation {
     }
 
     private static LinearRing ring(List<Vector2D> chain) {
+        if (chain.size() < 3 || !chain.stream().allMatch(Vector2D::isFinite)) {
+            throw new IllegalArgumentException("an outline needs at least three finite corners");
+        }
         Coordinate[] closed = new Coordinate[chain.size() + 1];
         for (int i = 0; i < closed.length; i++) {
             closed[i] = coordinate(chain.get(i % chain.size()));
+            if (i > 0 && closed[i].equals2D(closed[i - 1])) {
+                throw new IllegalArgumentException("two corners lie at " + chain.get(i - 1) + " mm");
+            }
         }
         return FACTORY.createLinearRing(closed);
     }

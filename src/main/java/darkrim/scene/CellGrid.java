@@ -13,6 +13,15 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param rows number of cells along the second side
  */
 public record CellGrid(Vector3D origin, Vector3D alongU, Vector3D alongV, int columns, int rows) {
+    /**
+     * @throws IllegalArgumentException if there is no cell
+     */
+    public CellGrid {
+        if (columns < 1 || rows < 1) {
+            throw new IllegalArgumentException("a map needs cells, got " + columns + " x " + rows);
+        }
+    }
+
     /** Number of cells. */
     public int count() {
         return columns * rows;

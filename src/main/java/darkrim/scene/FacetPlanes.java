@@ -1,27 +1,56 @@
 package darkrim.scene;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
  * Normals, areas and plane numbers of facets.
  *
- * <p>Two facets share a plane when their unit normals agree to 1e-9 up to sign and their distances from the origin to 1e-9 of the size of
- * the scene.
+ * <p>A facet lies in the plane of an earlier one when their unit normals agree to 1e-9 in every component, up to the sign of the whole, and
+ * their distances from the origin to 1e-9 of the bound of the scene. Planes are numbered in the order in which their first facets come.
  */
 final class FacetPlanes {
     private static final double FINENESS = 1e-9;
+    /** Planes are looked for by bins far wider than the fineness, so that few lie near the border of one. */
+    private static final double BIN = 1024 * FINENESS;
 
+    private final double[] corners;
+    private final double bound;
     private final double[] normals;
     private final double[] areas;
     private final int[] planeOf;
-    private final int count;
+    /** The first facet of each plane. */
+    private final List<Integer> firstFacet = new ArrayList<>();
 
-    private FacetPlanes(double[] normals, double[] areas, int[] planeOf, int count) {
-        this.normals = normals;
-        this.areas = areas;
-        this.planeOf = planeOf;
-        this.count = count;
+    private final Map<Bin, List<Integer>> planesIn = new HashMap<>();
+
+    /** Sizes of the normal's components and of the distance from the origin: the same whichever way a facet faces. */
+    private record Bin(long nx, long ny, long nz, long offset) {}
+
+    private FacetPlanes(double[] corners, double bound) {
+        int facets = corners.length / 9;
+        this.corners = corners;
+        this.bound = bound;
+        normals = new double[3 * facets];
+        areas = new double[facets];
+        planeOf = new int[facets];
+        for (int f = 0; f < facets; f++) {
+            measure(f);
+            planeOf[f] = findOrClaim(f);
+        }
+    }
+
+    /**
+     * Measures facets.
+     *
+     * @param corners nine finite coordinates a facet, mm
+     * @param bound no coordinate is larger than this in size, mm
+     * @throws IllegalArgumentException if a facet has no area
+     */
+    static FacetPlanes of(double[] corners, double bound) {
+        return new FacetPlanes(corners, bound);
     }
 
     /** Three components a facet, unit length; not copied. */
@@ -41,74 +70,86 @@ final class FacetPlanes {
 
     /** Number of planes. */
     int count() {
-        return count;
+        return firstFacet.size();
     }
 
-    private record Key(long nx, long ny, long nz, long offset) {}
-
-    static FacetPlanes of(double[] corners, double bound) {
-        int facets = corners.length / 9;
-        double[] normals = new double[3 * facets];
-        double[] areas = new double[facets];
-        int[] planeOf = new int[facets];
-        Map<Key, Integer> known = new HashMap<>();
-        int count = 0;
-        for (int f = 0; f < facets; f++) {
-            double[] normal = normal(corners, 9 * f);
-            double length = Math.sqrt(normal[0] * normal[0] + normal[1] * normal[1] + normal[2] * normal[2]);
-            if (!(length > 0)) {
-                throw new IllegalArgumentException("facet " + f + " has no area");
-            }
-            areas[f] = length / 2;
-            for (int k = 0; k < 3; k++) {
-                normals[3 * f + k] = normal[k] / length;
-            }
-            Integer plane = find(known, normals, 3 * f, corners, 9 * f, bound);
-            if (plane == null) {
-                plane = count++;
-                known.put(key(normals, 3 * f, corners, 9 * f, bound, 0), plane);
-            }
-            planeOf[f] = plane;
+    private void measure(int f) {
+        double[] normal = doubleAreaNormal(corners, 9 * f);
+        double length = Math.sqrt(normal[0] * normal[0] + normal[1] * normal[1] + normal[2] * normal[2]);
+        if (!(length > 0 && length < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException("facet " + f + " has no area");
         }
-        return new FacetPlanes(normals, areas, planeOf, count);
+        areas[f] = length / 2;
+        for (int k = 0; k < 3; k++) {
+            normals[3 * f + k] = normal[k] / length;
+        }
     }
 
-    /** Looks in the bin and, since a value may fall on either side of a bin's border, in the bins next to it. */
-    private static Integer find(
-            Map<Key, Integer> known, double[] normals, int n, double[] corners, int c, double bound) {
-        for (int shift = 0; shift < 81; shift++) {
-            Integer plane = known.get(key(normals, n, corners, c, bound, shift));
-            if (plane != null) {
-                return plane;
+    private int findOrClaim(int f) {
+        double[] sizes = {
+            Math.abs(normals[3 * f]), Math.abs(normals[3 * f + 1]), Math.abs(normals[3 * f + 2]), Math.abs(offset(f))
+        };
+        // Where a size is within the fineness of the border of its bin, the plane may have gone to the bin beyond.
+        for (int beyond = 0; beyond < 16; beyond++) {
+            Bin bin = bin(sizes, beyond);
+            if (bin != null) {
+                for (int plane : planesIn.getOrDefault(bin, List.of())) {
+                    if (agree(f, firstFacet.get(plane))) {
+                        return plane;
+                    }
+                }
             }
         }
-        return null;
+        int plane = firstFacet.size();
+        firstFacet.add(f);
+        planesIn.computeIfAbsent(bin(sizes, 0), key -> new ArrayList<>()).add(plane);
+        return plane;
     }
 
-    /** The bin of a plane, moved by one of 81 shifts; shift 0 is the bin itself. */
-    private static Key key(double[] normals, int n, double[] corners, int c, double bound, int shift) {
-        double nx = normals[n];
-        double ny = normals[n + 1];
-        double nz = normals[n + 2];
-        double largest = Math.abs(nx) >= Math.abs(ny) ? nx : ny;
-        largest = Math.abs(largest) >= Math.abs(nz) ? largest : nz;
-        double sign = largest < 0 ? -1 : 1;
-        double offset = sign * (nx * corners[c] + ny * corners[c + 1] + nz * corners[c + 2]) / bound;
-        return new Key(
-                bin(sign * nx) + SHIFTS[shift % 3],
-                bin(sign * ny) + SHIFTS[shift / 3 % 3],
-                bin(sign * nz) + SHIFTS[shift / 9 % 3],
-                bin(offset) + SHIFTS[shift / 27]);
+    /** The bin of four sizes, the ones named by the bits of {@code beyond} taken across the near border; null where none is near. */
+    private static Bin bin(double[] sizes, int beyond) {
+        long[] bins = new long[4];
+        for (int k = 0; k < 4; k++) {
+            bins[k] = Math.round(sizes[k] / BIN);
+            if ((beyond >> k & 1) == 1) {
+                long low = Math.round((sizes[k] - FINENESS) / BIN);
+                long high = Math.round((sizes[k] + FINENESS) / BIN);
+                if (low == high) {
+                    return null;
+                }
+                bins[k] = low == bins[k] ? high : low;
+            }
+        }
+        return new Bin(bins[0], bins[1], bins[2], bins[3]);
     }
 
-    private static final int[] SHIFTS = {0, 1, -1};
-
-    private static long bin(double value) {
-        return Math.round(value / FINENESS);
+    private boolean agree(int f, int g) {
+        double along = normals[3 * f] * normals[3 * g]
+                + normals[3 * f + 1] * normals[3 * g + 1]
+                + normals[3 * f + 2] * normals[3 * g + 2];
+        double sign = Math.signum(along);
+        boolean same = Math.abs(offset(f) - sign * offset(g)) <= FINENESS;
+        for (int k = 0; k < 3; k++) {
+            same &= Math.abs(normals[3 * f + k] - sign * normals[3 * g + k]) <= FINENESS;
+        }
+        return same;
     }
 
-    /** The cross product of two sides, from the corner opposite the longest side: the least cancellation. */
-    private static double[] normal(double[] p, int at) {
+    /** Distance of the facet's plane from the origin along its normal, over the bound. */
+    private double offset(int f) {
+        return (normals[3 * f] * corners[9 * f]
+                        + normals[3 * f + 1] * corners[9 * f + 1]
+                        + normals[3 * f + 2] * corners[9 * f + 2])
+                / bound;
+    }
+
+    /**
+     * The normal of a facet, twice its area long: the cross product of the two sides that meet opposite the longest one, which loses least.
+     *
+     * @param p coordinates, mm
+     * @param at where the nine of the facet begin
+     */
+    static double[] doubleAreaNormal(double[] p, int at) {
         int apex = 0;
         double longest = -1;
         for (int k = 0; k < 3; k++) {

@@ -14,9 +14,6 @@ public final class Ray {
     double originX;
     double originY;
     double originZ;
-    double directionX;
-    double directionY;
-    double directionZ;
     double farthest;
     int skippedPlane;
 
@@ -29,6 +26,16 @@ public final class Ray {
     double shearX;
     double shearY;
     double shearZ;
+    /** The start along the three axes just named. */
+    double startX;
+
+    double startY;
+    double startZ;
+    /** Where in a node the border stands by which the ray enters: 0 for the low one, 3 for the high one. */
+    int nearX;
+
+    int nearY;
+    int nearZ;
 
     int facet;
     double weightA;
@@ -44,24 +51,25 @@ public final class Ray {
      * @param x start, mm
      * @param y likewise
      * @param z likewise
-     * @param dx direction, any length but 0; distances are in units of its length
+     * @param dx direction, of a length between 1e-100 and 1e100; distances are in units of its length
      * @param dy likewise
      * @param dz likewise
-     * @param length hits count when their distance lies between 0 and this, both left out
+     * @param length hits count when their distance lies between 0 and this, both left out; infinity for no end
      * @param plane the plane of the facet on which the ray starts, whose facets it cannot meet, or {@link #NO_PLANE}
      */
     public void set(double x, double y, double z, double dx, double dy, double dz, double length, int plane) {
         originX = x;
         originY = y;
         originZ = z;
-        directionX = dx;
-        directionY = dy;
-        directionZ = dz;
-        farthest = length;
+        // A box that is missed is entered at infinity, which must lie beyond the end of every ray.
+        farthest = Math.min(length, Double.MAX_VALUE);
         skippedPlane = plane;
-        inverseX = 1 / dx;
-        inverseY = 1 / dy;
-        inverseZ = 1 / dz;
+        inverseX = inverse(dx);
+        inverseY = inverse(dy);
+        inverseZ = inverse(dz);
+        nearX = inverseX < 0 ? 3 : 0;
+        nearY = inverseY < 0 ? 3 : 0;
+        nearZ = inverseZ < 0 ? 3 : 0;
         double sizeX = Math.abs(dx);
         double sizeY = Math.abs(dy);
         double sizeZ = Math.abs(dz);
@@ -71,14 +79,22 @@ public final class Ray {
         int afterNext = next == 2 ? 0 : next + 1;
         axisX = longest < 0 ? afterNext : next;
         axisY = longest < 0 ? next : afterNext;
-        shearX = component(axisX) / longest;
-        shearY = component(axisY) / longest;
+        shearX = pick(axisX, dx, dy, dz) / longest;
+        shearY = pick(axisY, dx, dy, dz) / longest;
         shearZ = 1 / longest;
+        startX = pick(axisX, x, y, z);
+        startY = pick(axisY, x, y, z);
+        startZ = pick(axisZ, x, y, z);
         facet = -1;
     }
 
-    private double component(int axis) {
-        return axis == 0 ? directionX : axis == 1 ? directionY : directionZ;
+    private static double pick(int axis, double x, double y, double z) {
+        return axis == 0 ? x : axis == 1 ? y : z;
+    }
+
+    /** Finite also for 0, so that 0 times it is 0 and not NaN. */
+    private static double inverse(double component) {
+        return Math.max(-Double.MAX_VALUE, Math.min(1 / component, Double.MAX_VALUE));
     }
 
     /** The facet met, or -1. */
@@ -86,7 +102,7 @@ public final class Ray {
         return facet;
     }
 
-    /** Distance to the hit, in units of the direction's length; the given length where nothing was met. */
+    /** Distance to the hit, in units of the direction's length; the given length, at most the largest double, where nothing was met. */
     public double distance() {
         return farthest;
     }

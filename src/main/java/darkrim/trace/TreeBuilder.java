@@ -7,13 +7,18 @@ import java.util.Arrays;
  * subdivision", The Visual Computer 6, 1990; binning after Wald, "On fast construction of SAH-based bounding volume hierarchies", 2007).
  */
 final class TreeBuilder {
-    private static final int BINS = 16;
+    /** A node of so few facets is a leaf. */
     private static final int SMALLEST = 2;
+    /** A node of more facets is split even if that seems to cost more. */
     private static final int LARGEST_LEAF = 8;
-    /** Below this depth a node is halved by number, so that no input makes the tree too deep: 2^40 facets do not exist. */
-    private static final int HEURISTIC_DEPTH = FacetTree.DEEPEST - 32;
+    /**
+     * From this depth on nodes are halved by number, so that no input makes the tree too deep: nine coordinates a facet fit an array for
+     * fewer than 2^28 facets, which 28 halvings part.
+     */
+    private static final int HEURISTIC_DEPTH = FacetTree.DEEPEST - 28;
 
-    private final double[] boxes;
+    private final Boxes boxes;
+    private final Bins bins;
     private final int[] order;
     private double[] bounds = new double[6 * 64];
     private int[] link = new int[64];
@@ -21,24 +26,13 @@ final class TreeBuilder {
     private byte[] axis = new byte[64];
     private int nodes;
 
-    private final double[] binBox = new double[6 * BINS];
-    private final int[] binCount = new int[BINS];
-    private final double[] rightArea = new double[BINS];
+    private final double[] centres = new double[6];
 
     private TreeBuilder(double[] corners, double widening) {
-        int facets = corners.length / 9;
-        boxes = new double[6 * facets];
-        order = new int[facets];
-        for (int f = 0; f < facets; f++) {
-            order[f] = f;
-            for (int k = 0; k < 3; k++) {
-                double a = corners[9 * f + k];
-                double b = corners[9 * f + 3 + k];
-                double c = corners[9 * f + 6 + k];
-                boxes[6 * f + k] = Math.min(a, Math.min(b, c)) - widening;
-                boxes[6 * f + 3 + k] = Math.max(a, Math.max(b, c)) + widening;
-            }
-        }
+        boxes = new Boxes(corners, widening);
+        bins = new Bins(boxes);
+        order = new int[corners.length / 9];
+        Arrays.setAll(order, facet -> facet);
     }
 
     static TreeBuilder build(double[] corners, double widening) {
@@ -69,17 +63,15 @@ final class TreeBuilder {
         return order;
     }
 
+    /** Makes the node of facets {@code first} to {@code end} of the order, and all below it. */
     private void node(int first, int end, int depth) {
         int node = claim();
-        for (int k = 0; k < 3; k++) {
-            bounds[6 * node + k] = Double.POSITIVE_INFINITY;
-            bounds[6 * node + 3 + k] = Double.NEGATIVE_INFINITY;
-        }
+        Boxes.empty(bounds, node);
         for (int i = first; i < end; i++) {
-            grow(bounds, 6 * node, boxes, 6 * order[i]);
+            boxes.growBy(order[i], bounds, node);
         }
-        int middle = end - first <= SMALLEST ? -1 : split(node, first, end, depth);
-        if (middle < 0) {
+        int middle = end - first <= SMALLEST ? first : split(node, first, end, depth);
+        if (middle == first) {
             link[node] = first;
             count[node] = end - first;
             return;
@@ -89,144 +81,69 @@ final class TreeBuilder {
         node(middle, end, depth + 1);
     }
 
-    /** Partitions the facets of a node; returns where the second part begins, or -1 to leave a leaf. */
+    /** Partitions the facets of a node; returns where the second part begins, or {@code first} to leave a leaf. */
     private int split(int node, int first, int end, int depth) {
         int facets = end - first;
-        double[] low = new double[3];
-        double[] high = new double[3];
-        centreBounds(first, end, low, high);
+        findCentres(first, end);
         double best = Double.POSITIVE_INFINITY;
         int bestAxis = -1;
-        int bestBin = -1;
         if (depth < HEURISTIC_DEPTH) {
             for (int k = 0; k < 3; k++) {
-                if (high[k] > low[k]) {
-                    fillBins(first, end, k, low[k], high[k]);
-                    int bin = cheapest();
-                    if (bin >= 0) {
-                        double cost = cost(bin);
-                        if (cost < best) {
-                            best = cost;
-                            bestAxis = k;
-                            bestBin = bin;
-                        }
-                    }
+                double cost = weigh(first, end, k);
+                if (cost < best) {
+                    best = cost;
+                    bestAxis = k;
                 }
             }
         }
-        double own = halfArea(bounds, 6 * node);
-        if (facets <= LARGEST_LEAF && !(1 + best / own < facets)) {
-            return -1;
+        // To walk into a node is taken to cost as much as to test a facet.
+        boolean pays = 1 + best / Boxes.halfArea(bounds, node) < facets;
+        if (!pays && facets <= LARGEST_LEAF) {
+            return first;
         }
         if (bestAxis < 0) {
-            axis[node] = 0;
-            return facets <= LARGEST_LEAF ? -1 : first + facets / 2;
+            return first + facets / 2;
         }
         axis[node] = (byte) bestAxis;
-        int middle = partition(first, end, bestAxis, low[bestAxis], high[bestAxis], bestBin);
-        return middle > first && middle < end ? middle : first + facets / 2;
+        weigh(first, end, bestAxis);
+        return partition(first, end);
     }
 
-    private void centreBounds(int first, int end, double[] low, double[] high) {
-        Arrays.fill(low, Double.POSITIVE_INFINITY);
-        Arrays.fill(high, Double.NEGATIVE_INFINITY);
+    private void findCentres(int first, int end) {
+        Boxes.empty(centres, 0);
         for (int i = first; i < end; i++) {
             for (int k = 0; k < 3; k++) {
-                double centre = centre(order[i], k);
-                low[k] = Math.min(low[k], centre);
-                high[k] = Math.max(high[k], centre);
+                double centre = boxes.centre(order[i], k);
+                centres[k] = Math.min(centres[k], centre);
+                centres[3 + k] = Math.max(centres[3 + k], centre);
             }
         }
     }
 
-    private void fillBins(int first, int end, int k, double low, double high) {
-        Arrays.fill(binCount, 0);
-        for (int b = 0; b < BINS; b++) {
-            Arrays.fill(binBox, 6 * b, 6 * b + 3, Double.POSITIVE_INFINITY);
-            Arrays.fill(binBox, 6 * b + 3, 6 * b + 6, Double.NEGATIVE_INFINITY);
-        }
-        for (int i = first; i < end; i++) {
-            int bin = bin(centre(order[i], k), low, high);
-            binCount[bin]++;
-            grow(binBox, 6 * bin, boxes, 6 * order[i]);
-        }
-    }
-
-    /** The split after which facets x area is least, or -1; leaves the areas to its right in {@link #rightArea}. */
-    private int cheapest() {
-        double[] box = emptyBox();
-        int facets = 0;
-        for (int b = BINS - 1; b > 0; b--) {
-            grow(box, 0, binBox, 6 * b);
-            facets += binCount[b];
-            rightArea[b - 1] = facets == 0 ? 0 : facets * halfArea(box, 0);
-        }
-        int best = -1;
-        double least = Double.POSITIVE_INFINITY;
-        for (int b = 0; b < BINS - 1; b++) {
-            double cost = cost(b);
-            if (cost < least) {
-                least = cost;
-                best = b;
-            }
-        }
-        return best;
-    }
-
-    private double cost(int bin) {
-        double[] box = emptyBox();
-        int facets = 0;
-        for (int b = 0; b <= bin; b++) {
-            grow(box, 0, binBox, 6 * b);
-            facets += binCount[b];
-        }
-        if (facets == 0 || rightArea[bin] == 0) {
+    /** Least cost of a split along an axis; infinite where all centres are equal. */
+    private double weigh(int first, int end, int k) {
+        if (centres[k] == centres[3 + k]) {
             return Double.POSITIVE_INFINITY;
         }
-        return facets * halfArea(box, 0) + rightArea[bin];
+        bins.fill(order, first, end, k, centres[k], centres[3 + k]);
+        return bins.cost();
     }
 
-    private int partition(int first, int end, int k, double low, double high, int lastLeftBin) {
+    /** Moves the facets below the split that was weighed last before those above it. */
+    private int partition(int first, int end) {
         int left = first;
-        int right = end - 1;
-        while (left <= right) {
-            if (bin(centre(order[left], k), low, high) <= lastLeftBin) {
+        int right = end;
+        while (left < right) {
+            if (bins.binOf(order[left]) <= bins.lastBelow()) {
                 left++;
             } else {
+                right--;
                 int swapped = order[left];
                 order[left] = order[right];
                 order[right] = swapped;
-                right--;
             }
         }
         return left;
-    }
-
-    private double centre(int facet, int k) {
-        return 0.5 * (boxes[6 * facet + k] + boxes[6 * facet + 3 + k]);
-    }
-
-    private static int bin(double centre, double low, double high) {
-        return Math.min(BINS - 1, (int) (BINS * ((centre - low) / (high - low))));
-    }
-
-    private static double[] emptyBox() {
-        double infinite = Double.POSITIVE_INFINITY;
-        return new double[] {infinite, infinite, infinite, -infinite, -infinite, -infinite};
-    }
-
-    private static void grow(double[] box, int at, double[] by, int byAt) {
-        for (int k = 0; k < 3; k++) {
-            box[at + k] = Math.min(box[at + k], by[byAt + k]);
-            box[at + 3 + k] = Math.max(box[at + 3 + k], by[byAt + 3 + k]);
-        }
-    }
-
-    private static double halfArea(double[] box, int at) {
-        double x = box[at + 3] - box[at];
-        double y = box[at + 4] - box[at + 1];
-        double z = box[at + 5] - box[at + 2];
-        return x < 0 ? 0 : x * y + y * z + z * x;
     }
 
     private int claim() {

@@ -1,0 +1,126 @@
+package darkrim.assembly;
+
+import darkrim.diagnostic.Findings;
+import darkrim.layout.Layout;
+import darkrim.layout.Part;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The parts of a layout as placed, named bodies, with the finish of every surface and the maps that were asked for. Immutable.
+ *
+ * <p>Curved outlines are polygons on the side of less material, so that no surface is darker than behind the true part;
+ * {@link #largestChordError()} says by how much they differ.
+ */
+public final class Assembly {
+    private final List<Body> bodies;
+    private final List<Opening> openings;
+    private final List<Die> dies;
+    private final double largestChordError;
+    private final Map<String, String> finishOf;
+    private final Map<String, MapGrid> mapOf;
+
+    private Assembly(
+            List<Body> bodies,
+            List<Opening> openings,
+            List<Die> dies,
+            double largestChordError,
+            Map<String, String> finishOf,
+            Map<String, MapGrid> mapOf) {
+        this.bodies = List.copyOf(bodies);
+        this.openings = List.copyOf(openings);
+        this.dies = List.copyOf(dies);
+        this.largestChordError = largestChordError;
+        this.finishOf = Collections.unmodifiableMap(finishOf);
+        this.mapOf = Collections.unmodifiableMap(mapOf);
+    }
+
+    /**
+     * Builds every part in the order of the layout, gives finishes and maps, and checks that rules and requirements mean something.
+     *
+     * @param layout the layout
+     * @param findings receives what is wrong; with an error among them the assembly lacks what the error is about and must not be used
+     */
+    public static Assembly of(Layout layout, Findings findings) {
+        return of(layout, true, findings);
+    }
+
+    /**
+     * The same for a layout that may lack parts of its file.
+     *
+     * @param layout the layout
+     * @param partsComplete whether it has every part of its file: only then is a pattern that selects nothing a finding
+     * @param findings receives what is wrong
+     */
+    public static Assembly of(Layout layout, boolean partsComplete, Findings findings) {
+        PartPlacer placer = new PartPlacer(findings);
+        layout.parts().forEach(placer::place);
+        List<Face> faces =
+                placer.bodies().stream().flatMap(body -> body.faces().stream()).toList();
+        Map<String, String> finishOf = new LinkedHashMap<>();
+        for (Part part : layout.parts()) {
+            placer.surfacesOf(part.name()).forEach(name -> finishOf.put(name, part.finish()));
+        }
+        SurfaceSelector selector = new SurfaceSelector(finishOf.keySet(), partsComplete && placer.complete(), findings);
+        layout.finishRules()
+                .forEach(rule -> selector.select("finish rule", rule.surfaces(), rule.place())
+                        .forEach(name -> finishOf.replace(name, rule.finish())));
+        Map<String, MapGrid> mapOf = Maps.of(layout, faces, selector, findings);
+        RequirementCheck.check(layout, selector, mapOf.keySet(), findings);
+        PupilPlane.check(layout.beam(), findings);
+        return new Assembly(
+                placer.bodies(), placer.openings(), placer.dies(), placer.largestChordError(), finishOf, mapOf);
+    }
+
+    /** All bodies, in the order of the layout. */
+    public List<Body> bodies() {
+        return bodies;
+    }
+
+    /** All faces, body after body. */
+    public Stream<Face> faces() {
+        return bodies.stream().flatMap(body -> body.faces().stream());
+    }
+
+    /** Names of all surfaces, in the order of {@link #faces}; the back of a sheet follows its front. */
+    public List<String> surfaces() {
+        return List.copyOf(finishOf.keySet());
+    }
+
+    /**
+     * Name of the finish of a surface.
+     *
+     * @throws IllegalArgumentException if there is no such surface
+     */
+    public String finishOf(String surface) {
+        String finish = finishOf.get(surface);
+        if (finish == null) {
+            throw new IllegalArgumentException("no surface is named " + surface);
+        }
+        return finish;
+    }
+
+    /** The map of a surface, if one was asked for. */
+    public Optional<MapGrid> mapOf(String surface) {
+        return Optional.ofNullable(mapOf.get(surface));
+    }
+
+    /** All openings of plates. */
+    public List<Opening> openings() {
+        return openings;
+    }
+
+    /** All detector dies. */
+    public List<Die> detectors() {
+        return dies;
+    }
+
+    /** Greatest distance between a curved outline and the polygon that stands for it, mm; 0 without curved outlines. */
+    public double largestChordError() {
+        return largestChordError;
+    }
+}

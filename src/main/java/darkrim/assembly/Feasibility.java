@@ -1,0 +1,123 @@
+package darkrim.assembly;
+
+import darkrim.layout.BeamSpec;
+import darkrim.layout.DetectorsShape.Side;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * Whether an opening can both show every active pixel the whole pupil and keep the direct light off the edge of the die, before any ray is
+ * traced.
+ *
+ * <p>Exact part, from the pupil's true size and distance: the line from the far edge of the pupil past the edge of the opening, moved
+ * outward by the placement error t, meets the die plane at the overspill; the line from an active corner to any point of the pupil must
+ * pass every cross-section of the opening at least t inside its border. The field limit and other parts are left out.
+ *
+ * <p>Explanation: with f-number N, edge height h and room d from the last active pixel to the edge of the die, a telecentric beam needs
+ * the opening h/(2N) + t beyond the last pixel and then lights up to h/N + 2t beyond it: both wishes hold only if h &lt;= N (d - 2t).
+ *
+ * @param opening path of the opening
+ * @param die path of the die below its middle
+ * @param placementError placement error a side between opening and die, mm
+ * @param placementStated whether the layout states it; otherwise it is taken as 0
+ * @param vignettingMargin by how much the lines from the active corners to the pupil clear the opening after the placement error, mm;
+ *     negative if an active corner does not see the whole pupil; absent for an opening that is not convex
+ * @param sides the four sides of the die
+ */
+public record Feasibility(
+        String opening,
+        String die,
+        double placementError,
+        boolean placementStated,
+        Optional<Double> vignettingMargin,
+        List<SideFeasibility> sides) {
+
+    /** Copies the list. */
+    public Feasibility {
+        sides = List.copyOf(sides);
+    }
+
+    /**
+     * Lines for every opening that is level and has a level die, square to the axes, below its middle.
+     *
+     * @param assembly the parts
+     * @param beam the beam
+     * @param placementError total placement error a side, mm, where stated
+     */
+    public static List<Feasibility> of(Assembly assembly, BeamSpec beam, Optional<Double> placementError) {
+        List<Vector3D> pupil = PupilPlane.rim(beam.pupil());
+        List<Feasibility> lines = new ArrayList<>();
+        for (Opening opening : assembly.openings()) {
+            if (!opening.loops().stream().allMatch(FlatLoop::isLevel)) {
+                continue;
+            }
+            assembly.detectors().stream()
+                    .filter(die -> isBelow(die, opening.centre()))
+                    .findFirst()
+                    .ifPresent(die -> lines.add(line(opening, die, pupil, placementError)));
+        }
+        return lines;
+    }
+
+    private static boolean isBelow(Die die, Vector3D point) {
+        List<Vector3D> outline = die.outline();
+        return FlatLoop.isLevel(outline)
+                && FlatLoop.isSquareToAxes(outline)
+                && outline.get(0).getZ() < point.getZ()
+                && FlatLoop.leastInward(outline, point).orElse(-1.0) >= 0;
+    }
+
+    private static Feasibility line(Opening opening, Die die, List<Vector3D> pupil, Optional<Double> placementError) {
+        double error = placementError.orElse(0.0);
+        List<SideFeasibility> sides = new ArrayList<>();
+        for (Side side : Side.values()) {
+            sides.add(SideFeasibility.of(opening, die, pupil, side, error));
+        }
+        return new Feasibility(
+                opening.name(),
+                die.name(),
+                error,
+                placementError.isPresent(),
+                vignettingMargin(opening, die, pupil).map(margin -> margin - error),
+                sides);
+    }
+
+    /** Least distance, inside the opening, of the lines from the active corners to the pupil's rim from the opening's borders, mm. */
+    private static Optional<Double> vignettingMargin(Opening opening, Die die, List<Vector3D> pupil) {
+        double least = Double.POSITIVE_INFINITY;
+        for (List<Vector3D> loop : opening.loops()) {
+            double z = loop.get(0).getZ();
+            for (Vector3D corner : die.active()) {
+                for (Vector3D point : pupil) {
+                    Vector3D crossing = corner.lerp(point, (z - corner.getZ()) / (point.getZ() - corner.getZ()));
+                    Optional<Double> inward = FlatLoop.leastInward(loop, crossing);
+                    if (inward.isEmpty()) {
+                        return Optional.empty();
+                    }
+                    least = Math.min(least, inward.get());
+                }
+            }
+        }
+        return Optional.of(least);
+    }
+
+    /** Whether every active pixel sees the whole pupil and no direct light passes the edge of the die; false where the first is unknown. */
+    public boolean holds() {
+        return vignettingMargin.orElse(-1.0) >= 0 && sides.stream().allMatch(SideFeasibility::holds);
+    }
+
+    /** The side with the least room left. */
+    public SideFeasibility tightest() {
+        return sides.stream()
+                .min(Comparator.comparingDouble(side -> side.room() - side.overspill()))
+                .orElseThrow();
+    }
+
+    /** One paragraph in plain English with the numbers of the tightest side and the rule that explains them. */
+    public String text() {
+        return FeasibilityText.of(this);
+    }
+}

@@ -1,0 +1,91 @@
+package darkrim.assembly;
+
+import darkrim.diagnostic.Findings;
+import darkrim.geom.Placement;
+import darkrim.layout.Part;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/** Builds parts and puts them, and their copies, in place. */
+final class PartPlacer {
+    /** More facets than this do not fit the memory of an ordinary computer together with their tree. */
+    private static final int MOST_FACETS = 4_000_000;
+
+    private final Findings findings;
+    private final List<Body> bodies = new ArrayList<>();
+    private final List<Opening> openings = new ArrayList<>();
+    private final List<Die> dies = new ArrayList<>();
+    private final Map<String, List<String>> surfacesOf = new LinkedHashMap<>();
+    private double largestChordError;
+    private long facets;
+    private boolean complete = true;
+
+    PartPlacer(Findings findings) {
+        this.findings = findings;
+    }
+
+    /** Adds a part; one that cannot be built becomes a finding. */
+    void place(Part part) {
+        int first = bodies.size();
+        try {
+            Pieces pieces = PartPieces.of(part.shape());
+            Part.Repeat repeat = part.repeat().orElse(new Part.Repeat(1, 1, 0, 0));
+            List<GridSteps.Step> steps = GridSteps.of(repeat.columns(), repeat.rows(), repeat.stepX(), repeat.stepY());
+            facets += (long) steps.size()
+                    * pieces.meshes().stream().mapToInt(Mesh::size).sum();
+            if (facets > MOST_FACETS) {
+                throw new IllegalArgumentException(
+                        "with it the layout has " + facets + " facets, more than the " + MOST_FACETS + " that fit");
+            }
+            steps.forEach(step -> placeCopy(part, pieces, step));
+            largestChordError = Math.max(largestChordError, pieces.chordError());
+        } catch (IllegalArgumentException | ArithmeticException problem) {
+            complete = false;
+            findings.error("part-not-buildable", part.place(), "part " + part.name() + ": " + problem.getMessage());
+        }
+        List<String> names = new ArrayList<>();
+        for (Body body : bodies.subList(first, bodies.size())) {
+            body.faces().forEach(face -> names.addAll(face.surfaces()));
+        }
+        surfacesOf.put(part.name(), names);
+    }
+
+    private void placeCopy(Part part, Pieces pieces, GridSteps.Step step) {
+        Vector2D offset = step.offset();
+        Placement placement = part.placement().thenMoved(Vector3D.of(offset.getX(), offset.getY(), 0));
+        String name = part.name() + step.number();
+        pieces.meshes().forEach(mesh -> bodies.add(mesh.placed(name, placement, part.place())));
+        pieces.openings().forEach(opening -> openings.add(opening.placed(name, placement, part.place())));
+        pieces.dies().forEach(die -> dies.add(die.placed(name, placement, part.place())));
+    }
+
+    /** Whether every part so far could be built. */
+    boolean complete() {
+        return complete;
+    }
+
+    List<Body> bodies() {
+        return bodies;
+    }
+
+    List<Opening> openings() {
+        return openings;
+    }
+
+    List<Die> dies() {
+        return dies;
+    }
+
+    double largestChordError() {
+        return largestChordError;
+    }
+
+    /** Names of the surfaces of a part and its copies. */
+    List<String> surfacesOf(String part) {
+        return surfacesOf.get(part);
+    }
+}

@@ -1,0 +1,39 @@
+package darkrim.light;
+
+import org.apache.commons.rng.UniformRandomProvider;
+
+/** Random directions about a normal; the last one stands in the fields, unit length. Mutable, one for each thread. */
+final class Directions {
+    double x;
+    double y;
+    double z;
+
+    /** A direction with density cos(theta) / pi about a unit normal (Malley's method: a uniform disc lifted to the hemisphere). */
+    void cosine(UniformRandomProvider random, double nx, double ny, double nz) {
+        double radius2 = random.nextDouble();
+        double radius = Math.sqrt(radius2);
+        double angle = 2 * Math.PI * random.nextDouble();
+        turn(nx, ny, nz, radius * Math.cos(angle), radius * Math.sin(angle), Math.sqrt(1 - radius2));
+    }
+
+    /** A direction uniform over the cone about a unit axis whose half angle has this cosine. */
+    void cone(UniformRandomProvider random, double nx, double ny, double nz, double cosine) {
+        double c = 1 - random.nextDouble() * (1 - cosine);
+        double s = Math.sqrt(Math.max(0, 1 - c * c));
+        double angle = 2 * Math.PI * random.nextDouble();
+        turn(nx, ny, nz, s * Math.cos(angle), s * Math.sin(angle), c);
+    }
+
+    /**
+     * From the frame about the normal to the layout. The frame is that of Duff et al., "Building an Orthonormal Basis, Revisited", Journal
+     * of Computer Graphics Techniques 6(1), 2017: no branch, no singularity.
+     */
+    private void turn(double nx, double ny, double nz, double a, double b, double c) {
+        double sign = Math.copySign(1, nz);
+        double p = -1 / (sign + nz);
+        double q = nx * ny * p;
+        x = a * (1 + sign * nx * nx * p) + b * q + c * nx;
+        y = a * sign * q + b * (sign + ny * ny * p) + c * ny;
+        z = -a * sign * nx - b * ny + c * nz;
+    }
+}

@@ -1,0 +1,187 @@
+package darkrim.light;
+
+import darkrim.scene.Finish;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.trace.FacetTree;
+import darkrim.trace.Ray;
+import darkrim.trace.StartPoints;
+import org.apache.commons.rng.UniformRandomProvider;
+
+/**
+ * One-sample estimates of the once-reflected irradiance at a point, in units of the reference irradiance, traced back from the receiver so
+ * that a narrow strip is sampled as well as a wide plate.
+ *
+ * <p>A cosine-distributed ray looks for the reflecting point. There, the Lambertian part sends rho E / pi, so the sample is rho times a
+ * sample of the direct irradiance E (next-event estimation, Kajiya, "The rendering equation", SIGGRAPH 1986). Flat mirrors are sampled
+ * through the image of the pupil behind them (image method, any optics text); other mirrors by following the ray on.
+ *
+ * <p>A surface that is known to be dark sends nothing and costs no second ray.
+ *
+ * <p>Mutable, one for each thread. The parts of the last sample stand in the fields.
+ */
+final class ReflectedLight {
+    private final Scene scene;
+    private final FacetTree tree;
+    private final PupilSource pupil;
+    private final StartPoints starts;
+    private final Reflectors reflectors;
+    private final boolean[] lit;
+    private final DirectLight direct;
+    private final Directions directions = new Directions();
+    private final Ray ray = new Ray();
+    private final double[] inPupil = new double[2];
+    private final double[] placed = new double[3];
+    private final double perReference;
+
+    /** The surface that the gathered ray met, or -1, and what came by its Lambertian and its mirror part. */
+    int gatheredVia;
+
+    double diffuseValue;
+    double followedValue;
+
+    /** The surface that showed the image of the pupil, or -1, and what came by it. */
+    int imageVia;
+
+    double imageValue;
+
+    ReflectedLight(
+            Scene scene, FacetTree tree, PupilSource pupil, StartPoints starts, Reflectors reflectors, boolean[] lit) {
+        this.scene = scene;
+        this.tree = tree;
+        this.pupil = pupil;
+        this.starts = starts;
+        this.reflectors = reflectors;
+        this.lit = lit;
+        this.direct = new DirectLight(scene, tree, pupil);
+        this.perReference = 1 / scene.referenceIrradiance();
+    }
+
+    /** A sample of the relative once-reflected irradiance at a drawn point. */
+    double sample(UniformRandomProvider random, PointSampler point) {
+        gather(random, point);
+        imageVia = -1;
+        imageValue = 0;
+        if (reflectors.imageCount() > 0) {
+            sampleImage(random, point);
+        }
+        return diffuseValue + followedValue + imageValue;
+    }
+
+    private void gather(UniformRandomProvider random, PointSampler point) {
+        gatheredVia = -1;
+        diffuseValue = 0;
+        followedValue = 0;
+        directions.cosine(random, point.nx, point.ny, point.nz);
+        double dx = directions.x;
+        double dy = directions.y;
+        double dz = directions.z;
+        ray.set(point.x, point.y, point.z, dx, dy, dz, Double.POSITIVE_INFINITY, point.plane);
+        int facet = tree.nearest(ray);
+        if (facet < 0) {
+            return;
+        }
+        int met = scene.surfaceMet(facet, dx, dy, dz);
+        if (met == Scene.INSIDE || !lit[met]) {
+            return;
+        }
+        Surface surface = scene.surfaces().get(met);
+        Finish finish = surface.finish();
+        if (!(finish.reflectance() > 0)) {
+            return;
+        }
+        gatheredVia = met;
+        double side = surface.back() ? -1 : 1;
+        double nx = side * scene.normal(facet, 0);
+        double ny = side * scene.normal(facet, 1);
+        double nz = side * scene.normal(facet, 2);
+        placeHit(facet, !surface.back());
+        double x = placed[0];
+        double y = placed[1];
+        double z = placed[2];
+        int plane = scene.plane(facet);
+        if (finish.diffuse() > 0) {
+            diffuseValue = finish.diffuse() * direct.sample(random, x, y, z, nx, ny, nz, plane);
+        }
+        if (finish.mirror() > 0 && !byImage(plane, pupil.height(x, y, z))) {
+            double twice = 2 * (dx * nx + dy * ny + dz * nz);
+            if (direct.along(x, y, z, dx - twice * nx, dy - twice * ny, dz - twice * nz, plane)) {
+                followedValue = finish.mirror() * Math.PI * perReference;
+            }
+        }
+    }
+
+    private void sampleImage(UniformRandomProvider random, PointSampler point) {
+        int pick = reflectors.imageCount() == 1 ? 0 : (int) (random.nextDouble() * reflectors.imageCount());
+        pupil.outline.place(random.nextDouble(), random.nextDouble(), inPupil);
+        double qx = pupil.cx + inPupil[0] * pupil.ux + inPupil[1] * pupil.vx;
+        double qy = pupil.cy + inPupil[0] * pupil.uy + inPupil[1] * pupil.vy;
+        double qz = pupil.cz + inPupil[0] * pupil.uz + inPupil[1] * pupil.vz;
+        double mx = reflectors.plane(pick, 0);
+        double my = reflectors.plane(pick, 1);
+        double mz = reflectors.plane(pick, 2);
+        double offset = reflectors.plane(pick, 3);
+        double behind = mx * qx + my * qy + mz * qz - offset;
+        double before = mx * point.x + my * point.y + mz * point.z - offset;
+        if (!(behind * before > 0)) {
+            return;
+        }
+        double dx = qx - 2 * behind * mx - point.x;
+        double dy = qy - 2 * behind * my - point.y;
+        double dz = qz - 2 * behind * mz - point.z;
+        double facing = point.nx * dx + point.ny * dy + point.nz * dz;
+        if (!(facing > 0)) {
+            return;
+        }
+        ray.set(point.x, point.y, point.z, dx, dy, dz, 1, point.plane);
+        int facet = tree.nearest(ray);
+        if (facet < 0 || scene.plane(facet) != reflectors.planeNumber(pick)) {
+            return;
+        }
+        int met = scene.surfaceMet(facet, dx, dy, dz);
+        if (met == Scene.INSIDE
+                || !lit[met]
+                || !(scene.surfaces().get(met).finish().mirror() > 0)) {
+            return;
+        }
+        placeHit(facet, !scene.surfaces().get(met).back());
+        double x = placed[0];
+        double y = placed[1];
+        double z = placed[2];
+        double ex = qx - x;
+        double ey = qy - y;
+        double ez = qz - z;
+        // The reflected leg meets the pupil's front at the same angle as the straight line meets the image's.
+        double leaving = -(pupil.nx * ex + pupil.ny * ey + pupil.nz * ez);
+        if (!(leaving > 0) || !pupil.passes(x, y, z, ex, ey, ez)) {
+            return;
+        }
+        if (!byImage(scene.plane(facet), leaving)) {
+            return;
+        }
+        double leg = Math.sqrt(ex * ex + ey * ey + ez * ez);
+        ray.set(x, y, z, ex, ey, ez, 1, scene.plane(facet));
+        if (tree.blocked(ray)) {
+            return;
+        }
+        double squared = dx * dx + dy * dy + dz * dz;
+        double cosines = facing / Math.sqrt(squared) * leaving / leg;
+        imageVia = met;
+        imageValue = reflectors.imageCount()
+                * scene.surfaces().get(met).finish().mirror()
+                * pupil.area
+                * cosines
+                / squared
+                * perReference;
+    }
+
+    /** Which of the two ways finds the light by a point of a mirror depends on the point only, so together they count it once. */
+    private boolean byImage(int plane, double height) {
+        return reflectors.byImage(plane) && height > 0 && !pupil.fillsTheSky(height);
+    }
+
+    /** Places the point that the ray met, from the corners of the facet: its error does not grow with the ray's length. */
+    private void placeHit(int facet, boolean front) {
+        starts.place(facet, ray.weightA(), ray.weightB(), front, placed);
+    }
+}

@@ -1,0 +1,215 @@
+package darkrim.light;
+
+import darkrim.layout.Requirement.LightClass;
+import darkrim.sampling.Streams;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.trace.FacetTree;
+import darkrim.trace.StartPoints;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.rng.UniformRandomProvider;
+
+/**
+ * Measures direct and once-reflected light at receivers of a scene, in batches of independent samples. Batch {@code i} of a receiver and
+ * class gives the same bits on any thread. Immutable; safe for use by many threads.
+ */
+public final class Transport {
+    private final Scene scene;
+    private final FacetTree tree;
+    private final PupilSource pupil;
+    private final StartPoints starts;
+    private final Streams streams;
+    private final boolean[] lit;
+    private final Map<Receiver, Reflectors> reflectors = new ConcurrentHashMap<>();
+
+    /**
+     * @param scene the scene; its pupil must shine on the origin
+     * @param tree the tree over the scene's facets
+     * @param seed seed of all random streams
+     */
+    public Transport(Scene scene, FacetTree tree, long seed) {
+        this(scene, tree, new StartPoints(scene.copyCorners(), tree), new Streams(seed), allLit(scene));
+    }
+
+    private Transport(Scene scene, FacetTree tree, StartPoints starts, Streams streams, boolean[] lit) {
+        this.scene = scene;
+        this.tree = tree;
+        this.pupil = new PupilSource(scene.beam());
+        this.starts = starts;
+        this.streams = streams;
+        this.lit = lit;
+    }
+
+    /**
+     * The same transport that knows some surfaces to get no direct light: they send no once-reflected light, and it need not be looked for.
+     *
+     * @param dark surfaces of the scene that are proved dark
+     */
+    public Transport knowingDark(Collection<Surface> dark) {
+        boolean[] stillLit = lit.clone();
+        dark.forEach(surface -> stillLit[surface.index()] = false);
+        return new Transport(scene, tree, starts, streams, stillLit);
+    }
+
+    /** A transport with a tree of its own. */
+    public static Transport of(Scene scene, long seed) {
+        return new Transport(scene, FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound()), seed);
+    }
+
+    /** The scene. */
+    public Scene scene() {
+        return scene;
+    }
+
+    /** The tree over the scene's facets. */
+    public FacetTree tree() {
+        return tree;
+    }
+
+    /** No sample of a class of light at a receiver can be larger than this, relative irradiance. */
+    public double largestSample(Receiver receiver, LightClass light) {
+        if (light == LightClass.ONCE_REFLECTED) {
+            return reflectors(receiver).largestSample();
+        }
+        double sample = receiver instanceof Receiver.OnSurface on
+                ? largestDirect(on.surface())
+                : pupil.largestSample(height(((Receiver.AtPoint) receiver).position()));
+        return sample / scene.referenceIrradiance();
+    }
+
+    /** Nothing measured yet at a receiver. */
+    public Tally nothing(Receiver receiver, LightClass light) {
+        return Tally.none(light, largestSample(receiver, light), cells(receiver));
+    }
+
+    /**
+     * Measures one batch.
+     *
+     * @param receiver where
+     * @param light which light
+     * @param batch number of the batch
+     * @param samples how many samples
+     */
+    public Tally batch(Receiver receiver, LightClass light, long batch, int samples) {
+        UniformRandomProvider random = streams.stream(receiver.name() + " " + light, batch);
+        return light == LightClass.DIRECT
+                ? directBatch(receiver, random, samples)
+                : reflectedBatch(receiver, random, samples);
+    }
+
+    private Tally directBatch(Receiver receiver, UniformRandomProvider random, int samples) {
+        PointSampler point = new PointSampler(scene, starts, receiver);
+        DirectLight direct = new DirectLight(scene, tree, pupil);
+        double largest = largestSample(receiver, LightClass.DIRECT);
+        Accumulator all = new Accumulator();
+        Accumulator seen = new Accumulator();
+        Accumulator[] cells = accumulators(cells(receiver));
+        Optional<Tally.ExampleRay> example = Optional.empty();
+        for (int i = 0; i < samples; i++) {
+            point.next(random);
+            double value = direct.sample(random, point.x, point.y, point.z, point.nx, point.ny, point.nz, point.plane);
+            all.add(value);
+            if (direct.overPupil) {
+                seen.add(direct.seen ? 1 : 0);
+            }
+            if (point.cell >= 0) {
+                cells[point.cell].add(value);
+            }
+            if (value > 0 && example.isEmpty()) {
+                example = Optional.of(new Tally.ExampleRay(
+                        Vector3D.of(point.x + direct.toX, point.y + direct.toY, point.z + direct.toZ),
+                        Vector3D.of(point.x, point.y, point.z)));
+            }
+        }
+        return new Tally(
+                LightClass.DIRECT,
+                all.estimate(largest),
+                seen.estimate(1),
+                estimates(cells, largest),
+                new TreeMap<>(),
+                example);
+    }
+
+    private Tally reflectedBatch(Receiver receiver, UniformRandomProvider random, int samples) {
+        PointSampler point = new PointSampler(scene, starts, receiver);
+        Reflectors senders = reflectors(receiver);
+        double largest = senders.largestSample();
+        ReflectedLight reflected = new ReflectedLight(scene, tree, pupil, starts, senders, lit);
+        ReflectorSums sums = new ReflectorSums(scene.surfaces().size());
+        Accumulator all = new Accumulator();
+        Accumulator[] cells = accumulators(cells(receiver));
+        for (int i = 0; i < samples; i++) {
+            point.next(random);
+            double value = reflected.sample(random, point);
+            all.add(value);
+            if (point.cell >= 0) {
+                cells[point.cell].add(value);
+            }
+            if (value > 0) {
+                sums.add(reflected.gatheredVia, false, reflected.diffuseValue);
+                double byMirror = reflected.followedValue;
+                if (reflected.imageVia == reflected.gatheredVia) {
+                    byMirror += reflected.imageValue;
+                } else {
+                    sums.add(reflected.imageVia, true, reflected.imageValue);
+                }
+                sums.add(reflected.gatheredVia, true, byMirror);
+            }
+        }
+        SortedMap<Reflector, Estimate> by = sums.estimates(samples, largest);
+        return new Tally(
+                LightClass.ONCE_REFLECTED,
+                all.estimate(largest),
+                Estimate.none(1),
+                estimates(cells, largest),
+                by,
+                Optional.empty());
+    }
+
+    private double height(Vector3D position) {
+        return pupil.height(position.getX(), position.getY(), position.getZ());
+    }
+
+    private double largestDirect(Surface surface) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
+            for (int k = 0; k < 3; k++) {
+                least = Math.min(least, height(scene.corner(f, k)));
+            }
+        }
+        return pupil.largestSample(least);
+    }
+
+    private Reflectors reflectors(Receiver receiver) {
+        return reflectors.computeIfAbsent(receiver, at -> new Reflectors(scene, pupil, lit, at));
+    }
+
+    private static boolean[] allLit(Scene scene) {
+        boolean[] lit = new boolean[scene.surfaces().size()];
+        Arrays.fill(lit, true);
+        return lit;
+    }
+
+    private static int cells(Receiver receiver) {
+        return receiver instanceof Receiver.OnSurface on && on.surface().grid().isPresent()
+                ? on.surface().grid().get().count()
+                : 0;
+    }
+
+    private static Accumulator[] accumulators(int count) {
+        return IntStream.range(0, count).mapToObj(i -> new Accumulator()).toArray(Accumulator[]::new);
+    }
+
+    private static List<Estimate> estimates(Accumulator[] cells, double largest) {
+        return Arrays.stream(cells).map(cell -> cell.estimate(largest)).toList();
+    }
+}

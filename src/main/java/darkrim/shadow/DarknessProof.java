@@ -1,0 +1,89 @@
+package darkrim.shadow;
+
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.trace.FacetTree;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Proves that no direct light reaches a whole surface, or finds a line that light takes.
+ *
+ * <p>The pupil and the surface are covered by convex pieces. A pair of pieces is closed when all its lines are blocked, by a sheet of facets
+ * ({@link SheetCut}) or by the material in a plane ({@link CoverCut}), when the face is turned away, or when the lines miss the field limit
+ * ({@link FieldExclusion}). Pairs that are not closed are cut in two, down to a smallest piece. Every step errs to the safe side: a proof can
+ * be missed, never wrong; docs/proof-of-darkness.md has the argument.
+ *
+ * <p>Immutable; safe for use by many threads.
+ */
+public final class DarknessProof {
+    private final Scene scene;
+    private final FacetTree tree;
+    private final double[] corners;
+    private final FacetEdges edges;
+    private final Tolerance tolerance;
+    private final ProofSettings settings;
+
+    /** Proofs with {@link ProofSettings#DEFAULT}. */
+    public DarknessProof(Scene scene, FacetTree tree) {
+        this(scene, tree, ProofSettings.DEFAULT);
+    }
+
+    /**
+     * Proofs for the surfaces of a scene.
+     *
+     * @param scene the scene
+     * @param tree the tree over its facets
+     * @param settings how hard to try
+     */
+    public DarknessProof(Scene scene, FacetTree tree, ProofSettings settings) {
+        this.scene = scene;
+        this.tree = tree;
+        this.settings = settings;
+        corners = scene.copyCorners();
+        edges = new FacetEdges(scene);
+        tolerance = Tolerance.of(scene.bound(), settings.gapWidth());
+    }
+
+    /** What is known about direct light on a surface. */
+    public Darkness of(Surface surface) {
+        FacePieces faces = new FacePieces(scene, tree, corners, edges, surface, tolerance);
+        PairSearch search = search(surface, 0, true);
+        double open = search.open(faces.open());
+        Darkness.Effort effort = new Darkness.Effort(search.pairs(), faces.contactArea(), tolerance.gap());
+        Optional<WitnessRay> witness = search.witness();
+        if (witness.isPresent()) {
+            return new Darkness.Lit(witness.get(), effort);
+        }
+        return open > 0
+                ? new Darkness.Undecided(open, Math.min(1, open / surface.area()), effort)
+                : new Darkness.Dark(effort);
+    }
+
+    /**
+     * Whether a surface is proved dark wherever it is moved to within a distance: in any direction, without turning.
+     *
+     * @param surface the surface
+     * @param distance the distance, mm, 0 or more
+     */
+    public boolean staysDarkWithin(Surface surface, double distance) {
+        List<Face> faces = new FacePieces(scene, tree, corners, edges, surface, tolerance).open();
+        PairSearch search = search(surface, distance, false);
+        return search.open(faces) == 0;
+    }
+
+    private PairSearch search(Surface surface, double radius, boolean seekLight) {
+        return new PairSearch(
+                scene,
+                surface,
+                radius,
+                settings,
+                tolerance,
+                tree,
+                new SheetCut(scene, corners, edges),
+                new CoverCut(scene, corners, edges, tolerance),
+                seekLight ? Optional.of(new ClearLine(scene, tree, corners, tolerance)) : Optional.empty(),
+                corners,
+                edges);
+    }
+}

@@ -1,0 +1,159 @@
+package darkrim.shadow;
+
+import darkrim.geom.Frame;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * Joins the facets of a surface to larger convex polygons, two at a time across a shared side (Hertel and Mehlhorn 1983), so that a proof has
+ * fewer and rounder pieces to look at.
+ */
+final class FaceMerge {
+    private final Scene scene;
+    private final Tolerance tolerance;
+    private final List<Part> parts = new ArrayList<>();
+
+    private record Corner(double x, double y, double z) {}
+
+    /** A polygon in the making: its plane, as seen from the side that is looked at, and its corners in order. */
+    private record Part(Frame frame, int plane, List<Vector3D> loop) {}
+
+    FaceMerge(Scene scene, Surface surface, Tolerance tolerance) {
+        this.scene = scene;
+        this.tolerance = tolerance;
+        int last = surface.firstFacet() + surface.facetCount();
+        for (int f = surface.firstFacet(); f < last; f++) {
+            Vector3D a = scene.corner(f, 0);
+            Vector3D b = scene.corner(f, surface.back() ? 2 : 1);
+            Vector3D c = scene.corner(f, surface.back() ? 1 : 2);
+            parts.add(new Part(frame(f, surface.back()), scene.plane(f), List.of(a, b, c)));
+        }
+        joinAll();
+    }
+
+    /** The polygons. */
+    List<Face> pieces() {
+        List<Face> pieces = new ArrayList<>();
+        for (Part part : parts) {
+            double[] plane = new double[2 * part.loop.size()];
+            for (int i = 0; i < part.loop.size(); i++) {
+                plane[2 * i] = part.frame.inU(part.loop.get(i));
+                plane[2 * i + 1] = part.frame.inV(part.loop.get(i));
+            }
+            pieces.add(new Face(FlatPiece.of(part.frame, plane), part.plane));
+        }
+        return pieces;
+    }
+
+    /** Normal of the side that is looked at; u along the side of the facet that lies most nearly along an axis. */
+    private Frame frame(int f, boolean back) {
+        Vector3D normal = back ? scene.normal(f).negate() : scene.normal(f);
+        Vector3D best = null;
+        double straightest = -1;
+        for (int k = 0; k < 3; k++) {
+            Vector3D side = scene.corner(f, (k + 1) % 3).subtract(scene.corner(f, k));
+            double straight = Math.max(Math.abs(side.getX()), Math.max(Math.abs(side.getY()), Math.abs(side.getZ())))
+                    / side.norm();
+            if (straight > straightest) {
+                straightest = straight;
+                best = side;
+            }
+        }
+        return Frame.of(scene.corner(f, 0), best, normal.cross(best));
+    }
+
+    private void joinAll() {
+        boolean joined = parts.size() > 1;
+        while (joined) {
+            joined = false;
+            Map<List<Corner>, Integer> sides = new HashMap<>();
+            boolean[] gone = new boolean[parts.size()];
+            for (int i = 0; i < parts.size(); i++) {
+                if (!gone[i]) {
+                    int other = joinable(i, sides, gone);
+                    if (other >= 0) {
+                        gone[other] = true;
+                        joined = true;
+                    }
+                    enter(i, sides);
+                }
+            }
+            List<Part> left = new ArrayList<>();
+            for (int i = 0; i < parts.size(); i++) {
+                if (!gone[i]) {
+                    left.add(parts.get(i));
+                }
+            }
+            parts.clear();
+            parts.addAll(left);
+        }
+    }
+
+    private void enter(int i, Map<List<Corner>, Integer> sides) {
+        List<Vector3D> loop = parts.get(i).loop;
+        for (int k = 0; k < loop.size(); k++) {
+            sides.put(List.of(corner(loop.get(k)), corner(loop.get((k + 1) % loop.size()))), i);
+        }
+    }
+
+    /** Joins polygon i with one entered before; returns the number of that one, or -1. */
+    private int joinable(int i, Map<List<Corner>, Integer> sides, boolean[] gone) {
+        Part part = parts.get(i);
+        int n = part.loop.size();
+        for (int k = 0; k < n; k++) {
+            Vector3D a = part.loop.get(k);
+            Vector3D b = part.loop.get((k + 1) % n);
+            Integer j = sides.get(List.of(corner(b), corner(a)));
+            if (j == null || j == i || gone[j] || parts.get(j).plane != part.plane) {
+                continue;
+            }
+            List<Vector3D> loop = new ArrayList<>();
+            for (int m = 1; m < n; m++) {
+                loop.add(part.loop.get((k + m) % n));
+            }
+            List<Vector3D> other = parts.get(j).loop;
+            int at = indexOf(other, a);
+            for (int m = 0; m + 1 < other.size(); m++) {
+                loop.add(other.get((at + m) % other.size()));
+            }
+            if (isConvex(loop, part.frame)) {
+                parts.set(i, new Part(part.frame, part.plane, loop));
+                return j;
+            }
+        }
+        return -1;
+    }
+
+    private static int indexOf(List<Vector3D> loop, Vector3D corner) {
+        for (int i = 0; i < loop.size(); i++) {
+            if (corner(loop.get(i)).equals(corner(corner))) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("the corner of a shared side is missing");
+    }
+
+    private boolean isConvex(List<Vector3D> loop, Frame frame) {
+        int n = loop.size();
+        for (int i = 0; i < n; i++) {
+            Vector3D a = loop.get(i);
+            Vector3D b = loop.get((i + 1) % n);
+            Vector3D c = loop.get((i + 2) % n);
+            // A facet that is a little off the plane stays by itself: a piece is taken to be flat.
+            if (b.subtract(a).cross(c.subtract(b)).dot(frame.normal()) < 0
+                    || Math.abs(frame.height(a)) > 0.25 * tolerance.rounding()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Corner corner(Vector3D point) {
+        return new Corner(point.getX() + 0.0, point.getY() + 0.0, point.getZ() + 0.0);
+    }
+}

@@ -1,0 +1,101 @@
+package darkrim.shadow;
+
+import darkrim.geom.Frame;
+import darkrim.geom.Outline;
+import darkrim.geom.Polygon;
+import darkrim.geom.Ring;
+import darkrim.scene.FieldLimit;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Shows that no line of a shaft passes the field limit. The lines, drawn out where the plane of the limit lies below the face, cross that
+ * plane inside the hull of the crossings of all pairs of corners, as long as all run through it the same way: for a fixed point of the
+ * pupil the crossing is a projective map of the face, and the other way round. If the hull is apart from the outline, or inside its hole,
+ * the shaft is dark.
+ */
+final class FieldExclusion {
+    /** Lines flatter than this against the plane are not judged: their crossings are too uncertain. */
+    private static final double FLATTEST = 1e-4;
+
+    private final Frame frame;
+    private final Outline outline;
+    private final List<double[]> parts = new ArrayList<>();
+    private final double rounding;
+
+    FieldExclusion(FieldLimit limit, Tolerance tolerance) {
+        frame = limit.frame();
+        outline = limit.outline();
+        rounding = tolerance.rounding();
+        if (outline instanceof Polygon polygon) {
+            parts.addAll(PupilPieces.convexParts(polygon));
+        }
+    }
+
+    /** Whether every line of the shaft misses the outline. */
+    boolean excludes(Shaft shaft) {
+        CrossingHull crossing = CrossingHull.of(frame, shaft.pupil(), shaft.face(), shaft.radius(), FLATTEST);
+        if (crossing == null) {
+            return false;
+        }
+        double[] hull = crossing.corners();
+        double margin = rounding * crossing.amplification();
+        if (outline instanceof Ring ring) {
+            return distanceFromOrigin(hull) > ring.radius() + margin || isWithin(hull, ring.hole() - margin);
+        }
+        for (double[] part : parts) {
+            if (!apart(hull, part, margin) && !apart(part, hull, margin)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean isWithin(double[] hull, double radius) {
+        for (int i = 0; i < hull.length; i += 2) {
+            if (!(Math.hypot(hull[i], hull[i + 1]) < radius)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Distance of a convex polygon from the origin; 0 if it holds the origin. */
+    private static double distanceFromOrigin(double[] hull) {
+        double least = Double.POSITIVE_INFINITY;
+        boolean inside = true;
+        int n = hull.length / 2;
+        for (int i = 0, j = n - 1; i < n; j = i++) {
+            double su = hull[2 * i] - hull[2 * j];
+            double sv = hull[2 * i + 1] - hull[2 * j + 1];
+            double squared = su * su + sv * sv;
+            double t = squared > 0 ? -(hull[2 * j] * su + hull[2 * j + 1] * sv) / squared : 0;
+            t = Math.min(1, Math.max(0, t));
+            least = Math.min(least, Math.hypot(hull[2 * j] + t * su, hull[2 * j + 1] + t * sv));
+            inside &= su * -hull[2 * j + 1] - sv * -hull[2 * j] >= 0;
+        }
+        return inside && n > 2 ? 0 : least;
+    }
+
+    /** Whether a side of the first polygon has the second beyond it. */
+    private static boolean apart(double[] sided, double[] other, double margin) {
+        int n = sided.length / 2;
+        for (int i = 0, j = n - 1; i < n; j = i++) {
+            double nu = sided[2 * i + 1] - sided[2 * j + 1];
+            double nv = sided[2 * j] - sided[2 * i];
+            double size = Math.hypot(nu, nv);
+            double own = Double.NEGATIVE_INFINITY;
+            for (int k = 0; k < sided.length; k += 2) {
+                own = Math.max(own, nu * sided[k] + nv * sided[k + 1]);
+            }
+            double least = Double.POSITIVE_INFINITY;
+            for (int k = 0; k < other.length; k += 2) {
+                least = Math.min(least, nu * other[k] + nv * other[k + 1]);
+            }
+            if (size > 0 && least > own + margin * size) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

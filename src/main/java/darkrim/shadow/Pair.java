@@ -1,0 +1,153 @@
+package darkrim.shadow;
+
+import darkrim.geom.Frame;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * A piece of the pupil and a piece of a face, and what their two planes decide: no light comes to a face from behind it, and none leaves
+ * the pupil to its back.
+ *
+ * @param pupil piece of the pupil; its frame's normal points the way the light goes
+ * @param face piece of the face; its frame's normal points to the side that is looked at
+ * @param radius by how much the piece of the face is grown, mm
+ * @param tolerance margins of the scene
+ */
+record Pair(FlatPiece pupil, FlatPiece face, double radius, Tolerance tolerance) {
+    /** A facet that stands on a piece at less than this slope is not trusted to leave all of the piece on one side. */
+    private static final double LEAST_SINE = 1 / 16.0;
+
+    /** Triangles thinner than this have no plane that is known well enough. */
+    private static final double THINNEST = 1e-5;
+
+    /** The shaft of all lines between the two. */
+    Shaft shaft() {
+        return new Shaft(pupil, face, radius, tolerance);
+    }
+
+    /** A point inside the pupil piece: its middle for number 0, others for other numbers. */
+    double[] pupilPoint(int number) {
+        return inside(pupil, number);
+    }
+
+    /** A point inside the face piece: its middle for number 0, others for other numbers. */
+    double[] facePoint(int number) {
+        return inside(face, number);
+    }
+
+    /** Whether no line of the shaft can meet a triangle before it arrives: it lies in the face's plane, behind it, or behind the pupil. */
+    boolean isOutOfReach(double[] t, int at) {
+        return (radius == 0 && highest(face.frame(), t, at, 3) <= tolerance.flat())
+                || highest(pupil.frame(), t, at, 3) <= tolerance.flat();
+    }
+
+    /** The same for an edge. */
+    boolean isEdgeOutOfReach(double[] ends, int at) {
+        return (radius == 0 && highest(face.frame(), ends, at, 2) <= tolerance.flat())
+                || highest(pupil.frame(), ends, at, 2) <= tolerance.flat();
+    }
+
+    /** Whether a triangle may touch the inside of one of the two pieces. */
+    boolean isTouchedBy(double[] t, int at) {
+        return touches(face, t, at, radius) || touches(pupil, t, at, 0);
+    }
+
+    private boolean touches(FlatPiece piece, double[] t, int at, double grown) {
+        double reach = grown + tolerance.flat();
+        double lowest = Double.POSITIVE_INFINITY;
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < 3; i++) {
+            double height = height(piece.frame(), t, at + 3 * i);
+            lowest = Math.min(lowest, height);
+            highest = Math.max(highest, height);
+        }
+        if (lowest > reach || highest < -reach || boxesApart(piece.space(), t, at, reach)) {
+            return false;
+        }
+        return !isOnOneSide(piece, t, at, grown);
+    }
+
+    private static boolean boxesApart(double[] points, double[] t, int at, double reach) {
+        for (int k = 0; k < 3; k++) {
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
+            for (int i = k; i < points.length; i += 3) {
+                low = Math.min(low, points[i]);
+                high = Math.max(high, points[i]);
+            }
+            double a = t[at + k];
+            double b = t[at + 3 + k];
+            double c = t[at + 6 + k];
+            if (Math.min(a, Math.min(b, c)) > high + reach || Math.max(a, Math.max(b, c)) < low - reach) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Whether a piece lies on one side of the plane of a triangle: apart from it, or resting against it with a side, where the two meet at an
+     * angle and the strip that rounding leaves open is far narrower than the gap.
+     */
+    private boolean isOnOneSide(FlatPiece piece, double[] t, int at, double grown) {
+        double[] points = piece.space();
+        double ax = t[at + 3] - t[at];
+        double ay = t[at + 4] - t[at + 1];
+        double az = t[at + 5] - t[at + 2];
+        double bx = t[at + 6] - t[at];
+        double by = t[at + 7] - t[at + 1];
+        double bz = t[at + 8] - t[at + 2];
+        double nx = ay * bz - az * by;
+        double ny = az * bx - ax * bz;
+        double nz = ax * by - ay * bx;
+        double squared = nx * nx + ny * ny + nz * nz;
+        double sides = (ax * ax + ay * ay + az * az) * (bx * bx + by * by + bz * bz);
+        if (!(squared > THINNEST * THINNEST * sides)) {
+            return false;
+        }
+        double length = Math.sqrt(squared);
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < points.length; i += 3) {
+            double height =
+                    (nx * (points[i] - t[at]) + ny * (points[i + 1] - t[at + 1]) + nz * (points[i + 2] - t[at + 2]))
+                            / length;
+            least = Math.min(least, height);
+            most = Math.max(most, height);
+        }
+        double flat = tolerance.flat();
+        if (least > grown + flat || most < -grown - flat) {
+            return true;
+        }
+        Vector3D normal = piece.frame().normal();
+        double cosine = (nx * normal.getX() + ny * normal.getY() + nz * normal.getZ()) / length;
+        boolean steep = 1 - cosine * cosine > LEAST_SINE * LEAST_SINE;
+        return grown == 0 && steep && (least >= -flat) != (most <= flat);
+    }
+
+    private static double highest(Frame frame, double[] points, int at, int count) {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < count; i++) {
+            highest = Math.max(highest, height(frame, points, at + 3 * i));
+        }
+        return highest;
+    }
+
+    /** Height of a point above the plane of a frame, mm. */
+    static double height(Frame frame, double[] points, int at) {
+        Vector3D origin = frame.origin();
+        Vector3D normal = frame.normal();
+        return (points[at] - origin.getX()) * normal.getX()
+                + (points[at + 1] - origin.getY()) * normal.getY()
+                + (points[at + 2] - origin.getZ()) * normal.getZ();
+    }
+
+    private static double[] inside(FlatPiece piece, int number) {
+        double[] middle = piece.middle();
+        double share = number == 0 ? 0 : 0.37;
+        int corner = number % piece.size();
+        double u = middle[0] + share * (piece.u(corner) - middle[0]);
+        double v = middle[1] + share * (piece.v(corner) - middle[1]);
+        Vector3D point = piece.frame().at(u, v);
+        return new double[] {point.getX(), point.getY(), point.getZ()};
+    }
+}

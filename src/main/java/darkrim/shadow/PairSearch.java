@@ -1,0 +1,339 @@
+package darkrim.shadow;
+
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.trace.FacetTree;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * Cuts the pupil and the pieces of a surface until every pair is closed, a clear line is found, or the pieces are too small. One use, one
+ * thread.
+ */
+final class PairSearch {
+    /** How often corners of the pupil polygon are cut off toward its round outline before a pair is cut in two. */
+    private static final int TANGENT_ROUNDS = 3;
+
+    private static final int TANGENT_EDGES = 8;
+    /** Lines tried for each pair that has been looked at: about as much work. */
+    private static final int SCAN_LINES = 32;
+    /** A point at the corner of a face is drawn in by this, mm, so that it lies on the face. */
+    private static final double DRAWN_IN = 1e-4;
+
+    private final Scene scene;
+    private final Surface surface;
+    private final double radius;
+    private final ProofSettings settings;
+    private final Tolerance tolerance;
+    private final FacetTree tree;
+    private final SheetCut sheetCut;
+    private final CoverCut coverCut;
+    private final Optional<ClearLine> clearLine;
+    private final double[] corners;
+    private final FacetEdges edges;
+    private final PupilPieces pupil;
+    private final Optional<FieldExclusion> field;
+
+    private Optional<LightScan> scan = Optional.empty();
+    /** When that many pairs have been looked at, it is time for another look at the whole. */
+    private long nextScan = 4;
+
+    private long pairs;
+    private Optional<WitnessRay> witness = Optional.empty();
+
+    PairSearch(
+            Scene scene,
+            Surface surface,
+            double radius,
+            ProofSettings settings,
+            Tolerance tolerance,
+            FacetTree tree,
+            SheetCut sheetCut,
+            CoverCut coverCut,
+            Optional<ClearLine> clearLine,
+            double[] corners,
+            FacetEdges edges) {
+        this.scene = scene;
+        this.surface = surface;
+        this.radius = radius;
+        this.settings = settings;
+        this.tolerance = tolerance;
+        this.tree = tree;
+        this.sheetCut = sheetCut;
+        this.coverCut = coverCut;
+        this.clearLine = clearLine;
+        this.corners = corners;
+        this.edges = edges;
+        this.pupil = new PupilPieces(
+                scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance);
+        this.field = scene.beam().fieldLimit().map(limit -> new FieldExclusion(limit, tolerance));
+    }
+
+    /** A piece of the pupil that is not closed for the face at hand, and the facets in its shaft. */
+    private static final class Task {
+        private final FlatPiece pupil;
+        private final int[] facets;
+
+        private Task(FlatPiece pupil, int[] facets) {
+            this.pupil = pupil;
+            this.facets = facets;
+        }
+    }
+
+    private enum Outcome {
+        CLOSED,
+        CUT_PUPIL,
+        CUT_FACE,
+        TOO_SMALL
+    }
+
+    /** Pairs looked at so far. */
+    long pairs() {
+        return pairs;
+    }
+
+    /** The clear line, if one was found. */
+    Optional<WitnessRay> witness() {
+        return witness;
+    }
+
+    /** Area of the pieces that are not proved dark, mm2; stops at the first clear line. */
+    double open(List<Face> faces) {
+        double open = 0;
+        scan = clearLine.map(lines -> new LightScan(scene.beam(), lines, faces, surface.name()));
+        for (Face face : faces) {
+            if (witness.isEmpty()) {
+                open += open(face);
+            }
+        }
+        return open;
+    }
+
+    private double open(Face whole) {
+        // What lies behind the pupil gets no light from it.
+        Vector3D normal = scene.beam().pupil().frame().normal();
+        double depth = normal.dot(scene.beam().pupil().frame().origin());
+        FlatPiece piece = whole.piece().clipToSpace(normal, depth - radius);
+        if (piece == null) {
+            return 0;
+        }
+        Face face = new Face(piece, whole.plane());
+        List<Task> tasks = new ArrayList<>();
+        Vector3D facing = piece.frame().normal();
+        double height = facing.dot(piece.frame().origin());
+        for (FlatPiece part : pupil.all()) {
+            FlatPiece seen = part.clipToSpace(facing, height - radius - tolerance.rounding());
+            if (seen != null && highest(face, seen) > tolerance.flat() - radius) {
+                tasks.add(new Task(seen, inTheWay(new Pair(seen, piece, radius, tolerance).shaft())));
+            }
+        }
+        if (clearLine.isPresent() && !tasks.isEmpty()) {
+            seekAtCorners(face, tasks);
+        }
+        return witness.isPresent() ? 0 : open(face, tasks);
+    }
+
+    /** A pupil piece that lies in the plane of the face shines along it, not on it. */
+    private static double highest(Face face, FlatPiece pupilPiece) {
+        return CoverCut.range(face.piece().frame(), pupilPiece.space())[1];
+    }
+
+    private double open(Face face, List<Task> tasks) {
+        Deque<Task> waiting = new ArrayDeque<>(tasks);
+        List<Task> left = new ArrayList<>();
+        while (!waiting.isEmpty()) {
+            if (++pairs > settings.mostPairs()) {
+                return face.piece().area();
+            }
+            if (pairs == nextScan && scan.isPresent()) {
+                nextScan *= 4;
+                witness = scan.get().look(SCAN_LINES * (int) Math.min(pairs, 4096));
+            }
+            if (witness.isPresent()) {
+                return 0;
+            }
+            Task task = waiting.pop();
+            Outcome outcome = judge(face, task);
+            if (witness.isPresent() || outcome == Outcome.TOO_SMALL) {
+                return face.piece().area();
+            }
+            if (outcome == Outcome.CUT_PUPIL) {
+                for (FlatPiece half : pupil.halves(task.pupil)) {
+                    waiting.push(new Task(half, task.facets));
+                }
+            } else if (outcome == Outcome.CUT_FACE) {
+                left.add(task);
+            }
+        }
+        if (left.isEmpty()) {
+            return 0;
+        }
+        double open = 0;
+        for (FlatPiece half : face.piece().halves()) {
+            if (witness.isEmpty()) {
+                open += open(new Face(half, face.plane()), left);
+            }
+        }
+        return open;
+    }
+
+    private Outcome judge(Face face, Task task) {
+        FlatPiece pupilPiece = task.pupil;
+        int[] facets = task.facets;
+        Pair pair = new Pair(pupilPiece, face.piece(), radius, tolerance);
+        for (int round = 0; ; round++) {
+            Shaft shaft = pair.shaft();
+            if (field.isPresent() && field.get().excludes(shaft)) {
+                return Outcome.CLOSED;
+            }
+            facets = stillInTheWay(shaft, facets);
+            if (sheetCut.cuts(shaft, pair, facets)) {
+                return Outcome.CLOSED;
+            }
+            FlatPiece tighter = round < TANGENT_ROUNDS ? tighter(shaft, pupilPiece) : pupilPiece;
+            if (tighter == null) {
+                return Outcome.CLOSED;
+            }
+            if (tighter == pupilPiece) {
+                return coverCut.covers(shaft, pair, facets) ? Outcome.CLOSED : cut(face, pair, shaft);
+            }
+            pupilPiece = tighter;
+            pair = new Pair(pupilPiece, face.piece(), radius, tolerance);
+        }
+    }
+
+    /** The pupil piece cut by tangents where the edges in the way ask for it. */
+    private FlatPiece tighter(Shaft shaft, FlatPiece piece) {
+        FlatPiece left = piece;
+        for (int i = 0; i < Math.min(TANGENT_EDGES, sheetCut.openCount()) && left != null; i++) {
+            int side = shaft.nearestSide(edges.ends(), 6 * sheetCut.open(i));
+            if (side >= 0) {
+                left = pupil.tangentCut(left, shaft.side(side));
+            }
+        }
+        return left;
+    }
+
+    private Outcome cut(Face face, Pair pair, Shaft shaft) {
+        if (clearLine.isPresent()) {
+            seek(face, pair, shaft);
+        }
+        double share = shareOfWay(pair);
+        double faceSize = pair.face().extent() * (1 - share);
+        double pupilSize = pair.pupil().extent() * share;
+        if (Math.max(faceSize, pupilSize) < settings.smallestPiece()) {
+            return Outcome.TOO_SMALL;
+        }
+        return faceSize >= pupilSize ? Outcome.CUT_FACE : Outcome.CUT_PUPIL;
+    }
+
+    /** Where on the way from the face (0) to the pupil (1) the edges lie that keep the pair open. */
+    private double shareOfWay(Pair pair) {
+        Vector3D start = pair.face().middleInSpace();
+        Vector3D way = pair.pupil().middleInSpace().subtract(start);
+        double sum = 0;
+        int count = sheetCut.openCount();
+        for (int i = 0; i < count; i++) {
+            int at = 6 * sheetCut.open(i);
+            double[] ends = edges.ends();
+            Vector3D middle = Vector3D.of(
+                    0.5 * (ends[at] + ends[at + 3]),
+                    0.5 * (ends[at + 1] + ends[at + 4]),
+                    0.5 * (ends[at + 2] + ends[at + 5]));
+            double share = middle.subtract(start).dot(way) / way.normSq();
+            sum += Math.min(0.999, Math.max(0.001, share));
+        }
+        return count == 0 ? 0.5 : sum / count;
+    }
+
+    /** Tries the middle line and the lines that pass the edges in the way most nearly. */
+    private void seek(Face face, Pair pair, Shaft shaft) {
+        attempt(pair.pupil().middle(), face, pair.face().middle());
+        for (int i = 0; i < Math.min(TANGENT_EDGES, sheetCut.openCount()) && witness.isEmpty(); i++) {
+            int side = shaft.nearestSide(edges.ends(), 6 * sheetCut.open(i));
+            if (side >= 0) {
+                Vector3D normal = shaft.side(side);
+                attempt(pupil.farthest(pair.pupil(), normal), face, farthestCorner(pair.face(), normal));
+            }
+        }
+    }
+
+    private void seekAtCorners(Face face, List<Task> tasks) {
+        FlatPiece piece = face.piece();
+        for (Task task : tasks) {
+            for (int i = -1; i < piece.size() && witness.isEmpty(); i++) {
+                double[] end = i < 0 ? piece.middle() : drawnIn(piece, i);
+                attempt(task.pupil.middle(), face, end);
+                int step = Math.max(1, task.pupil.size() / 16);
+                for (int k = 0; k < task.pupil.size() && witness.isEmpty(); k += step) {
+                    attempt(pupil.drawnIn(task.pupil, k), face, end);
+                }
+            }
+        }
+    }
+
+    private void attempt(double[] start, Face face, double[] end) {
+        if (witness.isEmpty()) {
+            witness = clearLine.orElseThrow().between(start, face, end, surface.name());
+        }
+    }
+
+    private static double[] farthestCorner(FlatPiece piece, Vector3D normal) {
+        double a = normal.dot(piece.frame().u());
+        double b = normal.dot(piece.frame().v());
+        int best = 0;
+        for (int i = 1; i < piece.size(); i++) {
+            if (a * piece.u(i) + b * piece.v(i) > a * piece.u(best) + b * piece.v(best)) {
+                best = i;
+            }
+        }
+        return drawnIn(piece, best);
+    }
+
+    private static double[] drawnIn(FlatPiece piece, int corner) {
+        double[] middle = piece.middle();
+        double du = middle[0] - piece.u(corner);
+        double dv = middle[1] - piece.v(corner);
+        double share = Math.min(1e-3, DRAWN_IN / Math.max(DRAWN_IN, Math.hypot(du, dv)));
+        return new double[] {piece.u(corner) + share * du, piece.v(corner) + share * dv};
+    }
+
+    private int[] inTheWay(Shaft shaft) {
+        int[] found = new int[16];
+        int[] count = {0};
+        int[][] holder = {found};
+        tree.passing(shaft::mayTouch, f -> {
+            if (count[0] == holder[0].length) {
+                holder[0] = Arrays.copyOf(holder[0], 2 * count[0]);
+            }
+            holder[0][count[0]++] = f;
+        });
+        int[] facets = Arrays.copyOf(holder[0], count[0]);
+        Arrays.sort(facets);
+        return stillInTheWay(shaft, facets);
+    }
+
+    private int[] stillInTheWay(Shaft shaft, int[] facets) {
+        int[] left = new int[facets.length];
+        int count = 0;
+        double[] box = new double[6];
+        for (int f : facets) {
+            for (int k = 0; k < 3; k++) {
+                double a = corners[9 * f + k];
+                double b = corners[9 * f + 3 + k];
+                double c = corners[9 * f + 6 + k];
+                box[k] = Math.min(a, Math.min(b, c));
+                box[k + 3] = Math.max(a, Math.max(b, c));
+            }
+            if (shaft.mayTouch(box, 0)) {
+                left[count++] = f;
+            }
+        }
+        return Arrays.copyOf(left, count);
+    }
+}

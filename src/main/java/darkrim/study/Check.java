@@ -1,0 +1,102 @@
+package darkrim.study;
+
+import darkrim.assembly.Assembly;
+import darkrim.assembly.Feasibility;
+import darkrim.assembly.Selection;
+import darkrim.diagnostic.Finding;
+import darkrim.diagnostic.Findings;
+import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.Layout;
+import darkrim.layout.LayoutReader;
+import darkrim.layout.LayoutReading;
+import darkrim.layout.SamplingSpec;
+import darkrim.light.Transport;
+import darkrim.scene.Scene;
+import darkrim.scene.SceneFactory;
+import darkrim.scene.Surface;
+import darkrim.trace.FacetTree;
+import darkrim.verdict.Demand;
+import darkrim.verdict.Evidence;
+import darkrim.verdict.Judge;
+import darkrim.verdict.Judgement;
+import darkrim.verdict.Watch;
+import darkrim.verdict.Workers;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/** The main job: from a layout file to a verdict. */
+public final class Check {
+    private Check() {}
+
+    /**
+     * Checks a layout file.
+     *
+     * @param file the file
+     * @param effort how hard to work
+     * @param watch hears how far it is
+     * @throws UnusableInput with everything that is wrong with the file
+     */
+    public static CheckResult of(Path file, Effort effort, Watch watch) throws UnusableInput {
+        LayoutReading reading = LayoutReader.read(file);
+        Findings findings = new Findings();
+        findings.addAll(reading.findings());
+        if (reading.layout().isEmpty() || !reading.partsComplete()) {
+            throw new UnusableInput(findings.sorted());
+        }
+        return of(reading.layout().get(), findings, effort, watch);
+    }
+
+    /**
+     * Checks a layout.
+     *
+     * @param layout the layout
+     * @param findings what is known to be wrong with it; what its parts show is added
+     * @param effort how hard to work
+     * @param watch hears how far it is
+     * @throws UnusableInput with everything that is wrong with the layout
+     */
+    public static CheckResult of(Layout layout, Findings findings, Effort effort, Watch watch) throws UnusableInput {
+        long start = System.nanoTime();
+        Assembly assembly = Assembly.of(layout, findings);
+        findings.throwIfErrors();
+        Scene scene = SceneFactory.of(layout, assembly);
+        FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
+        SamplingSpec asked = effort.over(layout.sampling());
+        List<Demand> demands = demands(layout, scene);
+        try (Workers workers = new Workers(effort.threads())) {
+            ProvenLight proven = new ProvenLight(scene, tree);
+            Judge judge = new Judge(new Transport(scene, tree, asked.seed()), proven::of, workers, asked);
+            long proving = System.nanoTime();
+            Map<Surface, Evidence> dark = judge.prove(demands, watch);
+            double proofs = secondsSince(proving);
+            Judgement judgement = judge.decide(demands, dark, watch);
+            List<Finding> warnings = findings.sorted();
+            return new CheckResult(
+                    layout,
+                    asked,
+                    scene,
+                    Feasibility.of(assembly, layout.beam(), layout.placementError()),
+                    assembly.largestChordError(),
+                    judgement,
+                    warnings,
+                    new CheckResult.Timing(proofs, secondsSince(start)));
+        }
+    }
+
+    private static List<Demand> demands(Layout layout, Scene scene) {
+        return layout.requirements().stream()
+                .map(requirement -> {
+                    Selection selection = Selection.of(requirement.surfaces());
+                    List<Surface> surfaces = scene.surfaces().stream()
+                            .filter(surface -> selection.selects(surface.name()))
+                            .toList();
+                    return new Demand(requirement, surfaces);
+                })
+                .toList();
+    }
+
+    private static double secondsSince(long start) {
+        return (System.nanoTime() - start) * 1e-9;
+    }
+}

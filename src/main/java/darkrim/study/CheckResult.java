@@ -1,0 +1,45 @@
+package darkrim.study;
+
+import darkrim.assembly.Feasibility;
+import darkrim.diagnostic.Finding;
+import darkrim.layout.Layout;
+import darkrim.layout.SamplingSpec;
+import darkrim.scene.Scene;
+import darkrim.verdict.Judgement;
+import java.util.List;
+
+/**
+ * A layout with all that was found.
+ *
+ * @param layout what the designer wrote
+ * @param effort seed, confidence and budget that were used
+ * @param scene the scene that was judged
+ * @param feasibility a line for each opening, before any ray
+ * @param chordError greatest distance between a round face and its facets, mm; 0 where nothing is round
+ * @param judgement requirements and surfaces with what was found
+ * @param warnings what deserves attention in the layout
+ * @param timing how long the steps took; the only part that differs between runs
+ */
+public record CheckResult(
+        Layout layout,
+        SamplingSpec effort,
+        Scene scene,
+        List<Feasibility> feasibility,
+        double chordError,
+        Judgement judgement,
+        List<Finding> warnings,
+        Timing timing) {
+    /** Copies the lists. */
+    public CheckResult {
+        feasibility = List.copyOf(feasibility);
+        warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * How long the steps took, s.
+     *
+     * @param proofs proving darkness
+     * @param whole from reading the file to the last verdict
+     */
+    public record Timing(double proofs, double whole) {}
+}

@@ -1,0 +1,23 @@
+package darkrim.study;
+
+import darkrim.layout.SamplingSpec;
+import java.util.Optional;
+
+/**
+ * How hard to work, where it differs from what the layout asks.
+ *
+ * @param threads number of threads, at least 1; it never changes a result
+ * @param seed seed instead of the layout's
+ * @param mostSamples budget instead of the layout's
+ */
+public record Effort(int threads, Optional<Long> seed, Optional<Long> mostSamples) {
+    /** As the layout asks, on every core of the machine. */
+    public static Effort asAsked() {
+        return new Effort(Runtime.getRuntime().availableProcessors(), Optional.empty(), Optional.empty());
+    }
+
+    /** What the layout asks, with what differs put in. */
+    SamplingSpec over(SamplingSpec asked) {
+        return new SamplingSpec(seed.orElse(asked.seed()), asked.confidence(), mostSamples.orElse(asked.mostSamples()));
+    }
+}

@@ -1,0 +1,33 @@
+package darkrim.study;
+
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.shadow.Darkness;
+import darkrim.shadow.DarknessProof;
+import darkrim.shadow.ProofSettings;
+import darkrim.shadow.WitnessRay;
+import darkrim.trace.FacetTree;
+import darkrim.verdict.Evidence;
+
+/** What the proofs of darkness say, as evidence for verdicts. */
+final class ProvenLight {
+    private final DarknessProof proof;
+    private final ProofSettings settings = ProofSettings.DEFAULT;
+
+    ProvenLight(Scene scene, FacetTree tree) {
+        this.proof = new DarknessProof(scene, tree, settings);
+    }
+
+    Evidence of(Surface surface) {
+        Darkness found = proof.of(surface);
+        if (found instanceof Darkness.Dark) {
+            return new Evidence.ProvedDark(settings.gapWidth());
+        }
+        if (found instanceof Darkness.Lit lit) {
+            WitnessRay ray = lit.witness();
+            return new Evidence.WitnessRay(ray.from(), ray.to());
+        }
+        Darkness.Undecided open = (Darkness.Undecided) found;
+        return new Evidence.OpenArea(open.openArea(), open.openFraction());
+    }
+}

@@ -1,0 +1,2 @@
+/** Checks: one, and many. */
+package darkrim.study;

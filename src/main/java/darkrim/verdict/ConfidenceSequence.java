@@ -1,0 +1,45 @@
+package darkrim.verdict;
+
+import darkrim.light.Estimate;
+
+/**
+ * Bounds on a mean that hold at every look at once, so that looking again and again does not wear them out.
+ *
+ * <p>At look k each bound is the empirical Bernstein bound of Maurer and Pontil, "Empirical Bernstein bounds and sample variance
+ * penalization", COLT 2009, theorem 4, for samples from 0 to b:
+ * mean +- (sqrt(2 V ln(2/delta) / n) + 7 b ln(2/delta) / (3 (n - 1))). It is exact for any n and any bounded distribution; n samples that are all
+ * zero give the upper bound 7 b ln(2/delta) / (3 (n - 1)), never zero. The risk of look k is the whole risk over k (k + 1), which adds up to
+ * the whole (union bound over the looks).
+ *
+ * @param risk probability that a bound is wrong at any look, 0 to 1
+ */
+public record ConfidenceSequence(double risk) {
+    /**
+     * @throws IllegalArgumentException if the risk is not strictly between 0 and 1
+     */
+    public ConfidenceSequence {
+        if (!(risk > 0 && risk < 1)) {
+            throw new IllegalArgumentException("a risk lies between 0 and 1, got " + risk);
+        }
+    }
+
+    /** How far a bound lies from the mean at a look, from 1; infinite where there are fewer than two samples. */
+    public double width(Estimate estimate, int look) {
+        if (estimate.samples() < 2) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double logarithm = Math.log(2.0 * look * (look + 1) / risk);
+        return Math.sqrt(2 * estimate.variance() * logarithm / estimate.samples())
+                + 7 * estimate.largest() * logarithm / (3.0 * (estimate.samples() - 1));
+    }
+
+    /** No mean above this is likely at this look; at most the largest sample. */
+    public double upper(Estimate estimate, int look) {
+        return Math.min(estimate.largest(), estimate.mean() + width(estimate, look));
+    }
+
+    /** No mean below this is likely at this look; at least 0. */
+    public double lower(Estimate estimate, int look) {
+        return Math.max(0, estimate.mean() - width(estimate, look));
+    }
+}

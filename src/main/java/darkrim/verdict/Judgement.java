@@ -1,0 +1,33 @@
+package darkrim.verdict;
+
+import java.util.List;
+
+/**
+ * All that was found.
+ *
+ * @param requirements every requirement with its verdict, in the order of the layout
+ * @param surfaces every surface with what it gets, in the order of the scene
+ * @param samples number of samples taken
+ * @param risk probability that any of the sampled verdicts is wrong
+ * @param stopped whether the work was stopped before it was done
+ */
+public record Judgement(
+        List<RequirementResult> requirements,
+        List<SurfaceResult> surfaces,
+        long samples,
+        double risk,
+        boolean stopped) {
+    /** Copies the lists. */
+    public Judgement {
+        requirements = List.copyOf(requirements);
+        surfaces = List.copyOf(surfaces);
+    }
+
+    /** The verdict on all requirements together. */
+    public Verdict verdict() {
+        return requirements.stream()
+                .map(RequirementResult::verdict)
+                .reduce(Verdict::and)
+                .orElse(Verdict.UNDECIDED);
+    }
+}

@@ -1,0 +1,93 @@
+package darkrim.verdict;
+
+import darkrim.layout.Requirement.LightClass;
+import darkrim.light.Receiver;
+import darkrim.light.Tally;
+import darkrim.light.Transport;
+import darkrim.scene.Surface;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What has been measured at every surface so far, in batches of {@link #BATCH} samples that are counted for each surface and class. For use
+ * by one thread, which hands the batches to workers.
+ */
+final class Measurements {
+    /** Samples of one batch: large enough to hide the cost of handing it to a thread. */
+    static final int BATCH = 8192;
+
+    private final Transport transport;
+    private final Workers workers;
+    private final Map<LightClass, Tally[]> tallies = new EnumMap<>(LightClass.class);
+    private final Map<LightClass, long[]> batches = new EnumMap<>(LightClass.class);
+    /** More batches for one surface and class. */
+    record Order(Surface surface, LightClass light, long batches) {}
+
+    private record Unit(Order order, long batch) {}
+
+    Measurements(Transport transport, Workers workers) {
+        this.transport = transport;
+        this.workers = workers;
+        List<Surface> surfaces = transport.scene().surfaces();
+        for (LightClass light : LightClass.values()) {
+            Tally[] none = new Tally[surfaces.size()];
+            for (Surface surface : surfaces) {
+                none[surface.index()] = transport.nothing(new Receiver.OnSurface(surface), light);
+            }
+            tallies.put(light, none);
+            batches.put(light, new long[surfaces.size()]);
+        }
+    }
+
+    Tally tally(Surface surface, LightClass light) {
+        return tallies.get(light)[surface.index()];
+    }
+
+    long batches(Surface surface, LightClass light) {
+        return batches.get(light)[surface.index()];
+    }
+
+    long samples() {
+        return BATCH * batches.values().stream().flatMapToLong(Arrays::stream).sum();
+    }
+
+    /** Fills orders in slices, so that progress is seen and a stop is heard; false if it was stopped. */
+    boolean fill(List<Order> orders, Watch watch, long most) {
+        List<Unit> units = new ArrayList<>();
+        for (Order order : orders) {
+            long first = batches(order.surface(), order.light());
+            for (long i = 0; i < order.batches(); i++) {
+                units.add(new Unit(order, first + i));
+            }
+        }
+        int slice = 256;
+        for (int from = 0; from < units.size(); from += slice) {
+            if (watch.stop()) {
+                return false;
+            }
+            List<Unit> part = units.subList(from, Math.min(units.size(), from + slice));
+            List<Tally> done = workers.all(part.stream().map(unit -> () -> measure(unit)));
+            for (int i = 0; i < done.size(); i++) {
+                add(part.get(i).order(), done.get(i));
+            }
+            watch.progress("sampling light", samples(), most);
+        }
+        return true;
+    }
+
+    private Tally measure(Unit unit) {
+        Receiver receiver = new Receiver.OnSurface(unit.order().surface());
+        return transport.batch(receiver, unit.order().light(), unit.batch(), BATCH);
+    }
+
+    /** Adds in the order of the batches, so that sums do not depend on who came first. */
+    private void add(Order order, Tally tally) {
+        int at = order.surface().index();
+        Tally[] all = tallies.get(order.light());
+        all[at] = all[at].and(tally);
+        batches.get(order.light())[at]++;
+    }
+}

@@ -1,0 +1,26 @@
+package darkrim.verdict;
+
+import darkrim.scene.Surface;
+
+/**
+ * What was found for one surface, or one cell of its map, against a requirement.
+ *
+ * @param surface the surface
+ * @param cell number of the cell, or {@link #WHOLE}
+ * @param verdict what can be said
+ * @param value the value compared: relative irradiance, or the share of the pupil; 0 where darkness is proved, NaN where no value is known
+ * @param evidence why
+ */
+public record Outcome(Surface surface, int cell, Verdict verdict, double value, Evidence evidence) {
+    /** Stands for the whole surface. */
+    public static final int WHOLE = -1;
+
+    /** The surface's name, with the cell where it is one. */
+    public String where() {
+        if (cell == WHOLE) {
+            return surface.name();
+        }
+        int columns = surface.grid().orElseThrow().columns();
+        return surface.name() + " cell (" + (cell % columns + 1) + "," + (cell / columns + 1) + ")";
+    }
+}

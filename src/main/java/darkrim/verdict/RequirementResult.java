@@ -1,0 +1,46 @@
+package darkrim.verdict;
+
+import darkrim.layout.Requirement;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A requirement with its verdict.
+ *
+ * @param requirement what was asked
+ * @param verdict what can be said of all its surfaces together
+ * @param outcomes what was found for each surface or cell, in the order of the scene
+ */
+public record RequirementResult(Requirement requirement, Verdict verdict, List<Outcome> outcomes) {
+    /** Copies the list. */
+    public RequirementResult {
+        outcomes = List.copyOf(outcomes);
+    }
+
+    /** A result whose verdict follows from its outcomes; no outcome is no evidence, so it is undecided. */
+    static RequirementResult of(Requirement requirement, List<Outcome> outcomes) {
+        Verdict verdict =
+                outcomes.stream().map(Outcome::verdict).reduce(Verdict::and).orElse(Verdict.UNDECIDED);
+        return new RequirementResult(requirement, verdict, outcomes);
+    }
+
+    /** The outcome that matters most: a failure before a doubt before a pass, then the value farthest to the wrong side. */
+    public Outcome worst() {
+        boolean highIsGood = requirement.condition() instanceof Requirement.PupilSeen;
+        Comparator<Outcome> byVerdict = Comparator.comparing(outcome -> switch (outcome.verdict()) {
+            case FAIL -> 2;
+            case UNDECIDED -> 1;
+            case PASS -> 0;
+        });
+        Comparator<Outcome> byValue = Comparator.comparingDouble(
+                outcome -> Double.isNaN(outcome.value()) ? 0 : highIsGood ? -outcome.value() : outcome.value());
+        Comparator<Outcome> worse = byVerdict.thenComparing(byValue);
+        Outcome worst = outcomes.get(0);
+        for (Outcome outcome : outcomes) {
+            if (worse.compare(outcome, worst) > 0) {
+                worst = outcome;
+            }
+        }
+        return worst;
+    }
+}

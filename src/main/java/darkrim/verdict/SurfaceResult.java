@@ -1,0 +1,15 @@
+package darkrim.verdict;
+
+import darkrim.light.Tally;
+import darkrim.scene.Surface;
+import java.util.Optional;
+
+/**
+ * What was found for a surface.
+ *
+ * @param surface the surface
+ * @param direct sampled direct light
+ * @param onceReflected sampled once-reflected light
+ * @param darkness what the proof of darkness says, for surfaces of which a requirement asks it
+ */
+public record SurfaceResult(Surface surface, Tally direct, Tally onceReflected, Optional<Evidence> darkness) {}

@@ -1,0 +1,207 @@
+package darkrim.shadow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import darkrim.geom.Polygon;
+import darkrim.geom.Ring;
+import darkrim.scene.Beam;
+import darkrim.scene.Pupil;
+import darkrim.scene.Scene;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DarknessProofTest {
+    private static final Pupil DISC = TestParts.pupilAt(200, Ring.disc(20));
+
+    /** The edge of the shadow of a knife edge at height h and x = 0: rays over the pupil's far side land at r h / (H - h). */
+    private static double shadowEdge(double h) {
+        return 20 * h / (200 - h);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"50, 0", "3, 0", "150, 0", "50, 0.3", "50, 33.3", "3, 12.5"})
+    void aFaceOneMicrometreInsideTheShadowIsDarkAndOneMicrometreOutsideIsLit(double h, double turnDegrees) {
+        QuaternionRotation turn = QuaternionRotation.fromAxisAngle(Vector3D.Unit.PLUS_Z, Math.toRadians(turnDegrees));
+        for (double step : new double[] {-0.001, 0.001}) {
+            // A half plane at height h covers x > 0; light comes from the side -x and goes toward +x under it.
+            double start = shadowEdge(h) - step;
+            Scene scene = new TestParts()
+                    .placed(turn::apply)
+                    .sheet("knife", 0, 90, -90, 90, h)
+                    .sheet("face", start, start + 5, -10, 10, 0)
+                    .build(Beam.of(DISC));
+            Darkness found = TestParts.prove(scene, "face");
+            assertThat(found)
+                    .as("step %s: %s", step, found)
+                    .isInstanceOf(step < 0 ? Darkness.Dark.class : Darkness.Lit.class);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "0, 17", "4, 0", "4, 17"})
+    void theLandOfAKnifeEdgeSetsTheShadowWhereNoFacetLies(double tilt, double turn) {
+        // Land from 3.05 to 3.00, bevel below to 2.2: light that goes outward passes the lower edge of the land at z =
+        // 3.
+        double edge = 10;
+        double limit = edge + (edge + 20) * 3 / (200 - 3);
+        QuaternionRotation placing = QuaternionRotation.fromAxisAngle(Vector3D.Unit.PLUS_Z, Math.toRadians(turn));
+        for (double step : new double[] {-0.001, 0.001}) {
+            double start = limit - step;
+            Scene scene = new TestParts()
+                    .placed(placing::apply)
+                    .plate(
+                            "lid",
+                            new double[] {-60, 60, -60, 60},
+                            List.of(new double[] {-10, 10, -10, 10}),
+                            new double[][] {{3.05, 0}, {3.0, 0}, {2.2, 0.6 + tilt / 10}})
+                    .sheet("face", start, start + 5, -9, 9, 0)
+                    .build(Beam.of(DISC));
+            Darkness found = TestParts.prove(scene, "face");
+            assertThat(found)
+                    .as("step %s: %s", step, found)
+                    .isInstanceOf(step < 0 ? Darkness.Dark.class : Darkness.Lit.class);
+        }
+    }
+
+    @Test
+    void severalSheetsThatOnlyTogetherBlockAreProved() {
+        // Three strips at different heights overlap by 0.1 mm as seen from anywhere on the pupil.
+        Scene scene = new TestParts()
+                .sheet("a", -90, -2, -90, 90, 20)
+                .sheet("b", -5, 5, -90, 90, 10)
+                .sheet("c", 2, 90, -90, 90, 30)
+                .sheet("face", -1, 1, -1, 1, 0)
+                .build(Beam.of(DISC));
+        assertThat(TestParts.prove(scene, "face")).isInstanceOf(Darkness.Dark.class);
+    }
+
+    @Test
+    void twoPlatesThatTouchWithoutSharingCornersAreClosed() {
+        Scene scene = new TestParts()
+                .block("left", -60, 0, -50, 50, 10, 11)
+                .block("right", 0, 60, -51, 49, 10, 11.5)
+                .sheet("face", -5, 5, -5, 5, 0)
+                .build(Beam.of(DISC));
+        assertThat(TestParts.prove(scene, "face")).isInstanceOf(Darkness.Dark.class);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0", "0.4", "11.7"})
+    void aLidOnAWallIsClosedAlongTheJoint(double turnDegrees) {
+        // The source stands to the side at the height of the joint.
+        Pupil side = new Pupil(Ring.disc(4), darkrim.geom.Frame.about(Vector3D.of(80, 0, 3), Vector3D.Unit.MINUS_X));
+        QuaternionRotation turn = QuaternionRotation.fromAxisAngle(Vector3D.Unit.PLUS_Z, Math.toRadians(turnDegrees));
+        Scene scene = new TestParts()
+                .placed(turn::apply)
+                .block("lid", -40, 11, -40, 40, 3, 4)
+                .block("wall", 10, 11, -41, 41, -6, 3)
+                .block("post", -1, 1, -1, 1, 2, 2.9)
+                .build(Beam.of(side));
+        assertThat(TestParts.prove(scene, "post/+x")).isInstanceOf(Darkness.Dark.class);
+    }
+
+    @Test
+    void aWallBesideAFaceAndASheetStandingOnItKeepTheirFootDark() {
+        Pupil low = new Pupil(Ring.disc(2), darkrim.geom.Frame.about(Vector3D.of(60, 0, 8), Vector3D.of(-1, 0, 0)));
+        Scene scene = new TestParts()
+                .sheet("floor", -5, 0, -5, 5, 0)
+                .sheet(
+                        "screen",
+                        Vector3D.of(0, -50, 0),
+                        Vector3D.of(0, 50, 0),
+                        Vector3D.of(0, 50, 30),
+                        Vector3D.of(0, -50, 30))
+                .build(Beam.of(low));
+        assertThat(TestParts.prove(scene, "floor")).isInstanceOf(Darkness.Dark.class);
+    }
+
+    @Test
+    void aSheetAcrossTheMiddleOfAFaceLeavesOneSideLitAndItsFootIsNoObstacleToTheProofOfTheOther() {
+        Pupil low = new Pupil(Ring.disc(2), darkrim.geom.Frame.about(Vector3D.of(60, 0, 8), Vector3D.of(-1, 0, 0)));
+        TestParts parts = new TestParts()
+                .sheet("floor", -5, 5, -5, 5, 0)
+                .sheet(
+                        "screen",
+                        Vector3D.of(0.3, -50, 0),
+                        Vector3D.of(0.3, 50, 0),
+                        Vector3D.of(0.3, 50, 30),
+                        Vector3D.of(0.3, -50, 30));
+        assertThat(TestParts.prove(parts.build(Beam.of(low)), "floor")).isInstanceOf(Darkness.Lit.class);
+        parts.sheet(
+                "second",
+                Vector3D.of(5, -50, 0),
+                Vector3D.of(5, 50, 0),
+                Vector3D.of(5, 50, 30),
+                Vector3D.of(5, -50, 30));
+        assertThat(TestParts.prove(parts.build(Beam.of(low)), "floor")).isInstanceOf(Darkness.Dark.class);
+    }
+
+    @Test
+    void aFaceInContactIsDark() {
+        Scene scene = new TestParts()
+                .block("carrier", -20, 20, -20, 20, -3, -1)
+                .block("die", -5, 7, -4, 6, -1, 0)
+                .block("bonds", 7, 8, -2, 2, -1, -0.5)
+                .build(Beam.of(DISC));
+        assertThat(TestParts.prove(scene, "die/-z")).isInstanceOf(Darkness.Dark.class);
+        assertThat(TestParts.prove(scene, "bonds/-z")).isInstanceOf(Darkness.Dark.class);
+        assertThat(TestParts.prove(scene, "bonds/-x")).isInstanceOf(Darkness.Dark.class);
+        assertThat(TestParts.prove(scene, "die/+x")).isInstanceOf(Darkness.Lit.class);
+        assertThat(TestParts.prove(scene, "carrier/+z")).isInstanceOf(Darkness.Lit.class);
+        assertThat(TestParts.prove(scene, "carrier/-z")).isInstanceOf(Darkness.Dark.class);
+    }
+
+    @Test
+    void aCarrierWhollyUnderContactIsDark() {
+        Scene scene = new TestParts()
+                .block("carrier", -5, 5, -5, 5, -3, -1)
+                .block("left", -6, 1, -6, 6, -1, 0)
+                .block("right", 1, 6, -7, 5, -1, 0.2)
+                .build(Beam.of(DISC));
+        assertThat(TestParts.prove(scene, "carrier/+z")).isInstanceOf(Darkness.Dark.class);
+    }
+
+    @Test
+    void aSlitWiderThanTheGapWidthIsNotClosed() {
+        for (double slit : new double[] {0.4e-6, 1.2e-6, 1e-3}) {
+            Scene scene = new TestParts()
+                    .block("left", -60, 0, -50, 50, 10, 10.001)
+                    .block("right", slit, 60, -51, 49, 10, 10.001)
+                    .sheet("face", -5, 5, -5, 5, 0)
+                    .build(Beam.of(DISC));
+            Darkness found = TestParts.prove(scene, "face");
+            if (slit < 1e-6) {
+                assertThat(found).isInstanceOf(Darkness.Dark.class);
+            } else {
+                assertThat(found).isNotInstanceOf(Darkness.Dark.class);
+            }
+        }
+    }
+
+    @Test
+    void aRectangularPupilAndAHoleAreHeeded() {
+        Pupil square = TestParts.pupilAt(200, Polygon.rectangle(40, 10));
+        double limit = 20 * 50 / 150.0;
+        for (double step : new double[] {-0.001, 0.001}) {
+            Scene scene = new TestParts()
+                    .sheet("knife", 0, 90, -90, 90, 50)
+                    .sheet("face", limit - step, limit + 5, -10, 10, 0)
+                    .build(Beam.of(square));
+            assertThat(TestParts.prove(scene, "face"))
+                    .isInstanceOf(step < 0 ? Darkness.Dark.class : Darkness.Lit.class);
+        }
+        // Through an opening at h = 100 of half side 1 a point sees half side 2 of the pupil: all of it in the hole.
+        Pupil ring = TestParts.pupilAt(200, new Ring(20, 3));
+        Scene scene = new TestParts()
+                .plate("lid", new double[] {-60, 60, -60, 60}, List.of(new double[] {-1, 1, -1, 1}), new double[][] {
+                    {100, 0}, {99, 0}
+                })
+                .sheet("face", -0.01, 0.01, -0.01, 0.01, 0)
+                .build(Beam.of(ring));
+        assertThat(TestParts.prove(scene, "face")).isInstanceOf(Darkness.Dark.class);
+    }
+}

@@ -1,0 +1,175 @@
+package darkrim.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import darkrim.diagnostic.UnusableInput;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.trace.FacetTree;
+import darkrim.trace.Ray;
+import darkrim.verdict.Evidence;
+import darkrim.verdict.Outcome;
+import darkrim.verdict.RequirementResult;
+import darkrim.verdict.Verdict;
+import darkrim.verdict.Watch;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+
+/** The main job on the shipped layouts, as their comments tell it. */
+class CheckTest {
+    private static final Path A = Path.of("geometries/nightglow-a.yaml");
+    private static final Path B = Path.of("geometries/nightglow-b.yaml");
+
+    private static CheckResult check(Path file, int threads, long most) throws UnusableInput {
+        return Check.of(file, new Effort(threads, Optional.empty(), Optional.of(most)), Watch.NONE);
+    }
+
+    private static Map<String, Verdict> verdicts(CheckResult result) {
+        return result.judgement().requirements().stream()
+                .collect(Collectors.toMap(each -> each.requirement().name(), RequirementResult::verdict));
+    }
+
+    @Test
+    void revisionBPassesAndEverySurfaceThatMustBeDarkIsProvedDark() throws UnusableInput {
+        CheckResult result = check(B, 2, 100_000_000L);
+        assertThat(verdicts(result).values()).containsOnly(Verdict.PASS);
+        assertThat(result.feasibility()).hasSize(4).allMatch(line -> line.holds());
+        for (RequirementResult each : result.judgement().requirements()) {
+            if (each.requirement().name().endsWith("-dark")) {
+                assertThat(each.outcomes())
+                        .isNotEmpty()
+                        .allMatch(outcome -> outcome.evidence() instanceof Evidence.ProvedDark);
+            }
+        }
+    }
+
+    @Test
+    void revisionAFailsWithLitEdgesAndTheWallsOfTheOpeningsScatterIntoThePixels() throws UnusableInput {
+        CheckResult result = check(A, 2, 100_000_000L);
+        assertThat(verdicts(result))
+                .containsEntry("edges-dark", Verdict.FAIL)
+                .containsEntry("ledges-dark", Verdict.FAIL)
+                .containsEntry("carriers-dark", Verdict.FAIL)
+                .containsEntry("pixels-clean", Verdict.FAIL)
+                .containsEntry("full-pupil", Verdict.PASS);
+        assertThat(result.feasibility()).hasSize(4).noneMatch(line -> line.holds());
+        result.judgement().surfaces().stream()
+                .filter(each -> each.surface().name().endsWith("/active"))
+                .forEach(each -> {
+                    int strongest = each.onceReflected().by().entrySet().stream()
+                            .max(Comparator.comparingDouble(
+                                    entry -> entry.getValue().mean()))
+                            .orElseThrow()
+                            .getKey()
+                            .surface();
+                    assertThat(result.scene().surfaces().get(strongest).name()).matches("lid/opening.*/wall/.*");
+                });
+    }
+
+    @Test
+    void everyWitnessRayOfRevisionAReachesItsSurfaceUnblocked() throws UnusableInput {
+        CheckResult result = check(A, 2, 5_000_000L);
+        Scene scene = result.scene();
+        FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
+        int rays = 0;
+        for (RequirementResult each : result.judgement().requirements()) {
+            for (Outcome outcome : each.outcomes()) {
+                if (outcome.evidence() instanceof Evidence.WitnessRay witness) {
+                    assertThat(surfaceReached(scene, tree, witness)).isEqualTo(outcome.surface());
+                    rays++;
+                }
+            }
+        }
+        assertThat(rays).isGreaterThan(30);
+    }
+
+    /** Goes 1 nm past the stated end, so that the surface itself is met. */
+    private static Surface surfaceReached(Scene scene, FacetTree tree, Evidence.WitnessRay witness) {
+        Vector3D way = witness.onSurface().subtract(witness.onPupil());
+        Ray ray = new Ray();
+        ray.set(
+                witness.onPupil().getX(),
+                witness.onPupil().getY(),
+                witness.onPupil().getZ(),
+                way.getX(),
+                way.getY(),
+                way.getZ(),
+                1 + 1e-6 / way.norm(),
+                Ray.NO_PLANE);
+        int facet = tree.nearest(ray);
+        assertThat(facet).isNotNegative();
+        return scene.surfaces().get(scene.surfaceMet(facet, way.getX(), way.getY(), way.getZ()));
+    }
+
+    @Test
+    void oneTwoAndFiveThreadsGiveTheSameBits() throws UnusableInput {
+        CheckResult one = check(B, 1, 4_000_000L);
+        for (int threads : List.of(2, 5)) {
+            CheckResult many = check(B, threads, 4_000_000L);
+            assertThat(many.judgement()).isEqualTo(one.judgement());
+        }
+    }
+
+    @Test
+    void anotherSeedGivesOtherNumbers() throws UnusableInput {
+        CheckResult one = check(B, 2, 4_000_000L);
+        CheckResult other = Check.of(B, new Effort(2, Optional.of(99L), Optional.of(4_000_000L)), Watch.NONE);
+        assertThat(other.judgement()).isNotEqualTo(one.judgement());
+        assertThat(other.effort().seed()).isEqualTo(99);
+    }
+
+    @Test
+    void aStopKeepsWhatIsProvedAndLeavesTheRestUndecided() throws UnusableInput {
+        Watch atOnce = new Watch() {
+            @Override
+            public void progress(String step, long done, long most) {}
+
+            @Override
+            public boolean stop() {
+                return true;
+            }
+        };
+        CheckResult result = Check.of(B, Effort.asAsked(), atOnce);
+        assertThat(result.judgement().stopped()).isTrue();
+        assertThat(verdicts(result))
+                .containsEntry("edges-dark", Verdict.PASS)
+                .containsEntry("pixels-clean", Verdict.UNDECIDED)
+                .containsEntry("full-pupil", Verdict.UNDECIDED);
+    }
+
+    @Test
+    void everyShippedLayoutIsChecked() throws Exception {
+        try (var files = java.nio.file.Files.list(Path.of("geometries"))) {
+            for (Path file : files.sorted().toList()) {
+                assertThat(check(file, 2, 3_000_000L).judgement().requirements())
+                        .as(file.toString())
+                        .isNotEmpty();
+            }
+        }
+    }
+
+    @Test
+    void aBrokenLayoutIsRefusedWithItsFindings() {
+        Path broken = Path.of("src/test/resources/broken").resolve(anyBroken());
+        assertThatThrownBy(() -> check(broken, 1, 1))
+                .isInstanceOfSatisfying(
+                        UnusableInput.class,
+                        unusable -> assertThat(unusable.findings()).isNotEmpty());
+    }
+
+    private static String anyBroken() {
+        String[] names = Path.of("src/test/resources/broken").toFile().list();
+        java.util.Arrays.sort(names);
+        return java.util.Arrays.stream(names)
+                .filter(name -> name.endsWith(".yaml"))
+                .findFirst()
+                .orElseThrow();
+    }
+}

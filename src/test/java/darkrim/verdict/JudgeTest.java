@@ -1,0 +1,167 @@
+package darkrim.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import darkrim.diagnostic.Place;
+import darkrim.geom.Frame;
+import darkrim.geom.Ring;
+import darkrim.layout.Requirement;
+import darkrim.layout.Requirement.LightClass;
+import darkrim.layout.SamplingSpec;
+import darkrim.light.Receiver;
+import darkrim.light.Tally;
+import darkrim.light.Transport;
+import darkrim.scene.Beam;
+import darkrim.scene.CellGrid;
+import darkrim.scene.Finish;
+import darkrim.scene.Pupil;
+import darkrim.scene.Scene;
+import darkrim.scene.SceneBuilder;
+import darkrim.scene.Surface;
+import java.util.List;
+import java.util.function.Function;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class JudgeTest {
+    private static Evidence unknown(Surface surface) {
+        return new Evidence.OpenArea(surface.area(), 1);
+    }
+
+    private static final SamplingSpec SMALL = new SamplingSpec(5, 0.999, 3_000_000);
+
+    /** A floor in the full beam beside a wall that sends light onto it. */
+    private static Scene scene(double reflectance) {
+        Frame frame = Frame.of(Vector3D.of(0, 0, 200), Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y);
+        Finish wall = new Finish("wall", reflectance, 0);
+        SceneBuilder builder = new SceneBuilder()
+                .sheet("floor/front", Finish.ABSORBER, "floor/back", Finish.ABSORBER, Place.IN_CODE)
+                .sheet("wall/front", wall, "wall/back", wall, Place.IN_CODE);
+        builder.quad("floor/front", at(-5, -5, 0), at(5, -5, 0), at(5, 5, 0), at(-5, 5, 0));
+        builder.quad("wall/front", at(5, -5, 0), at(5, -5, 10), at(5, 5, 10), at(5, 5, 0));
+        builder.grid("floor/front", new CellGrid(at(-5, -5, 0), at(10, 0, 0), at(0, 10, 0), 2, 2));
+        return builder.build(Beam.of(new Pupil(Ring.disc(20), frame)));
+    }
+
+    private static Vector3D at(double x, double y, double z) {
+        return Vector3D.of(x, y, z);
+    }
+
+    private static Judgement decide(
+            Scene scene,
+            Requirement.Condition condition,
+            SamplingSpec effort,
+            int threads,
+            Function<Surface, Evidence> dark) {
+        try (Workers workers = new Workers(threads)) {
+            Judge judge = new Judge(Transport.of(scene, effort.seed()), dark, workers, effort);
+            Requirement requirement = new Requirement("asked", "floor/front", condition, Place.IN_CODE);
+            List<Demand> demands =
+                    List.of(new Demand(requirement, List.of(scene.surfaces().get(0))));
+            return judge.decide(demands, judge.prove(demands, Watch.NONE), Watch.NONE);
+        }
+    }
+
+    private static Requirement.Condition reflected(double limit, Requirement.Per per) {
+        return new Requirement.AtMost(LightClass.ONCE_REFLECTED, limit, per);
+    }
+
+    @Test
+    void aLimitWellAboveTheLightPassesAndOneBelowFails() {
+        Scene scene = scene(0.1);
+        assertThat(decide(scene, reflected(0.05, Requirement.Per.SURFACE), SMALL, 2, JudgeTest::unknown)
+                        .verdict())
+                .isEqualTo(Verdict.PASS);
+        assertThat(decide(scene, reflected(1e-5, Requirement.Per.SURFACE), SMALL, 2, JudgeTest::unknown)
+                        .verdict())
+                .isEqualTo(Verdict.FAIL);
+    }
+
+    @Test
+    void everyCellIsJudgedAndTheOneByTheWallIsWorst() {
+        Judgement judged = decide(scene(0.1), reflected(1e-5, Requirement.Per.CELL), SMALL, 2, JudgeTest::unknown);
+        Outcome worst = judged.requirements().get(0).worst();
+        assertThat(judged.requirements().get(0).outcomes()).hasSize(4);
+        assertThat(worst.where()).isIn("floor/front cell (2,1)", "floor/front cell (2,2)");
+    }
+
+    @Test
+    void aLimitAtTheValueItselfStaysUndecidedWithinTheBudget() {
+        // The mean of all samples that the budget allows lies inside every interval that those samples give.
+        Scene scene = scene(0.1);
+        Transport transport = Transport.of(scene, SMALL.seed());
+        Receiver floor = new Receiver.OnSurface(scene.surfaces().get(0));
+        Tally all = transport.nothing(floor, LightClass.ONCE_REFLECTED);
+        for (int i = 0; i < 250; i++) {
+            all = all.and(transport.batch(floor, LightClass.ONCE_REFLECTED, i, Measurements.BATCH));
+        }
+        double value = all.irradiance().mean();
+        Judgement judged = decide(scene(0.1), reflected(value, Requirement.Per.SURFACE), SMALL, 2, JudgeTest::unknown);
+        assertThat(judged.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(judged.samples()).isBetween(SMALL.mostSamples() / 4, SMALL.mostSamples());
+    }
+
+    @Test
+    void withoutAnyLightTheUpperBoundIsStatedAndDecides() {
+        Judgement judged = decide(scene(0), reflected(1e-3, Requirement.Per.SURFACE), SMALL, 2, JudgeTest::unknown);
+        assertThat(judged.verdict()).isEqualTo(Verdict.PASS);
+        Evidence.Sampled sampled =
+                (Evidence.Sampled) judged.requirements().get(0).worst().evidence();
+        assertThat(sampled.upper()).isNotNegative().isLessThanOrEqualTo(1e-3);
+    }
+
+    @Test
+    void anEmptyBudgetNeverPasses() {
+        SamplingSpec none = new SamplingSpec(5, 0.999, 1);
+        assertThat(decide(scene(0.1), reflected(0.05, Requirement.Per.SURFACE), none, 1, JudgeTest::unknown)
+                        .verdict())
+                .isEqualTo(Verdict.UNDECIDED);
+        assertThat(decide(scene(0.1), new Requirement.PupilSeen(0.5), none, 1, JudgeTest::unknown)
+                        .verdict())
+                .isEqualTo(Verdict.UNDECIDED);
+    }
+
+    @Test
+    void directLightIsDecidedByTheEvidenceOfTheProof() {
+        Scene scene = scene(0.1);
+        Evidence ray = new Evidence.WitnessRay(at(0, 0, 200), at(0, 0, 0));
+        assertThat(decide(scene, new Requirement.NoDirect(), SMALL, 1, JudgeTest::unknown)
+                        .verdict())
+                .isEqualTo(Verdict.UNDECIDED);
+        assertThat(decide(scene, new Requirement.NoDirect(), SMALL, 1, surface -> ray)
+                        .verdict())
+                .isEqualTo(Verdict.FAIL);
+    }
+
+    @Test
+    void aProofThatASampleContradictsIsRefused() {
+        Scene scene = scene(0.1);
+        assertThatThrownBy(() ->
+                        decide(scene, new Requirement.NoDirect(), SMALL, 1, surface -> new Evidence.ProvedDark(1e-6)))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("floor/front is proved dark, yet a ray reaches it");
+    }
+
+    @Test
+    void theShareOfThePupilIsJudged() {
+        // The wall hides no part of the pupil from half of the floor and up to half of it close by.
+        assertThat(decide(scene(0.1), new Requirement.PupilSeen(0.3), SMALL, 2, JudgeTest::unknown)
+                        .verdict())
+                .isEqualTo(Verdict.PASS);
+        assertThat(decide(scene(0.1), new Requirement.PupilSeen(0.9999), SMALL, 2, JudgeTest::unknown)
+                        .verdict())
+                .isEqualTo(Verdict.FAIL);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 5})
+    void anyNumberOfThreadsGivesTheSameBits(int threads) {
+        Scene scene = scene(0.1);
+        Judgement one = decide(scene, reflected(0.001, Requirement.Per.CELL), SMALL, 1, JudgeTest::unknown);
+        Judgement many = decide(scene, reflected(0.001, Requirement.Per.CELL), SMALL, threads, JudgeTest::unknown);
+        assertThat(many).isEqualTo(one);
+    }
+}
