@@ -24,7 +24,7 @@ record Footprint(Outline outline, double x, double y) {
     private static final GeometryFactory FACTORY = new GeometryFactory();
     private static final int CIRCLE_CORNERS = 512;
 
-    /** The outline with every side moved outward; empty if it then crosses itself. */
+    /** The outline with every side moved outward; empty if a side then vanishes or it crosses itself. */
     static Optional<Outline> widened(Outline outline, double by) {
         if (outline instanceof Ring ring) {
             return Optional.of(Ring.disc(ring.radius() + by));
@@ -39,6 +39,13 @@ record Footprint(Outline outline, double x, double y) {
             Vector2D out = outward(here, after);
             // The corner where both moved sides meet.
             moved.add(here.add(in.add(out).multiply(by / (1 + in.dot(out)))));
+        }
+        for (int i = 0; i < corners.size(); i++) {
+            int next = (i + 1) % corners.size();
+            Vector2D side = corners.get(next).subtract(corners.get(i));
+            if (!(side.dot(moved.get(next).subtract(moved.get(i))) > 0)) {
+                return Optional.empty();
+            }
         }
         try {
             return Optional.of(Polygon.of(moved));

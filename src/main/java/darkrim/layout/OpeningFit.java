@@ -47,7 +47,7 @@ final class OpeningFit {
                     "opening",
                     place,
                     "the bevel widens the opening by " + Wording.number(widening)
-                            + " mm, so that its outline crosses itself, expected less bevel or a plainer outline");
+                            + " mm, so that a side vanishes or its outline crosses itself, expected less bevel");
             return false;
         }
         for (int j = 0; j < group.rows(); j++) {

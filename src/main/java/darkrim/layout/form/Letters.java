@@ -59,16 +59,12 @@ public enum Letters {
         return Optional.of("'" + Wording.shortened(text) + "' is not allowed here, expected " + rule);
     }
 
-    /** Braces open and close once, not inside each other. */
+    /** Every brace that opens closes later. */
     private static boolean bracesPair(String text) {
-        boolean open = false;
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if ((c == '{' && open) || (c == '}' && !open)) {
-                return false;
-            }
-            open = c == '{' || (open && c != '}');
+        int open = 0;
+        for (int i = 0; i < text.length() && open >= 0; i++) {
+            open += text.charAt(i) == '{' ? 1 : text.charAt(i) == '}' ? -1 : 0;
         }
-        return !open;
+        return open == 0;
     }
 }
