@@ -42,7 +42,8 @@ final class EvidenceWords {
                 + Figures.confidence(confidence) + ", " + samples;
     }
 
-    private static String point(Vector3D point) {
+    /** Coordinates in mm, such as {@code (1.018, 20.1, -0.175)}. */
+    static String point(Vector3D point) {
         return "(" + Figures.length(point.getX()) + ", " + Figures.length(point.getY()) + ", "
                 + Figures.length(point.getZ()) + ")";
     }

@@ -39,12 +39,12 @@ final class FeasibilitySection {
         page.block(table.text());
         Feasibility first = lines.get(0);
         page.paragraph(
-                "Of each opening the tightest side. Light lands, die ends: distance beyond the last active pixel. "
-                        + "Pupil spare: by how much the opening clears the rays to the active corners; negative where it cuts them. "
-                        + "Placement error t = " + Figures.length(first.placementError()) + " a side"
+                "Of each opening the tightest side. Direct light lands, and the die ends, that far beyond the last active "
+                        + "pixel. Spare: by how much the opening clears the rays to the active corners; negative where it cuts "
+                        + "them. Placement error t = " + Figures.length(first.placementError()) + " a side"
                         + (first.placementStated() ? "" : " (none is stated)")
                         + " is included. Some opening can do both, show the whole pupil and keep the edge of the die dark, "
-                        + "only if h <= N (d - 2t): h height of the edge, N f-number, d where the die ends.");
+                        + "only if the edge is no higher than h limit = N (d - 2t), with f-number N and d where the die ends.");
         if (everything) {
             lines.forEach(line -> page.paragraph("- ", "  ", Printable.of(line.text())));
         }

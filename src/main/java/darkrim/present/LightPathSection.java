@@ -5,6 +5,7 @@ import darkrim.study.CheckResult;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.SurfaceResult;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -13,11 +14,13 @@ import java.util.Set;
 final class LightPathSection {
     private static final int RECEIVERS = 5;
     private static final Rows VIA = new Rows(5);
+    /** Weaker paths are counted together. */
+    private static final double LEAST_SHARE = 0.001;
 
     private LightPathSection() {}
 
     static void write(Page page, CheckResult result, boolean everything) {
-        List<SurfaceResult> receivers = receivers(result);
+        List<SurfaceResult> receivers = receivers(result, everything);
         if (receivers.isEmpty()) {
             return;
         }
@@ -33,8 +36,13 @@ final class LightPathSection {
                 .numbers("irradiance +- error");
         for (SurfaceResult receiver : most.shown(receivers)) {
             List<LightPath> paths = LightPath.to(receiver, surfaces);
+            List<LightPath> strong = everything
+                    ? paths
+                    : rows.shown(paths.stream()
+                            .filter(path -> path.share() >= LEAST_SHARE)
+                            .toList());
             String name = Printable.of(receiver.surface().name());
-            for (LightPath path : rows.shown(paths)) {
+            for (LightPath path : strong) {
                 table.row(
                         name,
                         Printable.of(path.via().name()),
@@ -44,7 +52,7 @@ final class LightPathSection {
                                 path.irradiance().mean(), path.irradiance().standardError()));
                 name = "";
             }
-            List<LightPath> rest = paths.subList(rows.shown(paths).size(), paths.size());
+            List<LightPath> rest = paths.subList(strong.size(), paths.size());
             if (!rest.isEmpty()) {
                 double share = rest.stream().mapToDouble(LightPath::share).sum();
                 table.row("", rest.size() + " others", "", Figures.percent(share), "");
@@ -52,11 +60,11 @@ final class LightPathSection {
         }
         page.block(table.text());
         if (most.left(receivers) > 0) {
-            page.line("and " + most.left(receivers) + " more receivers (all with --verbose)");
+            page.line("and " + most.left(receivers) + " more kinds of receiver (all with --verbose)");
         }
     }
 
-    private static List<SurfaceResult> receivers(CheckResult result) {
+    private static List<SurfaceResult> receivers(CheckResult result, boolean everything) {
         List<SurfaceResult> all = result.judgement().surfaces();
         Set<SurfaceResult> chosen = new LinkedHashSet<>();
         for (RequirementResult each : result.judgement().requirements()) {
@@ -64,11 +72,23 @@ final class LightPathSection {
                 chosen.add(all.get(each.worst().surface().index()));
             }
         }
-        all.stream()
+        List<SurfaceResult> others = all.stream()
                 .sorted(Comparator.comparingDouble((SurfaceResult surface) ->
                                 surface.onceReflected().irradiance().mean())
                         .reversed())
-                .forEach(chosen::add);
+                .toList();
+        if (everything) {
+            chosen.addAll(others);
+        } else {
+            Set<String> known = new HashSet<>();
+            chosen.forEach(
+                    surface -> known.add(SurfaceKind.kind(surface.surface().name())));
+            SurfaceKind.of(others).stream()
+                    .map(SurfaceKind::strongest)
+                    .filter(surface ->
+                            known.add(SurfaceKind.kind(surface.surface().name())))
+                    .forEach(chosen::add);
+        }
         return chosen.stream()
                 .filter(surface -> surface.onceReflected().irradiance().mean() > 0)
                 .toList();

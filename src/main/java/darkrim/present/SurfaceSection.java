@@ -29,7 +29,8 @@ final class SurfaceSection {
             return;
         }
         OptionalDouble unit = values.unit();
-        Table table = new Table().names("surface").numbers("area mm2").numbers("direct");
+        Table table =
+                new Table().names("surface").numbers("of").numbers("area mm2").numbers("direct");
         if (unit.isPresent()) {
             table.numbers("W/m2");
         }
@@ -37,30 +38,41 @@ final class SurfaceSection {
         if (unit.isPresent()) {
             table.numbers("W/m2");
         }
+        List<SurfaceKind> kinds = everything
+                ? lit.stream().map(surface -> new SurfaceKind(surface, 1)).toList()
+                : SurfaceKind.of(lit);
         Rows rows = everything ? Rows.ALL : LIT;
-        for (SurfaceResult surface : rows.shown(lit)) {
-            table.row(cells(surface, values, unit));
+        for (SurfaceKind kind : rows.shown(kinds)) {
+            table.row(cells(kind, values, unit));
         }
         page.block(table.text());
-        if (rows.left(lit) > 0) {
-            page.line("and " + rows.left(lit) + " more (all with --verbose)");
+        if (rows.left(kinds) > 0) {
+            page.line("and " + rows.left(kinds) + " more kinds of surface (all with --verbose)");
+        }
+        if (!everything) {
+            page.paragraph(
+                    "Of surfaces that differ only in number and side the brightest; 'of' counts those that get light "
+                            + "(all with --verbose).");
         }
         page.paragraph(Figures.counted(all.size() - lit.size(), "further surface")
                 + " got none in the samples taken. 'none seen' is what samples say and proves nothing; 'proved dark' is "
                 + "proved. Relative irradiance 1 is what the unobstructed pupil gives at the origin, facing +z.");
     }
 
-    private static String[] cells(SurfaceResult surface, Values values, OptionalDouble unit) {
+    private static String[] cells(SurfaceKind kind, Values values, OptionalDouble unit) {
+        SurfaceResult surface = kind.strongest();
+        String count = Figures.count(kind.count());
         String name = Printable.of(surface.surface().name());
         String area = Figures.three(surface.surface().area());
         String direct = values.of(surface, LightClass.DIRECT);
         String reflected = values.of(surface, LightClass.ONCE_REFLECTED);
         if (unit.isEmpty()) {
-            return new String[] {name, area, direct, reflected};
+            return new String[] {name, count, area, direct, reflected};
         }
         double watts = unit.getAsDouble();
         return new String[] {
             name,
+            count,
             area,
             direct,
             values.absolute(surface.direct().irradiance(), watts),

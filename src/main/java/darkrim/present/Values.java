@@ -45,7 +45,12 @@ final class Values {
         if (estimate.samples() < 2) {
             return "not measured";
         }
-        return estimate.mean() == 0 ? "none seen" : Figures.withError(estimate.mean(), estimate.standardError());
+        if (estimate.mean() == 0) {
+            return "none seen";
+        }
+        return estimate.variance() == 0
+                ? Figures.three(estimate.mean()) + " in all samples"
+                : Figures.withError(estimate.mean(), estimate.standardError());
     }
 
     /** Irradiance in W/m2 for a relative irradiance of 1, where the beam has a radiance. */
