@@ -15,7 +15,8 @@ class DarkSurfaceTest {
     @Test
     void onceReflectedLightOntoASurfaceThatIsProvedDarkIsStillMeasured() {
         RequirementResult result = result("dim: {surfaces: '{left,right}/back', once_reflected: {at_most: 1e-6}}");
-        // A diffuse screen of reflectance 0.5 lies 8 mm below, lit across about 4 mm: hundredths come back, not millionths.
+        // A diffuse screen of reflectance 0.5 lies 8 mm below, lit across about 4 mm: hundredths come back, not
+        // millionths.
         assertThat(result.verdict()).isEqualTo(Verdict.FAIL);
         assertThat(result.outcomes()).allMatch(outcome -> outcome.evidence() instanceof Evidence.Sampled);
     }
