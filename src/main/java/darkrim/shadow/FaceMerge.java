@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -20,8 +21,8 @@ final class FaceMerge {
 
     private record Corner(double x, double y, double z) {}
 
-    /** A polygon in the making: its plane, as seen from the side that is looked at, and its corners in order. */
-    private record Part(Frame frame, int plane, List<Vector3D> loop) {}
+    /** A polygon in the making: its plane, as seen from the side that is looked at, its corners in order, and its facets. */
+    private record Part(Frame frame, int plane, List<Vector3D> loop, List<Integer> facets) {}
 
     FaceMerge(Scene scene, Surface surface, Tolerance tolerance) {
         this.scene = scene;
@@ -31,7 +32,7 @@ final class FaceMerge {
             Vector3D a = scene.corner(f, 0);
             Vector3D b = scene.corner(f, surface.back() ? 2 : 1);
             Vector3D c = scene.corner(f, surface.back() ? 1 : 2);
-            parts.add(new Part(frame(f, surface.back()), scene.plane(f), List.of(a, b, c)));
+            parts.add(new Part(frame(f, surface.back()), scene.plane(f), List.of(a, b, c), List.of(f)));
         }
         joinAll();
     }
@@ -48,6 +49,19 @@ final class FaceMerge {
             pieces.add(new Face(FlatPiece.of(part.frame, plane), part.plane));
         }
         return pieces;
+    }
+
+    /** Calls back with the facets of each polygon and its corners, three coordinates each. */
+    void forEach(BiConsumer<List<Integer>, double[]> visitor) {
+        for (Part part : parts) {
+            double[] space = new double[3 * part.loop.size()];
+            for (int i = 0; i < part.loop.size(); i++) {
+                space[3 * i] = part.loop.get(i).getX();
+                space[3 * i + 1] = part.loop.get(i).getY();
+                space[3 * i + 2] = part.loop.get(i).getZ();
+            }
+            visitor.accept(part.facets, space);
+        }
     }
 
     /** Normal of the side that is looked at; u along the side of the facet that lies most nearly along an axis. */
@@ -123,7 +137,9 @@ final class FaceMerge {
             }
             dropSpurs(loop);
             if (isConvex(loop, part.frame)) {
-                parts.set(i, new Part(part.frame, part.plane, loop));
+                List<Integer> facets = new ArrayList<>(part.facets);
+                facets.addAll(parts.get(j).facets);
+                parts.set(i, new Part(part.frame, part.plane, loop, facets));
                 return j;
             }
         }

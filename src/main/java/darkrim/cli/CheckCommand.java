@@ -1,0 +1,164 @@
+package darkrim.cli;
+
+import darkrim.diagnostic.Finding;
+import darkrim.diagnostic.UnusableInput;
+import darkrim.present.TextReport;
+import darkrim.present.json.JsonResult;
+import darkrim.study.Check;
+import darkrim.study.CheckResult;
+import darkrim.study.Effort;
+import darkrim.verdict.Watch;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code darkrim check}: from a layout file to a verdict. */
+@Command(
+        name = "check",
+        description =
+                "Reads a layout file, checks every requirement in it, and says pass, fail or undecided with the evidence.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        footerHeading = "%nExample:%n",
+        footer = {
+            "  java -jar target/darkrim.jar check geometries/nightglow-b.yaml --json b.json",
+            "",
+            "Exit codes:",
+            "  0  every requirement holds",
+            "  1  a requirement does not hold",
+            "  2  the layout, an option or the output file cannot be used; standard error says why",
+            "  3  no requirement fails, but at least one is not decided, or the work was stopped",
+            "  4  the program broke; standard error says what to report"
+        })
+final class CheckCommand implements Callable<Integer> {
+    private static final int MOST_THREADS = 1024;
+
+    private final Surroundings surroundings;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "LAYOUT", arity = "1", description = "The layout file (YAML).")
+    private Path layout;
+
+    @Option(names = "--json", paramLabel = "FILE", description = "Also write the whole result into this file.")
+    private Path json;
+
+    @Option(names = "--overwrite", description = "Replace the output file if there is one.")
+    private boolean overwrite;
+
+    @Option(names = "--seed", paramLabel = "N", description = "Seed of the random numbers instead of the layout's.")
+    private Long seed;
+
+    @Option(
+            names = "--samples",
+            paramLabel = "N",
+            converter = SampleCount.class,
+            description = "Samples at most, such as 2e8, instead of the layout's.")
+    private Long samples;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "Threads to work with; default: every core. Never changes a result.")
+    private Integer threads;
+
+    @Option(
+            names = {"-v", "--verbose"},
+            description = "Show long lists whole, and details if the program breaks.")
+    private boolean verbose;
+
+    CheckCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Effort effort = effort();
+        Optional<OutputFile> output = Optional.ofNullable(json).map(path -> new OutputFile(path, overwrite));
+        Optional<String> problem = output.flatMap(file -> file.problem(layout));
+        if (problem.isPresent()) {
+            surroundings.errors().println("darkrim: --json " + json + ": " + problem.get() + "; nothing was checked.");
+            return ExitCode.UNUSABLE;
+        }
+        CheckResult result;
+        try {
+            result = check(effort);
+        } catch (UnusableInput unusable) {
+            return refuse(unusable.findings());
+        }
+        result.warnings().forEach(surroundings.errors()::println);
+        surroundings.errors().flush();
+        TextReport report = new TextReport(Version.number(), surroundings.ink(), verbose);
+        surroundings.output().print(report.of(result));
+        surroundings.output().flush();
+        if (output.isPresent() && !write(output.get(), result)) {
+            return ExitCode.UNUSABLE;
+        }
+        return ExitCode.of(result.judgement().verdict());
+    }
+
+    private Effort effort() {
+        if (threads != null && (threads < 1 || threads > MOST_THREADS)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--threads " + threads + ": expected a number from 1 to " + MOST_THREADS);
+        }
+        int count = threads != null ? threads : Runtime.getRuntime().availableProcessors();
+        return new Effort(count, Optional.ofNullable(seed), Optional.ofNullable(samples));
+    }
+
+    private CheckResult check(Effort effort) throws UnusableInput {
+        Watch watch = surroundings.watch().get();
+        try {
+            return Check.of(layout, effort, watch);
+        } finally {
+            if (watch instanceof Progress progress) {
+                progress.close();
+            }
+        }
+    }
+
+    private int refuse(List<Finding> findings) {
+        findings.forEach(surroundings.errors()::println);
+        long errors = findings.stream()
+                .filter(finding -> finding.severity() == Finding.Severity.ERROR)
+                .count();
+        surroundings
+                .errors()
+                .println("darkrim: " + errors + (errors == 1 ? " error" : " errors")
+                        + " in the layout; nothing was checked.");
+        return ExitCode.UNUSABLE;
+    }
+
+    private boolean write(OutputFile file, CheckResult result) {
+        try {
+            file.write(JsonResult.of(result, Version.number()));
+            return true;
+        } catch (IOException problem) {
+            surroundings
+                    .errors()
+                    .println("darkrim: --json " + json + ": the file could not be written: "
+                            + problem.getClass().getSimpleName() + " " + problem.getMessage()
+                            + "; there is no such file now.");
+            return false;
+        }
+    }
+
+    /** For the report of a failure of the program itself. */
+    String input() {
+        return String.valueOf(layout);
+    }
+
+    boolean verbose() {
+        return verbose;
+    }
+}

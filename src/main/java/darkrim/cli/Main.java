@@ -1,0 +1,77 @@
+package darkrim.cli;
+
+import darkrim.present.Ink;
+import darkrim.verdict.Watch;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.util.Map;
+import java.util.function.Supplier;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Where the program begins. */
+public final class Main {
+    private Main() {}
+
+    /** Runs a command and ends with its exit code. */
+    public static void main(String[] arguments) {
+        Map<String, String> environment = System.getenv();
+        Terminal terminal = Terminal.detect();
+        PrintStream errors = System.err;
+        Interruption interruption = new Interruption(errors);
+        interruption.listen();
+        Supplier<Watch> watch = () -> terminal.progress(environment)
+                ? new Progress(errors, interruption::asked)
+                : new Quiet(interruption::asked);
+        Surroundings surroundings = new Surroundings(
+                writer(System.out, "stdout.encoding"),
+                writer(errors, "stderr.encoding"),
+                terminal.colour(environment) ? Ink.COLOUR : Ink.PLAIN,
+                watch);
+        interruption.exit(run(surroundings, arguments));
+    }
+
+    /** Writes in the encoding of the terminal, which Java names from 19 on and otherwise takes for its default. */
+    private static PrintWriter writer(PrintStream stream, String encoding) {
+        Charset charset = Charset.forName(
+                System.getProperty(encoding, Charset.defaultCharset().name()));
+        return new PrintWriter(new OutputStreamWriter(stream, charset), true);
+    }
+
+    /** Runs a command in given surroundings and returns its exit code; throws nothing. */
+    static int run(Surroundings surroundings, String... arguments) {
+        CheckCommand check = new CheckCommand(surroundings);
+        CommandLine line = new CommandLine(new DarkrimCommand());
+        line.addSubcommand(check);
+        line.setOut(surroundings.output());
+        line.setErr(surroundings.errors());
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+        line.setUsageHelpWidth(100);
+        line.setParameterExceptionHandler((wrong, given) -> complain(surroundings.errors(), wrong));
+        line.setExecutionExceptionHandler((failure, command, given) -> broken(failure, check, surroundings));
+        try {
+            return line.execute(arguments);
+        } catch (Throwable failure) {
+            // Errors, such as too little memory, pass by the handler above.
+            return broken(failure, check, surroundings);
+        }
+    }
+
+    private static int broken(Throwable failure, CheckCommand check, Surroundings surroundings) {
+        Breakage.report(failure, check.input(), check.verbose(), surroundings.errors());
+        return ExitCode.BROKEN;
+    }
+
+    private static int complain(PrintWriter errors, ParameterException wrong) {
+        errors.println("darkrim: " + wrong.getMessage());
+        UnmatchedArgumentException.printSuggestions(wrong, errors);
+        errors.println(
+                "'" + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help' shows how it is used.");
+        errors.flush();
+        return ExitCode.UNUSABLE;
+    }
+}

@@ -1,0 +1,80 @@
+package darkrim.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.CopyOption;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Optional;
+
+/**
+ * A file that will be written whole or not at all: the text goes into a new file beside it, which then takes its name.
+ *
+ * @param path where it goes
+ * @param overwrite whether it may take the place of an ordinary file
+ */
+record OutputFile(Path path, boolean overwrite) {
+    /**
+     * Why the file cannot be written, if it cannot; asked before the work, so that none is in vain.
+     *
+     * @param input the file that is read, which must not be written over
+     */
+    Optional<String> problem(Path input) {
+        try {
+            if (Files.isDirectory(path)) {
+                return Optional.of("is a folder, expected a file name");
+            }
+            if (Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+                if (Files.exists(input) && Files.exists(path) && Files.isSameFile(path, input)) {
+                    return Optional.of("is the layout file itself and would be lost");
+                }
+                if (!Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
+                    return Optional.of("is not an ordinary file");
+                }
+                if (!overwrite) {
+                    return Optional.of("there is such a file already; --overwrite replaces it");
+                }
+            }
+            if (!Files.isDirectory(folder())) {
+                return Optional.of("there is no folder " + folder());
+            }
+            Files.delete(beside());
+            return Optional.empty();
+        } catch (IOException refused) {
+            return Optional.of("no file can be made in the folder " + folder());
+        }
+    }
+
+    /**
+     * Writes the file.
+     *
+     * @throws IOException if it could not be written; nothing is left behind then
+     */
+    void write(String text) throws IOException {
+        Path fresh = beside();
+        try {
+            Files.writeString(fresh, text, StandardCharsets.UTF_8);
+            CopyOption[] how = overwrite
+                    ? new CopyOption[] {StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE}
+                    : new CopyOption[] {};
+            if (!overwrite && Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+                throw new FileAlreadyExistsException(path.toString());
+            }
+            Files.move(fresh, path, how);
+        } finally {
+            Files.deleteIfExists(fresh);
+        }
+    }
+
+    private Path folder() {
+        return path.toAbsolutePath().normalize().getParent();
+    }
+
+    private Path beside() throws IOException {
+        return Files.createFile(folder().resolve(
+                        "." + path.getFileName() + "." + ProcessHandle.current().pid() + ".part"));
+    }
+}

@@ -1,0 +1,27 @@
+package darkrim.cli;
+
+import java.math.BigDecimal;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads a number of samples: {@code 200000000} or {@code 2e8}. */
+final class SampleCount implements ITypeConverter<Long> {
+    @Override
+    public Long convert(String text) {
+        try {
+            long count = new BigDecimal(text).longValueExact();
+            if (count > 0) {
+                return count;
+            }
+        } catch (NumberFormatException notANumber) {
+            throw refused(text);
+        } catch (ArithmeticException notWhole) {
+            throw refused(text);
+        }
+        throw refused(text);
+    }
+
+    private static TypeConversionException refused(String text) {
+        return new TypeConversionException("'" + text + "' is not a number of samples, expected for example 2e8");
+    }
+}

@@ -1,0 +1,2 @@
+/** The commands. Thin: options in, text out, exit codes; no physics. */
+package darkrim.cli;

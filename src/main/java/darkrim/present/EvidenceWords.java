@@ -1,0 +1,50 @@
+package darkrim.present;
+
+import darkrim.light.Estimate;
+import darkrim.verdict.Evidence;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** Evidence in words. */
+final class EvidenceWords {
+    private EvidenceWords() {}
+
+    /**
+     * Why a verdict is what it is, a few words without a full stop.
+     *
+     * @param evidence the evidence
+     * @param confidence confidence of all sampled verdicts together, 0 to 1
+     */
+    static String of(Evidence evidence, double confidence) {
+        if (evidence instanceof Evidence.ProvedDark) {
+            return "proved dark";
+        }
+        if (evidence instanceof Evidence.WitnessRay ray) {
+            return "lit: ray from the pupil at " + point(ray.onPupil()) + " to " + point(ray.onSurface()) + ", "
+                    + Figures.length(ray.length()) + " mm";
+        }
+        if (evidence instanceof Evidence.OpenArea open) {
+            return "neither proved dark nor found lit: " + Figures.three(open.area()) + " mm2 ("
+                    + Figures.percent(open.fraction()) + " of its area) left open";
+        }
+        return sampled((Evidence.Sampled) evidence, confidence);
+    }
+
+    private static String sampled(Evidence.Sampled sampled, double confidence) {
+        Estimate estimate = sampled.estimate();
+        if (estimate.samples() < 2) {
+            return "not measured";
+        }
+        String samples = Figures.counted(estimate.samples(), "sample");
+        if (estimate.mean() == 0) {
+            return "no light in " + samples + ": at most " + Figures.atMost(sampled.upper());
+        }
+        return "between " + Figures.atLeast(sampled.lower()) + " and " + Figures.atMost(sampled.upper()) + " at "
+                + Figures.confidence(confidence) + ", " + samples;
+    }
+
+    /** Coordinates in mm, such as {@code (1.018, 20.1, -0.175)}. */
+    static String point(Vector3D point) {
+        return "(" + Figures.length(point.getX()) + ", " + Figures.length(point.getY()) + ", "
+                + Figures.length(point.getZ()) + ")";
+    }
+}

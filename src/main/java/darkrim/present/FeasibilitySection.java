@@ -1,0 +1,56 @@
+package darkrim.present;
+
+import darkrim.assembly.Feasibility;
+import darkrim.assembly.SideFeasibility;
+import java.util.List;
+
+/** A line for each opening: what geometry alone says before any ray. */
+final class FeasibilitySection {
+    private FeasibilitySection() {}
+
+    static void write(Page page, List<Feasibility> lines, boolean everything) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        page.heading("Feasibility of the openings, before any ray (lengths in mm)");
+        Table table = new Table()
+                .names("opening")
+                .names("above")
+                .words("as drawn")
+                .words("side")
+                .numbers("light lands")
+                .numbers("die ends")
+                .numbers("pupil spare")
+                .numbers("h")
+                .numbers("N (d - 2t)");
+        for (Feasibility line : lines) {
+            SideFeasibility side = line.tightest();
+            table.row(
+                    line.opening(),
+                    line.die(),
+                    line.holds() ? "holds" : "no",
+                    side.side().label(),
+                    fixed(side.overspill()),
+                    fixed(side.room()),
+                    line.vignettingMargin().map(FeasibilitySection::fixed).orElse("not convex"),
+                    fixed(side.edgeHeight()),
+                    fixed(side.ruleLimit()));
+        }
+        page.block(table.text());
+        Feasibility first = lines.get(0);
+        page.paragraph(
+                "Of each opening the tightest side. Direct light lands, and the die ends, that far beyond the last active "
+                        + "pixel. Spare: by how much the opening clears the rays to the active corners; negative where it cuts "
+                        + "them. Placement error t = " + Figures.length(first.placementError()) + " a side"
+                        + (first.placementStated() ? "" : " (none is stated)")
+                        + " is included. Some opening can do both, show the whole pupil and keep the edge of the die dark, "
+                        + "only if the edge is no higher than h limit = N (d - 2t), with f-number N and d where the die ends.");
+        if (everything) {
+            lines.forEach(line -> page.paragraph("- ", "  ", Printable.of(line.text())));
+        }
+    }
+
+    private static String fixed(double millimetres) {
+        return String.format(java.util.Locale.ROOT, "%.3f", millimetres);
+    }
+}

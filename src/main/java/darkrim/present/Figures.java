@@ -1,0 +1,127 @@
+package darkrim.present;
+
+import darkrim.layout.form.Wording;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/** Numbers for people: three digits that matter, with the error in the same power of ten. Letters are ASCII. */
+final class Figures {
+    private static final int DIGITS = 3;
+    /** Decimals after the leading digit, at most, however small the error is. */
+    private static final int MOST_DECIMALS = 4;
+    /** Powers of ten of the leading digit that are written without an exponent. */
+    private static final int LEAST_PLAIN = -3;
+
+    private static final int MOST_PLAIN = 4;
+
+    private Figures() {}
+
+    /** Three digits that matter, such as {@code 0.0123} or {@code 2.10e-6}. */
+    static String three(double value) {
+        return three(value, RoundingMode.HALF_EVEN);
+    }
+
+    /** Three digits that matter, never less than the value: for upper bounds. */
+    static String atMost(double value) {
+        return three(value, RoundingMode.CEILING);
+    }
+
+    /** Three digits that matter, never more than the value: for lower bounds. */
+    static String atLeast(double value) {
+        return three(value, RoundingMode.FLOOR);
+    }
+
+    /**
+     * A value with its error, such as {@code 0.0123 +- 0.0004} or {@code (2.10 +- 0.04)e-6}. The error is rounded up.
+     *
+     * @param value the value
+     * @param error its standard error; infinite where it is unknown
+     */
+    static String withError(double value, double error) {
+        if (!Double.isFinite(value) || !Double.isFinite(error)) {
+            return three(value) + " +- unknown";
+        }
+        if (error == 0) {
+            return three(value) + " +- 0";
+        }
+        int power = power(rounded(value != 0 ? value : error, RoundingMode.HALF_EVEN));
+        int errorPower = power(BigDecimal.valueOf(error));
+        int decimals = Math.min(MOST_DECIMALS, Math.max(DIGITS - 1, power - errorPower));
+        if (isPlain(power)) {
+            int scale = Math.max(0, decimals - power);
+            return scaled(value, scale, RoundingMode.HALF_EVEN) + " +- " + scaled(error, scale, RoundingMode.CEILING);
+        }
+        BigDecimal shownValue = BigDecimal.valueOf(value).scaleByPowerOfTen(-power);
+        BigDecimal shownError = BigDecimal.valueOf(error).scaleByPowerOfTen(-power);
+        return "(" + shownValue.setScale(decimals, RoundingMode.HALF_EVEN).toPlainString() + " +- "
+                + shownError.setScale(decimals, RoundingMode.CEILING).toPlainString() + ")e" + power;
+    }
+
+    /** A count with separators, such as {@code 1,048,576}. */
+    static String count(long count) {
+        return String.format(Locale.ROOT, "%,d", count);
+    }
+
+    /** A count of things, such as {@code 1 surface} or {@code 2 surfaces}. */
+    static String counted(long count, String one) {
+        return count(count) + " " + one + (count == 1 ? "" : "s");
+    }
+
+    /** A share as a percentage with one decimal; a share too small for it is {@code < 0.1 %}. */
+    static String percent(double share) {
+        return share > 0 && share < 0.001 ? "< 0.1 %" : String.format(Locale.ROOT, "%.1f %%", 100 * share);
+    }
+
+    /** A confidence as a percentage with all its digits, such as {@code 99.9 %}. */
+    static String confidence(double share) {
+        return Wording.number(100 * share) + " %";
+    }
+
+    /** A limit as it was written, such as {@code 2e-5} or {@code 0.999}. */
+    static String limit(double value) {
+        return Wording.number(value);
+    }
+
+    /** A length in mm with three decimals at most, without the unit. */
+    static String length(double millimetres) {
+        BigDecimal shown = BigDecimal.valueOf(millimetres).setScale(3, RoundingMode.HALF_EVEN);
+        return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
+    }
+
+    private static String three(double value, RoundingMode mode) {
+        if (!Double.isFinite(value)) {
+            return "unknown";
+        }
+        if (value == 0) {
+            return "0";
+        }
+        BigDecimal rounded = rounded(value, mode);
+        int power = power(rounded);
+        if (isPlain(power)) {
+            return rounded.setScale(Math.max(0, DIGITS - 1 - power), RoundingMode.UNNECESSARY)
+                    .toPlainString();
+        }
+        return rounded.scaleByPowerOfTen(-power)
+                        .setScale(DIGITS - 1, RoundingMode.UNNECESSARY)
+                        .toPlainString()
+                + "e" + power;
+    }
+
+    private static BigDecimal rounded(double value, RoundingMode mode) {
+        return BigDecimal.valueOf(value).round(new MathContext(DIGITS, mode));
+    }
+
+    private static int power(BigDecimal value) {
+        return value.precision() - value.scale() - 1;
+    }
+
+    private static boolean isPlain(int power) {
+        return power >= LEAST_PLAIN && power <= MOST_PLAIN;
+    }
+
+    private static String scaled(double value, int scale, RoundingMode mode) {
+        return BigDecimal.valueOf(value).setScale(scale, mode).toPlainString();
+    }
+}

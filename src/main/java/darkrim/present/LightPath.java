@@ -1,0 +1,46 @@
+package darkrim.present;
+
+import darkrim.light.Estimate;
+import darkrim.light.Reflector;
+import darkrim.scene.Surface;
+import darkrim.verdict.SurfaceResult;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Light that comes from the pupil by one surface to a receiver.
+ *
+ * @param receiver where it arrives
+ * @param via the surface that reflects it
+ * @param mirror whether by the mirror part of its finish; otherwise by the diffuse part
+ * @param irradiance relative irradiance that it gives the receiver
+ * @param share that over all once-reflected light of the receiver, 0 to 1
+ */
+public record LightPath(Surface receiver, Surface via, boolean mirror, Estimate irradiance, double share) {
+    /** The paths to a receiver that carry light, strongest first. */
+    public static List<LightPath> to(SurfaceResult receiver, List<Surface> surfaces) {
+        double whole = receiver.onceReflected().irradiance().mean();
+        return receiver.onceReflected().by().entrySet().stream()
+                .filter(entry -> entry.getValue().mean() > 0)
+                .map(entry -> of(receiver.surface(), surfaces, entry, whole))
+                .sorted(Comparator.comparingDouble((LightPath path) -> path.irradiance.mean())
+                        .reversed()
+                        .thenComparing(path -> path.via.index())
+                        .thenComparing(LightPath::mirror))
+                .toList();
+    }
+
+    private static LightPath of(
+            Surface receiver, List<Surface> surfaces, Map.Entry<Reflector, Estimate> entry, double whole) {
+        Reflector reflector = entry.getKey();
+        Estimate irradiance = entry.getValue();
+        return new LightPath(
+                receiver, surfaces.get(reflector.surface()), reflector.mirror(), irradiance, irradiance.mean() / whole);
+    }
+
+    /** The part of the finish in a word. */
+    public String part() {
+        return mirror ? "mirror" : "diffuse";
+    }
+}

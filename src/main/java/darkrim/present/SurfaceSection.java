@@ -1,0 +1,97 @@
+package darkrim.present;
+
+import darkrim.layout.Requirement.LightClass;
+import darkrim.study.CheckResult;
+import darkrim.verdict.Evidence;
+import darkrim.verdict.SurfaceResult;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** The surfaces that get light, with how much. */
+final class SurfaceSection {
+    private static final Rows LIT = new Rows(20);
+
+    private SurfaceSection() {}
+
+    static void write(Page page, CheckResult result, boolean everything) {
+        Values values = new Values(result);
+        List<SurfaceResult> all = result.judgement().surfaces();
+        List<SurfaceResult> lit = all.stream()
+                .filter(SurfaceSection::getsLight)
+                .sorted(Comparator.comparingDouble(SurfaceSection::direct)
+                        .thenComparingDouble(SurfaceSection::reflected)
+                        .reversed())
+                .toList();
+        page.heading("Surfaces that get light (relative irradiance, mean +- standard error)");
+        if (lit.isEmpty()) {
+            page.line("None of " + Figures.counted(all.size(), "surface") + " was seen to get light.");
+            return;
+        }
+        OptionalDouble unit = values.unit();
+        Table table =
+                new Table().names("surface").numbers("of").numbers("area mm2").numbers("direct");
+        if (unit.isPresent()) {
+            table.numbers("W/m2");
+        }
+        table.numbers("once reflected");
+        if (unit.isPresent()) {
+            table.numbers("W/m2");
+        }
+        List<SurfaceKind> kinds = everything
+                ? lit.stream().map(surface -> new SurfaceKind(surface, 1)).toList()
+                : SurfaceKind.of(lit);
+        Rows rows = everything ? Rows.ALL : LIT;
+        for (SurfaceKind kind : rows.shown(kinds)) {
+            table.row(cells(kind, values, unit));
+        }
+        page.block(table.text());
+        if (rows.left(kinds) > 0) {
+            page.line("and " + rows.left(kinds) + " more kinds of surface (all with --verbose)");
+        }
+        if (!everything) {
+            page.paragraph(
+                    "Of surfaces that differ only in number and side the brightest; 'of' counts those that get light "
+                            + "(all with --verbose).");
+        }
+        page.paragraph(Figures.counted(all.size() - lit.size(), "further surface")
+                + " got none in the samples taken. 'none seen' is what samples say and proves nothing; 'proved dark' is "
+                + "proved. Relative irradiance 1 is what the unobstructed pupil gives at the origin, facing +z.");
+    }
+
+    private static String[] cells(SurfaceKind kind, Values values, OptionalDouble unit) {
+        SurfaceResult surface = kind.strongest();
+        String count = Figures.count(kind.count());
+        String name = Printable.of(surface.surface().name());
+        String area = Figures.three(surface.surface().area());
+        String direct = values.of(surface, LightClass.DIRECT);
+        String reflected = values.of(surface, LightClass.ONCE_REFLECTED);
+        if (unit.isEmpty()) {
+            return new String[] {name, count, area, direct, reflected};
+        }
+        double watts = unit.getAsDouble();
+        return new String[] {
+            name,
+            count,
+            area,
+            direct,
+            values.absolute(surface.direct().irradiance(), watts),
+            reflected,
+            values.absolute(surface.onceReflected().irradiance(), watts)
+        };
+    }
+
+    private static boolean getsLight(SurfaceResult surface) {
+        return direct(surface) > 0
+                || reflected(surface) > 0
+                || surface.darkness().orElse(null) instanceof Evidence.WitnessRay;
+    }
+
+    private static double direct(SurfaceResult surface) {
+        return surface.direct().irradiance().mean();
+    }
+
+    private static double reflected(SurfaceResult surface) {
+        return surface.onceReflected().irradiance().mean();
+    }
+}

@@ -1,0 +1,78 @@
+package darkrim.present;
+
+import darkrim.layout.Requirement;
+import darkrim.layout.Requirement.LightClass;
+import darkrim.light.Estimate;
+import darkrim.study.CheckResult;
+import darkrim.verdict.Evidence;
+import darkrim.verdict.Outcome;
+import darkrim.verdict.SurfaceResult;
+import java.util.OptionalDouble;
+
+/** The numbers of a result as they are shown. */
+final class Values {
+    private final CheckResult result;
+
+    Values(CheckResult result) {
+        this.result = result;
+    }
+
+    /** Value and error of an outcome. */
+    String of(Outcome outcome) {
+        if (outcome.evidence() instanceof Evidence.Sampled sampled) {
+            return sampled(sampled.estimate());
+        }
+        return of(result.judgement().surfaces().get(outcome.surface().index()), LightClass.DIRECT);
+    }
+
+    /** Value and error of a class of light on a surface. */
+    String of(SurfaceResult surface, LightClass light) {
+        if (light == LightClass.ONCE_REFLECTED) {
+            return sampled(surface.onceReflected().irradiance());
+        }
+        Estimate estimate = surface.direct().irradiance();
+        Evidence known = surface.darkness().orElse(null);
+        if (known instanceof Evidence.ProvedDark) {
+            return "proved dark";
+        }
+        if (known instanceof Evidence.WitnessRay && estimate.mean() == 0) {
+            return "lit in a spot";
+        }
+        return sampled(estimate);
+    }
+
+    private static String sampled(Estimate estimate) {
+        if (estimate.samples() < 2) {
+            return "not measured";
+        }
+        if (estimate.mean() == 0) {
+            return "none seen";
+        }
+        return estimate.variance() == 0
+                ? Figures.three(estimate.mean()) + " in all samples"
+                : Figures.withError(estimate.mean(), estimate.standardError());
+    }
+
+    /** Irradiance in W/m2 for a relative irradiance of 1, where the beam has a radiance. */
+    OptionalDouble unit() {
+        OptionalDouble radiance = result.scene().beam().radiance();
+        return radiance.isEmpty()
+                ? radiance
+                : OptionalDouble.of(result.scene().referenceIrradiance() * radiance.getAsDouble());
+    }
+
+    /** An estimate of relative irradiance in W/m2; empty where there is none. */
+    String absolute(Estimate estimate, double unit) {
+        return estimate.mean() == 0 ? "" : Figures.three(estimate.mean() * unit);
+    }
+
+    /** The confidence of all sampled verdicts together, 0 to 1. */
+    double confidence() {
+        return result.effort().confidence();
+    }
+
+    /** Whether a requirement is about once-reflected light. */
+    static boolean isReflected(Requirement requirement) {
+        return requirement.condition() instanceof Requirement.AtMost most && most.light() == LightClass.ONCE_REFLECTED;
+    }
+}

@@ -1,0 +1,53 @@
+package darkrim.present.json;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import darkrim.verdict.Evidence;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** Evidence, told apart by its kind. */
+sealed interface EvidenceDocument {
+    static EvidenceDocument of(Evidence evidence) {
+        if (evidence instanceof Evidence.ProvedDark dark) {
+            return new ProvedDark("proved_dark", dark.gapWidth());
+        }
+        if (evidence instanceof Evidence.WitnessRay ray) {
+            return new Ray("ray", point(ray.onPupil()), point(ray.onSurface()), ray.length());
+        }
+        if (evidence instanceof Evidence.OpenArea open) {
+            return new OpenArea("open_area", open.area(), open.fraction());
+        }
+        Evidence.Sampled sampled = (Evidence.Sampled) evidence;
+        return new Sampled(
+                "sampled",
+                EstimateDocument.of(sampled.estimate()),
+                EstimateDocument.finite(sampled.lower()),
+                EstimateDocument.finite(sampled.upper()),
+                sampled.risk(),
+                sampled.looks());
+    }
+
+    /** Coordinates, mm. */
+    static List<Double> point(Vector3D point) {
+        return List.of(point.getX(), point.getY(), point.getZ());
+    }
+
+    /** No light, by proof. */
+    record ProvedDark(
+            String kind, @JsonProperty("closed_gap_mm") double closedGap) implements EvidenceDocument {}
+
+    /** A straight line that carries light. */
+    record Ray(
+            String kind,
+            @JsonProperty("on_pupil_mm") List<Double> onPupil,
+            @JsonProperty("on_surface_mm") List<Double> onSurface,
+            @JsonProperty("length_mm") double length)
+            implements EvidenceDocument {}
+
+    /** Neither proof nor ray. */
+    record OpenArea(String kind, @JsonProperty("area_mm2") double area, double fraction) implements EvidenceDocument {}
+
+    /** A mean with bounds. */
+    record Sampled(String kind, EstimateDocument estimate, Double lower, Double upper, double risk, int looks)
+            implements EvidenceDocument {}
+}

@@ -1,0 +1,29 @@
+package darkrim.present.json;
+
+import darkrim.study.CheckResult;
+import tools.jackson.databind.MapperFeature;
+import tools.jackson.databind.PropertyNamingStrategies;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Writes a result as JSON, as docs/result.schema.json describes it. */
+public final class JsonResult {
+    private static final JsonMapper MAPPER = JsonMapper.builder()
+            .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+            .disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY)
+            .enable(SerializationFeature.INDENT_OUTPUT)
+            .build();
+
+    private JsonResult() {}
+
+    /**
+     * The whole result.
+     *
+     * @param result the result
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(CheckResult result, String version) {
+        return MAPPER.writeValueAsString(ResultDocument.of(result, version)) + "\n";
+    }
+}

@@ -1,0 +1,134 @@
+package darkrim.present.json;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import darkrim.diagnostic.Finding;
+import darkrim.layout.Dimension;
+import darkrim.layout.Layout;
+import darkrim.present.Cautions;
+import darkrim.present.LightPath;
+import darkrim.scene.Beam;
+import darkrim.study.CheckResult;
+import darkrim.verdict.Judgement;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** The whole of a result. Only {@code timing} differs between runs of the same layout with the same seed. */
+record ResultDocument(
+        int formatVersion,
+        Program program,
+        LayoutDocument layout,
+        String verdict,
+        Sampling sampling,
+        BeamDocument beam,
+        List<RequirementDocument> requirements,
+        List<FeasibilityDocument> feasibility,
+        List<SurfaceDocument> surfaces,
+        List<LightPathDocument> lightPaths,
+        List<Warning> warnings,
+        @JsonProperty("chord_error_mm") double chordError,
+        List<String> notModelled,
+        List<String> cautions,
+        Timing timing) {
+    private static final int FORMAT_VERSION = 1;
+
+    static ResultDocument of(CheckResult result, String version) {
+        Judgement judgement = result.judgement();
+        return new ResultDocument(
+                FORMAT_VERSION,
+                new Program("Darkrim", version),
+                LayoutDocument.of(result.layout()),
+                RequirementDocument.word(judgement.verdict()),
+                Sampling.of(result),
+                BeamDocument.of(result),
+                judgement.requirements().stream().map(RequirementDocument::of).toList(),
+                result.feasibility().stream().map(FeasibilityDocument::of).toList(),
+                judgement.surfaces().stream().map(SurfaceDocument::of).toList(),
+                judgement.surfaces().stream()
+                        .flatMap(surface -> LightPath.to(surface, result.scene().surfaces()).stream())
+                        .map(LightPathDocument::of)
+                        .toList(),
+                result.warnings().stream().map(Warning::of).toList(),
+                result.chordError(),
+                Cautions.NOT_MODELLED,
+                Cautions.CAUTIONS,
+                new Timing(result.timing().proofs(), result.timing().whole()));
+    }
+
+    /** What made the result. */
+    record Program(String name, String version) {}
+
+    /** What was checked. */
+    record LayoutDocument(
+            String file, String sha256, String title, String revision, Map<String, DimensionDocument> dimensions) {
+        private static LayoutDocument of(Layout layout) {
+            Map<String, DimensionDocument> dimensions = new LinkedHashMap<>();
+            layout.dimensions().forEach((name, dimension) -> dimensions.put(name, DimensionDocument.of(dimension)));
+            String hash = layout.source().sha256();
+            return new LayoutDocument(
+                    layout.source().name(),
+                    hash.isEmpty() ? null : hash,
+                    layout.title(),
+                    layout.revision(),
+                    dimensions);
+        }
+    }
+
+    /** A named dimension, in mm, in degrees, or a plain number. */
+    record DimensionDocument(double value, String unit) {
+        private static DimensionDocument of(Dimension dimension) {
+            String unit = switch (dimension.kind()) {
+                case LENGTH -> "mm";
+                case ANGLE -> "deg";
+                case NUMBER -> "1";
+            };
+            return new DimensionDocument(dimension.value(), unit);
+        }
+    }
+
+    /** How hard it was looked, and how sure the verdicts are. */
+    record Sampling(long seed, double confidence, long mostSamples, long samples, boolean stopped) {
+        private static Sampling of(CheckResult result) {
+            return new Sampling(
+                    result.effort().seed(),
+                    result.effort().confidence(),
+                    result.effort().mostSamples(),
+                    result.judgement().samples(),
+                    result.judgement().stopped());
+        }
+    }
+
+    /** What turns relative irradiance into W/m2, where the radiance is known. */
+    record BeamDocument(
+            @JsonProperty("reference_irradiance_over_radiance_sr")
+            double reference,
+
+            @JsonProperty("radiance_w_per_m2_sr") Double radiance,
+
+            @JsonProperty("relative_irradiance_1_is_w_per_m2")
+            Double unit) {
+        private static BeamDocument of(CheckResult result) {
+            Beam beam = result.scene().beam();
+            double reference = result.scene().referenceIrradiance();
+            Double radiance = beam.radiance().isPresent() ? beam.radiance().getAsDouble() : null;
+            return new BeamDocument(reference, radiance, radiance == null ? null : radiance * reference);
+        }
+    }
+
+    /** What deserves attention in the layout. */
+    record Warning(String code, String severity, PlaceDocument place, String message) {
+        private static Warning of(Finding finding) {
+            return new Warning(
+                    finding.code(),
+                    finding.severity().name().toLowerCase(Locale.ROOT),
+                    PlaceDocument.of(finding.place()),
+                    finding.message());
+        }
+    }
+
+    /** How long it took. */
+    record Timing(
+            @JsonProperty("proofs_s") double proofs,
+            @JsonProperty("whole_s") double whole) {}
+}
