@@ -67,7 +67,7 @@ public final class DarknessProof {
      * @param distance the distance, mm, 0 or more
      */
     public boolean staysDarkWithin(Surface surface, double distance) {
-        List<Face> faces = new FacePieces(scene, tree, corners, edges, surface, tolerance).open();
+        List<Face> faces = new FacePieces(scene, tree, corners, edges, surface, tolerance).all();
         PairSearch search = search(surface, distance, false);
         return search.open(faces) == 0;
     }
