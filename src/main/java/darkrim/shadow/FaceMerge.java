@@ -183,9 +183,7 @@ final class FaceMerge {
             double turn = b.subtract(a).cross(c.subtract(b)).dot(frame.normal());
             boolean back = !(turn > 0) && b.subtract(a).dot(c.subtract(b)) <= 0;
             // A facet that is a little off the plane stays by itself: a piece is taken to be flat.
-            if (turn < 0
-                    || back
-                    || Math.abs(frame.height(a)) > 0.25 * tolerance.rounding()) {
+            if (turn < 0 || back || Math.abs(frame.height(a)) > 0.25 * tolerance.rounding()) {
                 return false;
             }
         }

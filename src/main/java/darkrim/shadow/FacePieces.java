@@ -123,7 +123,10 @@ final class FacePieces {
     private boolean isMaterialAbove(FlatPiece piece, List<Integer> contact) {
         Frame frame = piece.frame();
         Frame above = new Frame(
-                frame.origin().add(frame.normal().multiply(2 * tolerance.flat())), frame.u(), frame.v(), frame.normal());
+                frame.origin().add(frame.normal().multiply(2 * tolerance.flat())),
+                frame.u(),
+                frame.v(),
+                frame.normal());
         PlanarCover cover = new PlanarCover(tolerance.gap());
         SliceCut slices = new SliceCut(corners, edges, tolerance);
         contact.stream().map(edges::solid).distinct().forEach(solid -> slices.addSection(above, solid, cover));

@@ -126,7 +126,8 @@ final class PlanarCover {
             // Clip the edge to what lies that far within the side j -> i.
             double su = cell[2 * i] - cell[2 * j];
             double sv = cell[2 * i + 1] - cell[2 * j + 1];
-            double height = su * (v0 - cell[2 * j + 1]) - sv * (u0 - cell[2 * j]) - least * Math.sqrt(su * su + sv * sv);
+            double height =
+                    su * (v0 - cell[2 * j + 1]) - sv * (u0 - cell[2 * j]) - least * Math.sqrt(su * su + sv * sv);
             double slope = (su * dv - sv * du) / length;
             if (slope == 0) {
                 if (height < 0) {

@@ -116,9 +116,11 @@ class AttackDirectedTest {
             FacetEdges edges = new FacetEdges(scene);
             Tolerance tolerance = Tolerance.of(scene.bound(), 1e-6);
             Surface surface = scene.surface("face").orElseThrow();
-            FlatPiece face = new FaceMerge(scene, surface, tolerance).pieces().get(0).piece();
-            FlatPiece pupil =
-                    new PupilPieces(DISC.outline(), DISC.frame(), tolerance).all().get(0);
+            FlatPiece face =
+                    new FaceMerge(scene, surface, tolerance).pieces().get(0).piece();
+            FlatPiece pupil = new PupilPieces(DISC.outline(), DISC.frame(), tolerance)
+                    .all()
+                    .get(0);
             Pair pair = new Pair(pupil, face, 0, tolerance);
             assertThat(new CoverCut(scene, corners, edges, tolerance)
                             .covers(pair.shaft(), pair, new int[] {0, 1, 2, 3, 4, 5, 6, 7}))
