@@ -131,8 +131,10 @@ public final class Validation implements AfterAllCallback {
         page.add("mvn -q -B test -Dtest='Reference*Test' && cp target/validation.md docs/validation.md");
         page.add("```");
         page.add("");
-        page.add("Each row is one known number (published, or derived and checked by other means) and what Darkrim");
-        page.add("found from the described geometry. A sampled number must lie within 4 standard errors, and its");
+        page.add(
+                "Each row is one known number (published, or derived and checked by other means) and what Darkrim found.");
+        page.add(
+                "The geometry, formula and source of each stand in src/test/resources/reference/cases.json. A sampled number must lie within 4 standard errors, and its");
         page.add(
                 "standard error must be at most 0.2 % of it; z is the difference in standard errors. Numbers too small");
         page.add(
