@@ -18,6 +18,7 @@ final class FacePieces {
     private static final int MOST_PIECES = 4096;
 
     private final List<Face> open = new ArrayList<>();
+    private final List<Face> inContact = new ArrayList<>();
     private double contactArea;
     private final Scene scene;
     private final double[] corners;
@@ -37,6 +38,13 @@ final class FacePieces {
     /** The pieces that light may reach. */
     List<Face> open() {
         return open;
+    }
+
+    /** All pieces, also those in contact: a surface that is moved may leave it. */
+    List<Face> all() {
+        List<Face> all = new ArrayList<>(open);
+        all.addAll(inContact);
+        return all;
     }
 
     /** Area in contact with other parts, mm2. */
@@ -82,6 +90,7 @@ final class FacePieces {
         for (FlatPiece part : pieces) {
             if (isUnderContact(part, contact)) {
                 contactArea += part.area();
+                inContact.add(new Face(part, face.plane()));
             } else {
                 open.add(new Face(part, face.plane()));
             }
@@ -107,6 +116,20 @@ final class FacePieces {
                 cover.add(frame.inU(a), frame.inV(a), frame.inU(b), frame.inV(b), f);
             }
         }
+        return cover.covers(piece.plane()) && isMaterialAbove(piece, contact);
+    }
+
+    /** Whether the insides of the solids in contact cover a piece just above it: the sense of a facet alone may deceive. */
+    private boolean isMaterialAbove(FlatPiece piece, List<Integer> contact) {
+        Frame frame = piece.frame();
+        Frame above = new Frame(
+                frame.origin().add(frame.normal().multiply(2 * tolerance.flat())),
+                frame.u(),
+                frame.v(),
+                frame.normal());
+        PlanarCover cover = new PlanarCover(tolerance.gap());
+        SliceCut slices = new SliceCut(corners, edges, tolerance);
+        contact.stream().map(edges::solid).distinct().forEach(solid -> slices.addSection(above, solid, cover));
         return cover.covers(piece.plane());
     }
 

@@ -98,8 +98,12 @@ final class PlanarCover {
                 && (other.length == 0 || covered(other, crossing, crossings));
     }
 
-    /** Length of an edge within a cell; 0 if it leaves less than a sixteenth of the gap on a side or misses the cell. */
+    /**
+     * Length of an edge within the part of a cell that is a sixteenth of the gap or more away from all sides; 0 if it runs along a side or
+     * misses the cell. An edge counts however short it is: a round hole may have no long ones.
+     */
     private double lengthInside(double[] cell, int edge) {
+        double least = gap / 16;
         double u0 = edges[4 * edge];
         double v0 = edges[4 * edge + 1];
         double du = edges[4 * edge + 2] - u0;
@@ -119,10 +123,11 @@ final class PlanarCover {
             double across = (du * pv - dv * pu) / length;
             low = Math.min(low, across);
             high = Math.max(high, across);
-            // Clip the edge to the inner side of the side j -> i.
+            // Clip the edge to what lies that far within the side j -> i.
             double su = cell[2 * i] - cell[2 * j];
             double sv = cell[2 * i + 1] - cell[2 * j + 1];
-            double height = su * (v0 - cell[2 * j + 1]) - sv * (u0 - cell[2 * j]);
+            double height =
+                    su * (v0 - cell[2 * j + 1]) - sv * (u0 - cell[2 * j]) - least * Math.sqrt(su * su + sv * sv);
             double slope = (su * dv - sv * du) / length;
             if (slope == 0) {
                 if (height < 0) {
@@ -134,8 +139,7 @@ final class PlanarCover {
                 to = Math.min(to, -height / slope);
             }
         }
-        double least = gap / 16;
-        return low < -least && high > least && to - from > least ? to - from : 0;
+        return low < -least && high > least && to > from ? to - from : 0;
     }
 
     private boolean isInside(double u, double v) {

@@ -68,7 +68,7 @@ final class SliceCut {
     private boolean coveredInSlice(
             Vector3D point, Vector3D normal, CoverCut judge, Shaft shaft, Pair pair, Set<Integer> solids) {
         Frame frame = Frame.about(point, normal);
-        CrossingHull hull = judge.hull(frame, shaft);
+        CrossingHull hull = judge.hull(frame, shaft, pair);
         if (hull == null || tolerance.rounding() * hull.amplification() > tolerance.gap() / 16) {
             return false;
         }
@@ -83,7 +83,7 @@ final class SliceCut {
      * The section of a closed solid. Corners in the plane count as above it, so that the section is that of a solid whose corners are moved by
      * no more than rounding: its loops are closed. Left out where that would move the section by a sixteenth of the gap.
      */
-    private void addSection(Frame frame, int solid, PlanarCover cover) {
+    void addSection(Frame frame, int solid, PlanarCover cover) {
         int[] facets = edges.facets(solid);
         double[] found = new double[4 * facets.length];
         int count = 0;
