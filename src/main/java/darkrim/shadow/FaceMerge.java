@@ -123,7 +123,7 @@ final class FaceMerge {
             Vector3D a = part.loop.get(k);
             Vector3D b = part.loop.get((k + 1) % n);
             Integer j = sides.get(List.of(corner(b), corner(a)));
-            if (j == null || j == i || gone[j] || parts.get(j).plane != part.plane) {
+            if (j == null || j == i || gone[j] || parts.get(j).plane != part.plane || !sameSide(part, parts.get(j))) {
                 continue;
             }
             List<Vector3D> loop = new ArrayList<>();
@@ -144,6 +144,11 @@ final class FaceMerge {
             }
         }
         return -1;
+    }
+
+    /** Facets that lie over each other may face opposite ways: these do not go on across a side, they fold back at it. */
+    private static boolean sameSide(Part one, Part other) {
+        return one.frame.normal().dot(other.frame.normal()) > 0;
     }
 
     /** Where two polygons share several sides in a row, a loop runs out and back along those it was not joined across: takes these out. */

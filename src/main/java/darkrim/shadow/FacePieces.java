@@ -24,12 +24,17 @@ final class FacePieces {
     private final double[] corners;
     private final FacetEdges edges;
     private final Tolerance tolerance;
+    /** The pupil: a solid that may hold some of it proves nothing by contact, for its light may come from inside. */
+    private final List<FlatPiece> pupil;
 
     FacePieces(Scene scene, FacetTree tree, double[] corners, FacetEdges edges, Surface surface, Tolerance tolerance) {
         this.scene = scene;
         this.corners = corners;
         this.edges = edges;
         this.tolerance = tolerance;
+        pupil = new PupilPieces(
+                        scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance)
+                .all();
         for (Face face : new FaceMerge(scene, surface, tolerance).pieces()) {
             cutAlongFeet(face, tree);
         }
@@ -100,7 +105,8 @@ final class FacePieces {
     private boolean isContact(int f, Frame frame) {
         return scene.backSurface(f) == Scene.INSIDE
                 && scene.normal(f).dot(frame.normal()) < 0
-                && edges.isClosed(edges.solid(f));
+                && edges.isClosed(edges.solid(f))
+                && pupil.stream().noneMatch(part -> edges.boxTouches(edges.solid(f), part.space(), tolerance.gap()));
     }
 
     private boolean isUnderContact(FlatPiece piece, List<Integer> contact) {

@@ -1,6 +1,7 @@
 package darkrim.shadow;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import darkrim.geom.Frame;
 import darkrim.geom.Ring;
@@ -54,6 +55,41 @@ class AttackDirectedTest {
             }
             assertThat(area).isEqualTo(surface.area());
         }
+    }
+
+    @Test
+    void facetsThatFoldBackOverEachOtherKeepTheirArea() {
+        TestParts parts = new TestParts();
+        Vector3D a = Vector3D.of(0, -2, 2);
+        Vector3D b = Vector3D.of(1, -3, 1);
+        Vector3D c = Vector3D.of(2, -2, 0);
+        Vector3D d = Vector3D.of(0, 1, 2);
+        parts.builder()
+                .sheet("face", Finish.ABSORBER, "face/back", Finish.ABSORBER, TestParts.NOWHERE)
+                .triangle("face", a, d, b)
+                .triangle("face", d, a, b)
+                .triangle("face", d, b, c);
+        Scene scene = parts.build(Beam.of(DISC));
+        Surface surface = scene.surface("face").orElseThrow();
+        double area = 0;
+        for (Face face : new FaceMerge(scene, surface, Tolerance.of(scene.bound(), 1e-6)).pieces()) {
+            area += face.piece().area();
+        }
+        assertThat(area).isCloseTo(surface.area(), within(1e-12));
+    }
+
+    @Test
+    void cornersThatDifferInTheLastBitDoNotHideTheRestOfAHull() {
+        // A cell whose leftmost side is lost in rounding: seen from that side alone the uncovered part would lie
+        // outside.
+        PlanarCover cover = new PlanarCover(1e-6);
+        double[] loop = {-9, -9, 1, -9, 1, 9, -9, 9};
+        for (int i = 0; i < 4; i++) {
+            cover.add(loop[2 * i], loop[2 * i + 1], loop[(2 * i + 2) % 8], loop[(2 * i + 3) % 8], 0);
+        }
+        double tiny = Math.ulp(6.5);
+        double[] cell = {-6.5, 4, -6.5 + tiny, 4 - tiny, -4.8, 1.5, 2.4, -4.8, 2.2, -4.5, -6.5 + 2 * tiny, 4 - tiny};
+        assertThat(cover.covers(cell)).isFalse();
     }
 
     /** How often the outline of a piece turns round: 1 for a convex polygon. */
