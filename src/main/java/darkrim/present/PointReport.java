@@ -2,6 +2,7 @@ package darkrim.present;
 
 import darkrim.light.Estimate;
 import darkrim.study.PointSight;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -93,7 +94,9 @@ public record PointReport(String version) {
         if (apart == 0) {
             return "none";
         }
-        return Double.isInfinite(apart) ? "a contradiction" : Figures.three(apart) + " standard errors";
+        return Double.isInfinite(apart)
+                ? "a contradiction"
+                : String.format(Locale.ROOT, "%+.1f standard errors", apart);
     }
 
     private static String sampled(Estimate estimate) {

@@ -19,9 +19,9 @@ public record PupilDrawing(String version) {
     private static final double LINE = 19;
     private static final int MOST_NAMES = 4;
     /** Characters that fit into a line of small and of large letters. */
-    private static final int SMALL_LINE = 92;
+    private static final int SMALL_LINE = 84;
 
-    private static final int LARGE_LINE = 64;
+    private static final int LARGE_LINE = 60;
     private static final String SEEN = "#f5c542";
 
     /** The drawing as text. */
@@ -48,11 +48,7 @@ public record PupilDrawing(String version) {
         swatch(svg, y, "url(#hatch-page)", "hidden by parts: " + SightWords.percent(Math.max(0, lit - seen)));
         y += LINE;
         if (limited) {
-            swatch(
-                    svg,
-                    y,
-                    "url(#dots-page)",
-                    "beyond the field limit or behind the surface: " + SightWords.percent(1 - lit));
+            swatch(svg, y, "url(#dots-page)", SightWords.unlit(sight) + ": " + SightWords.percent(1 - lit));
             y += LINE;
         }
         if (names > 0) {
@@ -61,7 +57,7 @@ public record PupilDrawing(String version) {
         }
         for (BlockerSection.Hidden one : hidden.subList(0, names)) {
             String words = Figures.percent(one.share().mean()) + "  " + one.name();
-            small(svg, LEFT - 40, y + 12, Printable.within(SMALL_LINE - 4, words));
+            small(svg, LEFT - 40, y + 12, Printable.within(SMALL_LINE - 8, words));
             y += LINE;
         }
         small(
@@ -126,7 +122,7 @@ public record PupilDrawing(String version) {
                 "bold");
         svg.words(
                 "text",
-                Printable.within(LARGE_LINE, SightWords.place(sight.at())),
+                Printable.within(LARGE_LINE + 10, SightWords.place(sight.at())),
                 "x",
                 "24",
                 "y",
@@ -198,7 +194,7 @@ public record PupilDrawing(String version) {
     private static String axis(String name, Vector3D direction) {
         Vector3D untilted = name.equals("x") ? Vector3D.Unit.PLUS_X : Vector3D.Unit.PLUS_Y;
         return direction.distance(untilted) < 1e-9
-                ? name + " in the plane of the pupil, mm from its centre"
-                : name + " tilted with the pupil, mm from its centre";
+                ? name + " in the plane of the pupil, mm"
+                : name + " in the plane of the pupil, tilted with it, mm";
     }
 }

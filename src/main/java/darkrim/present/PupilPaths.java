@@ -10,10 +10,10 @@ import java.util.List;
 final class PupilPaths {
     private PupilPaths() {}
 
-    /** The pupil itself; to be filled by the even-odd rule. */
+    /** The pupil itself. */
     static String of(Outline outline) {
         if (outline instanceof Ring ring) {
-            return circle(ring.radius()) + (ring.hole() > 0 ? circle(ring.hole()) : "");
+            return circle(ring.radius(), 1) + (ring.hole() > 0 ? circle(ring.hole(), 0) : "");
         }
         StringBuilder path = new StringBuilder();
         ((Polygon) outline)
@@ -43,8 +43,9 @@ final class PupilPaths {
         return path.toString().strip();
     }
 
-    private static String circle(double radius) {
-        String arc = "A" + pair(radius, radius) + " 0 0 1 ";
+    /** A circle from two arcs; holes run the other way round, so that areas along the path add up. */
+    private static String circle(double radius, int sweep) {
+        String arc = "A" + pair(radius, radius) + " 0 0 " + sweep + " ";
         return "M" + pair(radius, 0) + arc + pair(-radius, 0) + arc + pair(radius, 0) + "Z";
     }
 

@@ -82,14 +82,20 @@ final class SightWords {
             return (limited ? "The field limit takes nothing here: without" : "The beam has no field limit: without")
                     + " any part in the way the point would see the whole pupil.";
         }
+        String rest = unlit(sight);
+        return isNone(lit)
+                ? "Even without any part in the way the point would see none of the pupil: all of it lies " + rest + "."
+                : "Without any part in the way the point would see " + percent(lit) + " of the pupil; the rest lies "
+                        + rest + ".";
+    }
+
+    /** Where that part of the pupil lies that sends the point no light whatever the parts do. */
+    static String unlit(PointSight sight) {
         boolean behind = sight.obstruction().behind() > 0;
         boolean beyond = sight.obstruction().beyondField() > 0;
-        String rest = behind && beyond
-                ? "lies behind the surface or beyond the field limit"
-                : behind
-                        ? "lies behind the surface"
-                        : beyond ? "lies beyond the field limit" : "is too little for the lines sampled to tell";
-        return "Without any part in the way the point would see " + percent(lit) + " of the pupil; the rest " + rest
-                + ".";
+        if (behind != beyond) {
+            return behind ? "behind the surface" : "beyond the field limit";
+        }
+        return "behind the surface or beyond the field limit";
     }
 }
