@@ -1,10 +1,14 @@
 package darkrim.present;
 
 import darkrim.diagnostic.Finding;
+import darkrim.scene.Surface;
 import darkrim.study.CheckResult;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.SurfaceResult;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Warnings, what is not modelled, and how long it took. */
 final class NoteSection {
@@ -20,9 +24,33 @@ final class NoteSection {
         page.heading("What this does not cover");
         page.paragraph("Not modelled: " + String.join(", ", Cautions.NOT_MODELLED) + ".");
         page.paragraph(String.join(" ", Cautions.CAUTIONS));
+        absorbers(page, result);
         page.paragraph(geometry(result));
         page.space();
         page.line(timing(result));
+    }
+
+    /** Forgotten finishes make once-reflected light vanish, so what was taken to reflect nothing is named where such light is judged. */
+    private static void absorbers(Page page, CheckResult result) {
+        boolean judged =
+                result.judgement().requirements().stream().anyMatch(each -> Values.isReflected(each.requirement()));
+        Map<String, Long> parts = result.scene().surfaces().stream()
+                .filter(surface -> surface.finish().reflectance() == 0)
+                .collect(Collectors.groupingBy(NoteSection::part, LinkedHashMap::new, Collectors.counting()));
+        if (judged && !parts.isEmpty()) {
+            page.paragraph("Taken to reflect nothing, as all is for which no finish is stated: "
+                    + parts.entrySet().stream()
+                            .map(part -> Printable.of(part.getKey()) + " ("
+                                    + Figures.counted(part.getValue(), "surface") + ")")
+                            .collect(Collectors.joining(", "))
+                    + ".");
+        }
+    }
+
+    /** The first step of a surface's path, without the number of a copy. */
+    private static String part(Surface surface) {
+        String first = surface.name().split("/", 2)[0];
+        return SurfaceKind.kind(first);
     }
 
     private static String geometry(CheckResult result) {

@@ -148,6 +148,21 @@ class TextReportTest {
     }
 
     @Test
+    void whatReflectsNothingIsNamedWhereReflectedLightIsJudged() {
+        String words = "Taken to reflect nothing, as all is for which no finish is stated: ";
+        String layout = Results.yaml("", "clean: {surfaces: 'screen/front', once_reflected: {at_most: 0.1}}");
+        String bare = layout.replace(", finish: shiny}", "}");
+        assertThat(oneLine(Results.of(bare, 20_000, 2))).contains(words + "right (2 surfaces), left (2 surfaces).");
+        assertThat(oneLine(Results.of(layout, 20_000, 2))).doesNotContain("Taken to reflect nothing");
+        assertThat(oneLine(Results.of(bare.replace("once_reflected", "direct"), 20_000, 2)))
+                .doesNotContain("Taken to reflect nothing");
+    }
+
+    private static String oneLine(CheckResult result) {
+        return plain(result).replaceAll("\\s+", " ");
+    }
+
+    @Test
     void textOfTheLayoutCannotActOnTheTerminal() {
         // The reader of layout files refuses such text; layouts can also be built in code.
         Layout layout = MIXED.layout();
