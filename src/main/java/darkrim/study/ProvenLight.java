@@ -4,7 +4,6 @@ import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.shadow.Darkness;
 import darkrim.shadow.DarknessProof;
-import darkrim.shadow.ProofSettings;
 import darkrim.shadow.WitnessRay;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Evidence;
@@ -12,16 +11,16 @@ import darkrim.verdict.Evidence;
 /** What the proofs of darkness say, as evidence for verdicts. */
 final class ProvenLight {
     private final DarknessProof proof;
-    private final ProofSettings settings = ProofSettings.DEFAULT;
 
     ProvenLight(Scene scene, FacetTree tree) {
-        this.proof = new DarknessProof(scene, tree, settings);
+        this.proof = new DarknessProof(scene, tree);
     }
 
     Evidence of(Surface surface) {
         Darkness found = proof.of(surface);
         if (found instanceof Darkness.Dark) {
-            return new Evidence.ProvedDark(settings.gapWidth());
+            // Wider than the setting where the scene is large.
+            return new Evidence.ProvedDark(found.effort().gapWidth());
         }
         if (found instanceof Darkness.Lit lit) {
             WitnessRay ray = lit.witness();

@@ -27,6 +27,26 @@ class DarkSurfaceTest {
         assertThat(result.verdict()).isEqualTo(Verdict.FAIL);
     }
 
+    @Test
+    void theGapStatedIsTheOneThatTheProofClosed() {
+        // 1e-6 mm, or 2^-38 of the bound of the scene where that is more: here at least the distance of the pupil,
+        // 2.7e-6 mm in all.
+        Evidence evidence = Results.of("""
+                        title: Flag under a far pupil
+                        beam: {pupil: {shape: disc, diameter: 200000, distance: 750000}}
+                        parts:
+                          flag: {kind: rectangle, width: 10, depth: 10}
+                        requirements:
+                          dark: {surfaces: "flag/back", direct: none}
+                        """, 20_000, 1)
+                .judgement()
+                .requirements()
+                .get(0)
+                .worst()
+                .evidence();
+        assertThat(((Evidence.ProvedDark) evidence).gapWidth()).isBetween(0x1p-38 * 750_000, 0x1p-38 * 850_001);
+    }
+
     private static RequirementResult result(String requirement) {
         CheckResult checked = Results.slit(DARK, requirement);
         assertThat(checked.judgement().requirements().get(0).verdict()).isEqualTo(Verdict.PASS);
