@@ -32,19 +32,21 @@ final class ClearLine {
      *
      * @param pupilPoint in the plane of the pupil, mm
      * @param face the face
-     * @param facePoint in the plane of the face, mm
+     * @param to end of the line, mm: a point of the face, or of the face moved aside
      * @param surface name of the surface
      */
-    Optional<WitnessRay> between(double[] pupilPoint, Face face, double[] facePoint, String surface) {
+    Optional<WitnessRay> between(double[] pupilPoint, Face face, Vector3D to, String surface) {
         Beam beam = scene.beam();
         if (!beam.pupil().outline().contains(pupilPoint[0], pupilPoint[1])) {
             return Optional.empty();
         }
         Vector3D from = beam.pupil().frame().at(pupilPoint[0], pupilPoint[1]);
-        Vector3D to = face.piece().frame().at(facePoint[0], facePoint[1]);
         Vector3D way = from.subtract(to);
-        if (!(face.piece().frame().height(from) > tolerance.gap()
-                && beam.pupil().frame().height(to) > tolerance.gap())) {
+        Frame own = face.piece().frame();
+        // A point beside the plane of the face stands for the face moved there.
+        Frame seen = Math.abs(own.height(to)) <= tolerance.flat() ? own : new Frame(to, own.u(), own.v(), own.normal());
+        boolean moved = !seen.equals(own);
+        if (!(seen.height(from) > tolerance.gap() && beam.pupil().frame().height(to) > tolerance.gap())) {
             return Optional.empty();
         }
         boolean inField = beam.fieldLimit()
@@ -53,8 +55,16 @@ final class ClearLine {
         if (!inField) {
             return Optional.empty();
         }
-        ray.set(to.getX(), to.getY(), to.getZ(), way.getX(), way.getY(), way.getZ(), 1 - 1e-12, face.plane());
-        if (tree.blocked(ray) || !isSurelyClear(from, to, face.piece().frame())) {
+        ray.set(
+                to.getX(),
+                to.getY(),
+                to.getZ(),
+                way.getX(),
+                way.getY(),
+                way.getZ(),
+                1 - 1e-12,
+                moved ? Ray.NO_PLANE : face.plane());
+        if (tree.blocked(ray) || !isSurelyClear(from, to, seen)) {
             return Optional.empty();
         }
         return Optional.of(new WitnessRay(from, to, "pupil", surface));

@@ -48,7 +48,7 @@ public final class DarknessProof {
     /** What is known about direct light on a surface. */
     public Darkness of(Surface surface) {
         FacePieces faces = new FacePieces(scene, tree, corners, edges, surface, tolerance);
-        PairSearch search = search(surface, 0, true);
+        PairSearch search = search(surface, 0);
         double open = search.open(faces.open());
         Darkness.Effort effort = new Darkness.Effort(search.pairs(), faces.contactArea(), tolerance.gap());
         Optional<WitnessRay> witness = search.witness();
@@ -67,23 +67,14 @@ public final class DarknessProof {
      * @param distance the distance, mm, 0 or more
      */
     public boolean staysDarkWithin(Surface surface, double distance) {
-        List<Face> faces = new FacePieces(scene, tree, corners, edges, surface, tolerance).open();
-        PairSearch search = search(surface, distance, false);
-        return search.open(faces) == 0;
+        List<Face> faces = new FacePieces(scene, tree, corners, edges, surface, tolerance).all();
+        PairSearch search = search(surface, distance);
+        return search.open(faces) == 0 && search.witness().isEmpty();
     }
 
-    private PairSearch search(Surface surface, double radius, boolean seekLight) {
-        return new PairSearch(
-                scene,
-                surface,
-                radius,
-                settings,
-                tolerance,
-                tree,
-                new SheetCut(scene, corners, edges),
-                new CoverCut(scene, corners, edges, tolerance),
-                seekLight ? Optional.of(new ClearLine(scene, tree, corners, tolerance)) : Optional.empty(),
-                corners,
-                edges);
+    private PairSearch search(Surface surface, double radius) {
+        ClearLine lines = new ClearLine(scene, tree, corners, tolerance);
+        Question question = new IsDark(scene, corners, edges, tolerance, Optional.of(lines), surface.name());
+        return new PairSearch(scene, tree, corners, edges, tolerance, settings, question, radius);
     }
 }

@@ -22,14 +22,37 @@ final class FieldExclusion {
     private final Outline outline;
     private final List<double[]> parts = new ArrayList<>();
     private final double rounding;
+    /** The limit may lie farther out than all facets. */
+    private final double ownRounding;
 
     FieldExclusion(FieldLimit limit, Tolerance tolerance) {
         frame = limit.frame();
         outline = limit.outline();
         rounding = tolerance.rounding();
+        ownRounding = 0x1p-46 * (frame.origin().norm() + outline.reach());
         if (outline instanceof Polygon polygon) {
             parts.addAll(PupilPieces.convexParts(polygon));
         }
+    }
+
+    /** Whether every line of the shaft passes the outline: the crossings lie inside it. */
+    boolean admits(Shaft shaft) {
+        CrossingHull crossing = CrossingHull.of(frame, shaft.pupil(), shaft.face(), shaft.radius(), FLATTEST);
+        if (crossing == null) {
+            return false;
+        }
+        double[] hull = crossing.corners();
+        double margin = rounding * crossing.amplification() + ownRounding;
+        if (outline instanceof Ring ring) {
+            return isWithin(hull, ring.radius() - margin)
+                    && (ring.hole() == 0 || distanceFromOrigin(hull) > ring.hole() + margin);
+        }
+        for (double[] part : parts) {
+            if (holds(part, hull, margin)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether every line of the shaft misses the outline. */
@@ -39,13 +62,30 @@ final class FieldExclusion {
             return false;
         }
         double[] hull = crossing.corners();
-        double margin = rounding * crossing.amplification();
+        double margin = rounding * crossing.amplification() + ownRounding;
         if (outline instanceof Ring ring) {
             return distanceFromOrigin(hull) > ring.radius() + margin || isWithin(hull, ring.hole() - margin);
         }
         for (double[] part : parts) {
             if (!apart(hull, part, margin) && !apart(part, hull, margin)) {
                 return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether a convex polygon lies within another. */
+    private static boolean holds(double[] outer, double[] inner, double margin) {
+        int n = outer.length / 2;
+        for (int i = 0, j = n - 1; i < n; j = i++) {
+            double su = outer[2 * i] - outer[2 * j];
+            double sv = outer[2 * i + 1] - outer[2 * j + 1];
+            double size = Math.hypot(su, sv);
+            for (int k = 0; k < inner.length; k += 2) {
+                double side = su * (inner[k + 1] - outer[2 * j + 1]) - sv * (inner[k] - outer[2 * j]);
+                if (!(side > margin * size)) {
+                    return false;
+                }
             }
         }
         return true;
@@ -63,7 +103,7 @@ final class FieldExclusion {
     /** Distance of a convex polygon from the origin; 0 if it holds the origin. */
     private static double distanceFromOrigin(double[] hull) {
         double least = Double.POSITIVE_INFINITY;
-        boolean inside = true;
+        boolean inside = false;
         int n = hull.length / 2;
         for (int i = 0, j = n - 1; i < n; j = i++) {
             double su = hull[2 * i] - hull[2 * j];
@@ -72,7 +112,9 @@ final class FieldExclusion {
             double t = squared > 0 ? -(hull[2 * j] * su + hull[2 * j + 1] * sv) / squared : 0;
             t = Math.min(1, Math.max(0, t));
             least = Math.min(least, Math.hypot(hull[2 * j] + t * su, hull[2 * j + 1] + t * sv));
-            inside &= su * -hull[2 * j + 1] - sv * -hull[2 * j] >= 0;
+            // Counting crossings, as a side lost in rounding may have any direction.
+            boolean crosses = hull[2 * i + 1] > 0 != hull[2 * j + 1] > 0;
+            inside ^= crosses && (su * -hull[2 * j + 1] - sv * -hull[2 * j] > 0) == sv > 0;
         }
         return inside && n > 2 ? 0 : least;
     }

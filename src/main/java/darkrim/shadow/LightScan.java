@@ -8,9 +8,9 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
- * Looks for a clear line on an even set of points: points of the faces, and points of the pupil or, where there is a field limit, lines
+ * Looks for a counterexample on an even set of points: points of the faces, and points of the pupil or, where there is a field limit, lines
  * through points of it. Evenly spread by the R sequence (Roberts 2018; steps are powers of 1/phi_4, phi_4^5 = phi_4 + 1): no random numbers.
- * It finds what is plainly lit at once; what is barely lit is left to the cutting of pieces.
+ * It finds what is plain at once; what is barely so is left to the cutting of pieces.
  */
 final class LightScan {
     private static final double PHI = 1.1673039782614187;
@@ -18,17 +18,15 @@ final class LightScan {
     };
 
     private final Beam beam;
-    private final ClearLine clearLine;
+    private final Question question;
     private final List<Face> faces;
     private final double[] upTo;
-    private final String surface;
     private long next = 1;
 
-    LightScan(Beam beam, ClearLine clearLine, List<Face> faces, String surface) {
+    LightScan(Beam beam, Question question, List<Face> faces) {
         this.beam = beam;
-        this.clearLine = clearLine;
+        this.question = question;
         this.faces = faces;
-        this.surface = surface;
         upTo = new double[faces.size()];
         double sum = 0;
         for (int i = 0; i < upTo.length; i++) {
@@ -45,7 +43,8 @@ final class LightScan {
             double[] point = place(face.piece(), share(0), share(1));
             double[] start = start(face, point);
             if (start != null) {
-                found = clearLine.between(start, face, point, surface);
+                found = question.counterexample(
+                        start, face, face.piece().frame().at(point[0], point[1]));
             }
         }
         return found;

@@ -1,7 +1,6 @@
 package darkrim.shadow;
 
 import darkrim.scene.Scene;
-import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -12,7 +11,7 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
- * Cuts the pupil and the pieces of a surface until every pair is closed, a clear line is found, or the pieces are too small. One use, one
+ * Cuts the pupil and the pieces of a surface until every pair is closed, a counterexample is found, or the pieces are too small. One use, one
  * thread.
  */
 final class PairSearch {
@@ -22,56 +21,53 @@ final class PairSearch {
     private static final int TANGENT_EDGES = 8;
     /** Lines tried for each pair that has been looked at: about as much work. */
     private static final int SCAN_LINES = 32;
+    /** A line to the rim of a grown face ends this share of the way out, so that it lies within. */
+    private static final double GROWN = 1 - 1e-9;
     /** A point at the corner of a face is drawn in by this, mm, so that it lies on the face. */
     private static final double DRAWN_IN = 1e-4;
 
     private final Scene scene;
-    private final Surface surface;
     private final double radius;
     private final ProofSettings settings;
     private final Tolerance tolerance;
     private final FacetTree tree;
-    private final SheetCut sheetCut;
-    private final CoverCut coverCut;
-    private final Optional<ClearLine> clearLine;
+    private final Question question;
     private final double[] corners;
     private final FacetEdges edges;
     private final PupilPieces pupil;
-    private final Optional<FieldExclusion> field;
 
-    private Optional<LightScan> scan = Optional.empty();
+    private LightScan scan;
     /** When that many pairs have been looked at, it is time for another look at the whole. */
     private long nextScan = 4;
 
+    private int lastOpenEdge = -1;
     private long pairs;
     private Optional<WitnessRay> witness = Optional.empty();
 
+    /**
+     * @param question what must hold
+     * @param radius by how much the faces are grown, mm
+     * @param corners nine coordinates a facet; not changed
+     */
     PairSearch(
             Scene scene,
-            Surface surface,
-            double radius,
-            ProofSettings settings,
-            Tolerance tolerance,
             FacetTree tree,
-            SheetCut sheetCut,
-            CoverCut coverCut,
-            Optional<ClearLine> clearLine,
             double[] corners,
-            FacetEdges edges) {
+            FacetEdges edges,
+            Tolerance tolerance,
+            ProofSettings settings,
+            Question question,
+            double radius) {
         this.scene = scene;
-        this.surface = surface;
-        this.radius = radius;
-        this.settings = settings;
-        this.tolerance = tolerance;
         this.tree = tree;
-        this.sheetCut = sheetCut;
-        this.coverCut = coverCut;
-        this.clearLine = clearLine;
         this.corners = corners;
         this.edges = edges;
+        this.tolerance = tolerance;
+        this.settings = settings;
+        this.question = question;
+        this.radius = radius;
         this.pupil = new PupilPieces(
                 scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance);
-        this.field = scene.beam().fieldLimit().map(limit -> new FieldExclusion(limit, tolerance));
     }
 
     /** A piece of the pupil that is not closed for the face at hand, and the facets in its shaft. */
@@ -92,20 +88,25 @@ final class PairSearch {
         TOO_SMALL
     }
 
+    /** An edge that keeps the last pair open that could be cut no further, or -1. */
+    int lastOpenEdge() {
+        return lastOpenEdge;
+    }
+
     /** Pairs looked at so far. */
     long pairs() {
         return pairs;
     }
 
-    /** The clear line, if one was found. */
+    /** The line for which it does not hold, if one was found. */
     Optional<WitnessRay> witness() {
         return witness;
     }
 
-    /** Area of the pieces that are not proved dark, mm2; stops at the first clear line. */
+    /** Area of the pieces for which nothing is proved, mm2; stops at the first counterexample. */
     double open(List<Face> faces) {
         double open = 0;
-        scan = clearLine.map(lines -> new LightScan(scene.beam(), lines, faces, surface.name()));
+        scan = new LightScan(scene.beam(), question, faces);
         for (Face face : faces) {
             if (witness.isEmpty()) {
                 open += open(face);
@@ -132,7 +133,7 @@ final class PairSearch {
                 tasks.add(new Task(seen, inTheWay(new Pair(seen, piece, radius, tolerance).shaft())));
             }
         }
-        if (clearLine.isPresent() && !tasks.isEmpty()) {
+        if (!tasks.isEmpty()) {
             seekAtCorners(face, tasks);
         }
         return witness.isPresent() ? 0 : open(face, tasks);
@@ -148,11 +149,11 @@ final class PairSearch {
         List<Task> left = new ArrayList<>();
         while (!waiting.isEmpty()) {
             if (++pairs > settings.mostPairs()) {
-                return face.piece().area();
+                return unproved(face);
             }
-            if (pairs == nextScan && scan.isPresent()) {
+            if (pairs == nextScan) {
                 nextScan *= 4;
-                witness = scan.get().look(SCAN_LINES * (int) Math.min(pairs, 4096));
+                witness = scan.look(SCAN_LINES * (int) Math.min(pairs, 4096));
             }
             if (witness.isPresent()) {
                 return 0;
@@ -160,7 +161,7 @@ final class PairSearch {
             Task task = waiting.pop();
             Outcome outcome = judge(face, task);
             if (witness.isPresent() || outcome == Outcome.TOO_SMALL) {
-                return face.piece().area();
+                return unproved(face);
             }
             if (outcome == Outcome.CUT_PUPIL) {
                 for (FlatPiece half : pupil.halves(task.pupil)) {
@@ -182,17 +183,19 @@ final class PairSearch {
         return open;
     }
 
+    /** More than 0 also for a sliver whose area is lost in rounding. */
+    private static double unproved(Face face) {
+        return Math.max(face.piece().area(), Double.MIN_NORMAL);
+    }
+
     private Outcome judge(Face face, Task task) {
         FlatPiece pupilPiece = task.pupil;
         int[] facets = task.facets;
         Pair pair = new Pair(pupilPiece, face.piece(), radius, tolerance);
         for (int round = 0; ; round++) {
             Shaft shaft = pair.shaft();
-            if (field.isPresent() && field.get().excludes(shaft)) {
-                return Outcome.CLOSED;
-            }
             facets = stillInTheWay(shaft, facets);
-            if (sheetCut.cuts(shaft, pair, facets)) {
+            if (question.holds(shaft, pair, facets)) {
                 return Outcome.CLOSED;
             }
             FlatPiece tighter = round < TANGENT_ROUNDS ? tighter(shaft, pupilPiece) : pupilPiece;
@@ -200,7 +203,7 @@ final class PairSearch {
                 return Outcome.CLOSED;
             }
             if (tighter == pupilPiece) {
-                return coverCut.covers(shaft, pair, facets) ? Outcome.CLOSED : cut(face, pair, shaft);
+                return question.holdsAfterAll(shaft, pair, facets) ? Outcome.CLOSED : cut(face, pair, shaft);
             }
             pupilPiece = tighter;
             pair = new Pair(pupilPiece, face.piece(), radius, tolerance);
@@ -210,8 +213,8 @@ final class PairSearch {
     /** The pupil piece cut by tangents where the edges in the way ask for it. */
     private FlatPiece tighter(Shaft shaft, FlatPiece piece) {
         FlatPiece left = piece;
-        for (int i = 0; i < Math.min(TANGENT_EDGES, sheetCut.openCount()) && left != null; i++) {
-            int side = shaft.nearestSide(edges.ends(), 6 * sheetCut.open(i));
+        for (int i = 0; i < Math.min(TANGENT_EDGES, question.openCount()) && left != null; i++) {
+            int side = shaft.nearestSide(edges.ends(), 6 * question.open(i));
             if (side >= 0) {
                 left = pupil.tangentCut(left, shaft.side(side));
             }
@@ -220,13 +223,12 @@ final class PairSearch {
     }
 
     private Outcome cut(Face face, Pair pair, Shaft shaft) {
-        if (clearLine.isPresent()) {
-            seek(face, pair, shaft);
-        }
+        seek(face, pair, shaft);
         double share = shareOfWay(pair);
         double faceSize = pair.face().extent() * (1 - share);
         double pupilSize = pair.pupil().extent() * share;
         if (Math.max(faceSize, pupilSize) < settings.smallestPiece()) {
+            lastOpenEdge = question.openCount() > 0 ? question.open(0) : -1;
             return Outcome.TOO_SMALL;
         }
         return faceSize >= pupilSize ? Outcome.CUT_FACE : Outcome.CUT_PUPIL;
@@ -237,9 +239,9 @@ final class PairSearch {
         Vector3D start = pair.face().middleInSpace();
         Vector3D way = pair.pupil().middleInSpace().subtract(start);
         double sum = 0;
-        int count = sheetCut.openCount();
+        int count = question.openCount();
         for (int i = 0; i < count; i++) {
-            int at = 6 * sheetCut.open(i);
+            int at = 6 * question.open(i);
             double[] ends = edges.ends();
             Vector3D middle = Vector3D.of(
                     0.5 * (ends[at] + ends[at + 3]),
@@ -253,12 +255,13 @@ final class PairSearch {
 
     /** Tries the middle line and the lines that pass the edges in the way most nearly. */
     private void seek(Face face, Pair pair, Shaft shaft) {
-        attempt(pair.pupil().middle(), face, pair.face().middle());
-        for (int i = 0; i < Math.min(TANGENT_EDGES, sheetCut.openCount()) && witness.isEmpty(); i++) {
-            int side = shaft.nearestSide(edges.ends(), 6 * sheetCut.open(i));
+        attempt(pair.pupil().middle(), face, pair.face().middleInSpace());
+        for (int i = 0; i < Math.min(TANGENT_EDGES, question.openCount()) && witness.isEmpty(); i++) {
+            int side = shaft.nearestSide(edges.ends(), 6 * question.open(i));
             if (side >= 0) {
                 Vector3D normal = shaft.side(side);
-                attempt(pupil.farthest(pair.pupil(), normal), face, farthestCorner(pair.face(), normal));
+                Vector3D end = farthestCorner(pair.face(), normal);
+                attempt(pupil.farthest(pair.pupil(), normal), face, end.add(normal.multiply(radius * GROWN)));
             }
         }
     }
@@ -267,7 +270,7 @@ final class PairSearch {
         FlatPiece piece = face.piece();
         for (Task task : tasks) {
             for (int i = -1; i < piece.size() && witness.isEmpty(); i++) {
-                double[] end = i < 0 ? piece.middle() : drawnIn(piece, i);
+                Vector3D end = i < 0 ? piece.middleInSpace() : drawnIn(piece, i);
                 attempt(task.pupil.middle(), face, end);
                 int step = Math.max(1, task.pupil.size() / 16);
                 for (int k = 0; k < task.pupil.size() && witness.isEmpty(); k += step) {
@@ -277,13 +280,13 @@ final class PairSearch {
         }
     }
 
-    private void attempt(double[] start, Face face, double[] end) {
+    private void attempt(double[] start, Face face, Vector3D end) {
         if (witness.isEmpty()) {
-            witness = clearLine.orElseThrow().between(start, face, end, surface.name());
+            witness = question.counterexample(start, face, end);
         }
     }
 
-    private static double[] farthestCorner(FlatPiece piece, Vector3D normal) {
+    private static Vector3D farthestCorner(FlatPiece piece, Vector3D normal) {
         double a = normal.dot(piece.frame().u());
         double b = normal.dot(piece.frame().v());
         int best = 0;
@@ -295,12 +298,12 @@ final class PairSearch {
         return drawnIn(piece, best);
     }
 
-    private static double[] drawnIn(FlatPiece piece, int corner) {
+    private static Vector3D drawnIn(FlatPiece piece, int corner) {
         double[] middle = piece.middle();
         double du = middle[0] - piece.u(corner);
         double dv = middle[1] - piece.v(corner);
         double share = Math.min(1e-3, DRAWN_IN / Math.max(DRAWN_IN, Math.hypot(du, dv)));
-        return new double[] {piece.u(corner) + share * du, piece.v(corner) + share * dv};
+        return piece.frame().at(piece.u(corner) + share * du, piece.v(corner) + share * dv);
     }
 
     private int[] inTheWay(Shaft shaft) {

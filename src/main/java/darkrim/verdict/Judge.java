@@ -129,15 +129,19 @@ public final class Judge {
                 || (condition instanceof Requirement.AtMost most && most.light() == LightClass.DIRECT);
     }
 
+    /** Whether a proof settles a condition. Darkness is about direct light only: once-reflected light may still reach what is dark. */
+    private static boolean isByProof(Requirement.Condition condition, Evidence evidence) {
+        return condition instanceof Requirement.NoDirect
+                || (asksForDirect(condition) && evidence instanceof Evidence.ProvedDark);
+    }
+
     private static List<Target> targets(List<Demand> demands, Map<Surface, Evidence> dark) {
         List<Target> targets = new ArrayList<>();
         for (int i = 0; i < demands.size(); i++) {
             Demand demand = demands.get(i);
-            if (!(demand.requirement().condition() instanceof Requirement.NoDirect)) {
-                for (Surface surface : demand.surfaces()) {
-                    if (!(dark.get(surface) instanceof Evidence.ProvedDark)) {
-                        targets.addAll(Target.of(i, demand, surface));
-                    }
+            for (Surface surface : demand.surfaces()) {
+                if (!isByProof(demand.requirement().condition(), dark.get(surface))) {
+                    targets.addAll(Target.of(i, demand, surface));
                 }
             }
         }
@@ -190,10 +194,9 @@ public final class Judge {
             Map<Target, Outcome> outcomes,
             Measurements measured) {
         List<Outcome> all = new ArrayList<>();
-        boolean byProof = demand.requirement().condition() instanceof Requirement.NoDirect;
         for (Surface surface : demand.surfaces()) {
             Evidence evidence = dark.get(surface);
-            if (byProof || evidence instanceof Evidence.ProvedDark) {
+            if (isByProof(demand.requirement().condition(), evidence)) {
                 double mean =
                         measured.tally(surface, LightClass.DIRECT).irradiance().mean();
                 all.add(new Outcome(surface, Outcome.WHOLE, verdict(evidence), mean, evidence));

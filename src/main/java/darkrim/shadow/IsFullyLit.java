@@ -1,0 +1,89 @@
+package darkrim.shadow;
+
+import darkrim.scene.Scene;
+import java.util.Arrays;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** Asks that every line be clear and pass the field limit: no facet touches the shaft. A counterexample is a line that is blocked. */
+final class IsFullyLit implements Question {
+    private final Scene scene;
+    private final double[] corners;
+    private final FacetEdges edges;
+    private final Optional<FieldExclusion> field;
+    private final BlockedLine blockedLine;
+    private final String surface;
+
+    private int[] open = new int[16];
+    private int openCount;
+
+    /**
+     * @param corners nine coordinates a facet; not changed
+     * @param blockedLine looks for lines that are blocked
+     * @param surface name of the surface that is asked about
+     */
+    IsFullyLit(
+            Scene scene,
+            double[] corners,
+            FacetEdges edges,
+            Tolerance tolerance,
+            BlockedLine blockedLine,
+            String surface) {
+        this.scene = scene;
+        this.corners = corners;
+        this.edges = edges;
+        this.blockedLine = blockedLine;
+        this.surface = surface;
+        field = scene.beam().fieldLimit().map(limit -> new FieldExclusion(limit, tolerance));
+    }
+
+    @Override
+    public boolean holds(Shaft shaft, Pair pair, int[] facets) {
+        openCount = 0;
+        boolean apart = true;
+        for (int f : facets) {
+            if (!pair.isOutOfReach(corners, 9 * f)
+                    && !shaft.apartFromTriangle(Arrays.copyOfRange(corners, 9 * f, 9 * f + 9))) {
+                apart = false;
+                note(f);
+            }
+        }
+        return apart && (field.isEmpty() || field.get().admits(shaft));
+    }
+
+    private void note(int f) {
+        for (int k = 0; k < 3; k++) {
+            int edge = edges.of(f, k);
+            boolean crease = edges.useCount(edge) != 2;
+            for (int u = 0; u < edges.useCount(edge); u++) {
+                crease |= scene.plane(edges.use(edge, u)) != scene.plane(f);
+            }
+            if (crease) {
+                if (openCount == open.length) {
+                    open = Arrays.copyOf(open, 2 * openCount);
+                }
+                open[openCount++] = edge;
+            }
+        }
+    }
+
+    @Override
+    public boolean holdsAfterAll(Shaft shaft, Pair pair, int[] facets) {
+        return false;
+    }
+
+    @Override
+    public int openCount() {
+        return openCount;
+    }
+
+    @Override
+    public int open(int number) {
+        return open[number];
+    }
+
+    @Override
+    public Optional<WitnessRay> counterexample(double[] pupilPoint, Face face, Vector3D end) {
+        return blockedLine.between(pupilPoint, face, end, surface);
+    }
+}

@@ -1,0 +1,33 @@
+package darkrim.shadow;
+
+import java.util.Optional;
+
+/** What a {@link PairSearch} asks of every pair of pieces: it must hold for all lines between the two. One thread each. */
+interface Question {
+    /**
+     * Whether it holds for all lines of a shaft, by the quick test.
+     *
+     * @param facets facets that may touch the shaft; all others are apart from it
+     */
+    boolean holds(Shaft shaft, Pair pair, int[] facets);
+
+    /** The same by the thorough test, after the quick one has failed. */
+    boolean holdsAfterAll(Shaft shaft, Pair pair, int[] facets);
+
+    /** Edges that keep the last shaft open. */
+    int openCount();
+
+    /** One of them, by number from 0. */
+    int open(int number);
+
+    /**
+     * Tries one line.
+     *
+     * @param pupilPoint start in the plane of the pupil, mm
+     * @param face the face
+     * @param end end of the line, mm
+     * @return the line if it does not hold for it; empty also where it is not looked for
+     */
+    Optional<WitnessRay> counterexample(
+            double[] pupilPoint, Face face, org.apache.commons.geometry.euclidean.threed.Vector3D end);
+}
