@@ -2,7 +2,6 @@ package darkrim.shadow;
 
 import darkrim.geom.Frame;
 import darkrim.scene.Scene;
-import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,7 +9,7 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
- * A surface as convex pieces: its facets, joined where two make a convex polygon, cut along the feet of all that stands on them. Pieces that
+ * The faces of a surface, cut along the feet of all that stands on them. Pieces that
  * lie under a closed solid in contact are named apart: no light comes there.
  */
 final class FacePieces {
@@ -24,12 +23,12 @@ final class FacePieces {
     private final FacetEdges edges;
     private final Tolerance tolerance;
 
-    FacePieces(Scene scene, FacetTree tree, double[] corners, FacetEdges edges, Surface surface, Tolerance tolerance) {
+    FacePieces(Scene scene, FacetTree tree, double[] corners, FacetEdges edges, List<Face> faces, Tolerance tolerance) {
         this.scene = scene;
         this.corners = corners;
         this.edges = edges;
         this.tolerance = tolerance;
-        for (Face face : new FaceMerge(scene, surface, tolerance).pieces()) {
+        for (Face face : faces) {
             cutAlongFeet(face, tree);
         }
     }
