@@ -24,7 +24,7 @@ final class PairSearch {
     /** A line to the rim of a grown face ends this share of the way out, so that it lies within. */
     private static final double GROWN = 1 - 1e-9;
     /** A point at the corner of a face is drawn in by this, mm, so that it lies on the face. */
-    private static final double DRAWN_IN = 1e-4;
+    private static final double DRAWN_IN = 1e-8;
 
     private final Scene scene;
     private final double radius;
