@@ -165,7 +165,9 @@ class AttackPairTest {
         for (int i = 0, j = piece.size() - 1; i < piece.size(); j = i++) {
             double su = piece.u(i) - piece.u(j);
             double sv = piece.v(i) - piece.v(j);
-            if (su * (v - piece.v(j)) - sv * (u - piece.u(j)) < -slack * Math.hypot(su, sv)) {
+            // A side lost in rounding may have any direction.
+            if (Math.hypot(su, sv) > 1e-9
+                    && su * (v - piece.v(j)) - sv * (u - piece.u(j)) < -slack * Math.hypot(su, sv)) {
                 return false;
             }
         }
