@@ -28,7 +28,7 @@ class AttackPairTest {
 
     @Test
     void noPairIsClosedThatAClearLineRunsThrough() {
-        int scenes = Integer.getInteger("scenes", Boolean.getBoolean("long") ? 20_000 : 500);
+        int scenes = Integer.getInteger("scenes", Boolean.getBoolean("long") ? 20_000 : 120);
         long first = Long.getLong("seed", 1);
         List<String> found = new ArrayList<>();
         long rays = 0;
@@ -165,7 +165,9 @@ class AttackPairTest {
         for (int i = 0, j = piece.size() - 1; i < piece.size(); j = i++) {
             double su = piece.u(i) - piece.u(j);
             double sv = piece.v(i) - piece.v(j);
-            if (su * (v - piece.v(j)) - sv * (u - piece.u(j)) < -slack * Math.hypot(su, sv)) {
+            // A side lost in rounding may have any direction.
+            if (Math.hypot(su, sv) > 1e-9
+                    && su * (v - piece.v(j)) - sv * (u - piece.u(j)) < -slack * Math.hypot(su, sv)) {
                 return false;
             }
         }

@@ -104,8 +104,12 @@ final class AttackRays {
         double[] e = {to.getX(), to.getY(), to.getZ()};
         boolean[] passed = new boolean[scene.facetCount()];
         for (int f = 0; f < passed.length; f++) {
-            passed[f] = isBelow(f, facing, at);
-            if (!passed[f] && Crossing.of(s, e, corners, 9 * f) != Crossing.NO) {
+            passed[f] = isBelow(f, facing, at)
+                    || isBelow(
+                            f,
+                            scene.beam().pupil().frame().normal(),
+                            scene.beam().pupil().frame().origin());
+            if (!passed[f] && Crossing.of(s, e, corners, 9 * f) == Crossing.YES) {
                 return 0;
             }
         }
@@ -118,7 +122,9 @@ final class AttackRays {
                 least = Math.min(least, Math.min(apart(from, f), apart(to, f)));
             }
         }
-        return least;
+        // A line that runs along a facet, or so near an edge that rounding hides which side, is as near as its distance
+        // says.
+        return least > IN_PLANE ? least : 0;
     }
 
     private boolean isBelow(int f, Vector3D facing, Vector3D at) {
