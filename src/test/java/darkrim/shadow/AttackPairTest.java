@@ -66,7 +66,9 @@ class AttackPairTest {
             if (random.nextInt(3) > 0 && !surface.name().equals("face")) {
                 continue;
             }
-            List<Face> faces = new FacePieces(scene, tree, corners, edges, surface, tolerance).open();
+            List<Face> faces = new FacePieces(
+                            scene, tree, corners, edges, new FaceMerge(scene, surface, tolerance).pieces(), tolerance)
+                    .open();
             for (int i = 0; i < 400; i++) {
                 Optional<AttackRays.Line> clear = shooting.tryOne(surface);
                 if (clear.isEmpty() || clear.get().clearance() < ROOM) {
