@@ -226,13 +226,17 @@ class MarginsTest {
     @Test
     void theMarginsOfAMosaicNameTheKnifeEdge() {
         Scene scene = MosaicTest.mosaic(18.44, 2.2);
-        long start = System.nanoTime();
+        // The lower edge of the lid's bevels is at z = 2.2, the top of the die's edge at -0.001; the widened face comes
+        // to light above the lid.
         Margin margin = shadow(scene, "mosaic/die[1,1]/edge/+x");
         Margin pupil = pupil(scene, "mosaic/die[1,1]/active");
         double clearance = margins(scene)
                 .clearance(scene.surface("mosaic/die[1,1]/edge/+x").orElseThrow());
-        System.out.println("SHOW " + margin + " " + pupil + " " + clearance + " " + (System.nanoTime() - start) * 1e-9);
         assertThat(margin.millimetres()).isPositive();
         assertThat(margin.setBy()).contains("lid/opening");
+        assertThat(pupil.millimetres()).isNegative();
+        assertThat(pupil.setBy()).contains("lid/opening[0]");
+        // Moved by the way to the edge of the bar, (40.2 / 2 - 18.44) - 0.9, the face comes under the opening.
+        assertThat(clearance).isCloseTo(0.76, within(2e-6));
     }
 }
