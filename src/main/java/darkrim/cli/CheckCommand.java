@@ -1,6 +1,5 @@
 package darkrim.cli;
 
-import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.present.TextReport;
 import darkrim.present.json.JsonResult;
@@ -8,9 +7,7 @@ import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.Effort;
 import darkrim.verdict.Watch;
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -39,7 +36,7 @@ import picocli.CommandLine.Spec;
             "  3  no requirement fails, but at least one is not decided, or the work was stopped",
             "  4  the program broke; standard error says what to report"
         })
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand implements Callable<Integer>, LayoutCommand {
     private static final int MOST_THREADS = 1024;
 
     private final Surroundings surroundings;
@@ -82,7 +79,7 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() {
         Effort effort = effort();
         Optional<OutputFile> output = Optional.ofNullable(json).map(path -> new OutputFile(path, overwrite));
         Optional<String> problem = output.flatMap(file -> file.problem(layout));
@@ -94,14 +91,15 @@ final class CheckCommand implements Callable<Integer> {
         try {
             result = check(effort);
         } catch (UnusableInput unusable) {
-            return refuse(unusable.findings());
+            return Refusal.of(unusable.findings(), surroundings.errors());
         }
         result.warnings().forEach(surroundings.errors()::println);
         surroundings.errors().flush();
         TextReport report = new TextReport(Version.number(), surroundings.ink(), verbose);
         surroundings.output().print(report.of(result));
         surroundings.output().flush();
-        if (output.isPresent() && !write(output.get(), result)) {
+        if (output.isPresent()
+                && !output.get().write(JsonResult.of(result, Version.number()), "--json", surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         return ExitCode.of(result.judgement().verdict());
@@ -127,38 +125,13 @@ final class CheckCommand implements Callable<Integer> {
         }
     }
 
-    private int refuse(List<Finding> findings) {
-        findings.forEach(surroundings.errors()::println);
-        long errors = findings.stream()
-                .filter(finding -> finding.severity() == Finding.Severity.ERROR)
-                .count();
-        surroundings
-                .errors()
-                .println("darkrim: " + errors + (errors == 1 ? " error" : " errors")
-                        + " in the layout; nothing was checked.");
-        return ExitCode.UNUSABLE;
-    }
-
-    private boolean write(OutputFile file, CheckResult result) {
-        try {
-            file.write(JsonResult.of(result, Version.number()));
-            return true;
-        } catch (IOException problem) {
-            surroundings
-                    .errors()
-                    .println("darkrim: --json " + json + ": the file could not be written: "
-                            + problem.getClass().getSimpleName() + " " + problem.getMessage()
-                            + "; there is no such file now.");
-            return false;
-        }
-    }
-
-    /** For the report of a failure of the program itself. */
-    String input() {
+    @Override
+    public String input() {
         return String.valueOf(layout);
     }
 
-    boolean verbose() {
+    @Override
+    public boolean verbose() {
         return verbose;
     }
 }

@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
         footer = {
             "  java -jar target/darkrim.jar check geometries/nightglow-b.yaml",
             "",
-            "'darkrim check --help' shows the options and the exit codes."
+            "'darkrim check --help' shows the options and the exit codes; likewise for the other commands."
         })
 final class DarkrimCommand implements Runnable {
     @Spec
@@ -24,6 +24,6 @@ final class DarkrimCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "a command is missing, expected check");
+        throw new ParameterException(spec.commandLine(), "a command is missing, expected check or seen-from");
     }
 }

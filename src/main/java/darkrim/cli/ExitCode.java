@@ -6,6 +6,8 @@ import darkrim.verdict.Verdict;
 final class ExitCode {
     /** Every requirement holds. */
     static final int PASS = 0;
+    /** What was asked for is done, by a command that judges nothing. */
+    static final int DONE = 0;
     /** A requirement does not hold. */
     static final int FAIL = 1;
     /** The layout, an option or an output file cannot be used. */

@@ -7,10 +7,12 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Where the program begins. */
@@ -44,25 +46,32 @@ public final class Main {
 
     /** Runs a command in given surroundings and returns its exit code; throws nothing. */
     static int run(Surroundings surroundings, String... arguments) {
-        CheckCommand check = new CheckCommand(surroundings);
         CommandLine line = new CommandLine(new DarkrimCommand());
-        line.addSubcommand(check);
+        line.addSubcommand(new CheckCommand(surroundings));
+        line.addSubcommand(new SeenFromCommand(surroundings));
         line.setOut(surroundings.output());
         line.setErr(surroundings.errors());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setUsageHelpWidth(100);
         line.setParameterExceptionHandler((wrong, given) -> complain(surroundings.errors(), wrong));
-        line.setExecutionExceptionHandler((failure, command, given) -> broken(failure, check, surroundings));
+        line.setExecutionExceptionHandler((failure, command, given) -> broken(failure, line, surroundings));
         try {
             return line.execute(arguments);
         } catch (Throwable failure) {
             // Errors, such as too little memory, pass by the handler above.
-            return broken(failure, check, surroundings);
+            return broken(failure, line, surroundings);
         }
     }
 
-    private static int broken(Throwable failure, CheckCommand check, Surroundings surroundings) {
-        Breakage.report(failure, check.input(), check.verbose(), surroundings.errors());
+    private static int broken(Throwable failure, CommandLine line, Surroundings surroundings) {
+        Optional<LayoutCommand> command = Optional.ofNullable(line.getParseResult())
+                .map(ParseResult::subcommand)
+                .map(given -> (LayoutCommand) given.commandSpec().userObject());
+        Breakage.report(
+                failure,
+                command.map(LayoutCommand::input).orElse("the command line"),
+                command.map(LayoutCommand::verbose).orElse(false),
+                surroundings.errors());
         return ExitCode.BROKEN;
     }
 

@@ -1,6 +1,7 @@
 package darkrim.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.CopyOption;
 import java.nio.file.FileAlreadyExistsException;
@@ -66,6 +67,25 @@ record OutputFile(Path path, boolean overwrite) {
             Files.move(fresh, path, how);
         } finally {
             Files.deleteIfExists(fresh);
+        }
+    }
+
+    /**
+     * Writes the file, or says why it could not be written.
+     *
+     * @param text what to write
+     * @param option the option that named the file
+     * @param errors where to say it
+     * @return whether it was written
+     */
+    boolean write(String text, String option, PrintWriter errors) {
+        try {
+            write(text);
+            return true;
+        } catch (IOException problem) {
+            errors.println("darkrim: " + option + " " + path + ": the file could not be written: "
+                    + problem.getClass().getSimpleName() + " " + problem.getMessage() + "; there is no such file now.");
+            return false;
         }
     }
 

@@ -32,7 +32,7 @@ final class Progress implements Watch, AutoCloseable {
             close();
             step = newStep;
             bar = new ProgressBarBuilder()
-                    .setTaskName(newStep)
+                    .setTaskName(newStep + ", at most")
                     .setInitialMax(most)
                     .setStyle(ProgressBarStyle.ASCII)
                     .setConsumer(new Line())
@@ -51,6 +51,8 @@ final class Progress implements Watch, AutoCloseable {
         if (bar != null) {
             bar.close();
             bar = null;
+            terminal.print("\r" + " ".repeat(WIDTH) + "\r");
+            terminal.flush();
         }
     }
 
@@ -68,9 +70,6 @@ final class Progress implements Watch, AutoCloseable {
         }
 
         @Override
-        public void close() {
-            terminal.print("\r" + " ".repeat(WIDTH) + "\r");
-            terminal.flush();
-        }
+        public void close() {}
     }
 }

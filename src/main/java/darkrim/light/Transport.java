@@ -32,15 +32,19 @@ public final class Transport {
     private final Map<Receiver, Reflectors> reflectors = new ConcurrentHashMap<>();
 
     /**
-     * @param scene the scene; its pupil must shine on the origin
+     * @param scene the scene
      * @param tree the tree over the scene's facets
      * @param seed seed of all random streams
+     * @throws IllegalArgumentException if the pupil does not shine on the origin: nothing could be relative to that
      */
     public Transport(Scene scene, FacetTree tree, long seed) {
         this(scene, tree, new StartPoints(scene.copyCorners(), tree), new Streams(seed), allLit(scene));
     }
 
     private Transport(Scene scene, FacetTree tree, StartPoints starts, Streams streams, boolean[] lit) {
+        if (!(scene.referenceIrradiance() > 0)) {
+            throw new IllegalArgumentException("the pupil does not shine on the origin of the layout");
+        }
         this.scene = scene;
         this.tree = tree;
         this.pupil = new PupilSource(scene.beam());

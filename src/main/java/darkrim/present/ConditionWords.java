@@ -10,9 +10,8 @@ final class ConditionWords {
     /** Short, for a column: {@code direct none}, {@code reflected <= 2e-5}, {@code pupil >= 0.999}. */
     static String brief(Requirement.Condition condition) {
         if (condition instanceof Requirement.AtMost most) {
-            String cells = most.per() == Requirement.Per.CELL ? " a cell" : "";
             return (most.light() == LightClass.DIRECT ? "direct" : "reflected") + " <= " + Figures.limit(most.limit())
-                    + cells;
+                    + (perCell(most) ? " a cell" : "");
         }
         if (condition instanceof Requirement.PupilSeen seen) {
             return "pupil >= " + Figures.limit(seen.share());
@@ -20,16 +19,33 @@ final class ConditionWords {
         return "direct none";
     }
 
-    /** A sentence's end: {@code get no direct light}. */
+    /** After many surfaces, or {@code should}: {@code get no direct light}. */
     static String asked(Requirement.Condition condition) {
+        return verb(condition) + object(condition);
+    }
+
+    /** After one surface: {@code gets no direct light}. */
+    static String found(Requirement.Condition condition) {
+        return verb(condition) + "s" + object(condition);
+    }
+
+    private static String verb(Requirement.Condition condition) {
+        return condition instanceof Requirement.PupilSeen ? "see" : "get";
+    }
+
+    private static String object(Requirement.Condition condition) {
         if (condition instanceof Requirement.AtMost most) {
-            String over = most.per() == Requirement.Per.CELL ? " on any cell of the map" : " on the mean";
-            return "get at most " + Figures.limit(most.limit()) + " of "
-                    + (most.light() == LightClass.DIRECT ? "direct" : "once-reflected") + " light" + over;
+            return " at most " + Figures.limit(most.limit()) + " of "
+                    + (most.light() == LightClass.DIRECT ? "direct" : "once-reflected") + " light, the mean over the "
+                    + (perCell(most) ? "cell" : "surface");
         }
         if (condition instanceof Requirement.PupilSeen seen) {
-            return "see at least " + Figures.percent(seen.share()) + " of the pupil on the mean";
+            return " at least " + Figures.limit(seen.share()) + " of the pupil, the mean over the surface";
         }
-        return "get no direct light";
+        return " no direct light";
+    }
+
+    private static boolean perCell(Requirement.AtMost most) {
+        return most.per() == Requirement.Per.CELL;
     }
 }

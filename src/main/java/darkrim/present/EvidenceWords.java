@@ -31,6 +31,9 @@ final class EvidenceWords {
 
     private static String sampled(Evidence.Sampled sampled, double confidence) {
         Estimate estimate = sampled.estimate();
+        if (estimate.largest() == 0) {
+            return "nothing that reflects can send light there";
+        }
         if (estimate.samples() < 2) {
             return "not measured";
         }

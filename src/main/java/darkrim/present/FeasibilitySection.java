@@ -18,17 +18,17 @@ final class FeasibilitySection {
                 .names("above")
                 .words("as drawn")
                 .words("side")
-                .numbers("light lands")
+                .numbers("lands at")
                 .numbers("die ends")
-                .numbers("pupil spare")
+                .numbers("spare")
                 .numbers("h")
-                .numbers("N (d - 2t)");
+                .numbers("h limit");
         for (Feasibility line : lines) {
             SideFeasibility side = line.tightest();
             table.row(
                     line.opening(),
                     line.die(),
-                    line.holds() ? "holds" : "no",
+                    line.holds() ? "holds" : "fails",
                     side.side().label(),
                     fixed(side.overspill()),
                     fixed(side.room()),

@@ -44,7 +44,7 @@ final class HeadSection {
         String open = names(all, Verdict.UNDECIDED);
         String why = result.judgement().stopped()
                 ? " when the work was stopped"
-                : " with " + Figures.count(result.effort().mostSamples()) + " samples at most";
+                : " within " + Figures.count(result.effort().mostSamples()) + " samples (--samples allows more)";
         return switch (result.judgement().verdict()) {
             case PASS -> all.size() == 1 ? "the requirement holds." : "all " + whole + " hold.";
             case FAIL ->

@@ -15,7 +15,8 @@ import java.util.regex.Pattern;
  */
 record SurfaceKind(SurfaceResult strongest, int count) {
     private static final Pattern NUMBER = Pattern.compile("\\[\\d+,\\d+]");
-    private static final Pattern LAST_SIDE = Pattern.compile("/([-+][xyz]|\\d+|end-\\d)$");
+    private static final Pattern SIDE = Pattern.compile("/([-+][xyz]|\\d+)(?=/|$)");
+    private static final Pattern END = Pattern.compile("-\\d$");
 
     /** The kinds of a list, in the order of their first members. */
     static List<SurfaceKind> of(List<SurfaceResult> ordered) {
@@ -29,8 +30,9 @@ record SurfaceKind(SurfaceResult strongest, int count) {
                 .toList();
     }
 
-    /** The name without numbers in brackets and without the side at its end. */
+    /** The name without numbers in brackets and without sides. */
     static String kind(String name) {
-        return LAST_SIDE.matcher(NUMBER.matcher(name).replaceAll("")).replaceAll("");
+        String plain = SIDE.matcher(NUMBER.matcher(name).replaceAll("")).replaceAll("");
+        return END.matcher(plain).replaceAll("");
     }
 }

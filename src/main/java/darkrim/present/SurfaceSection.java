@@ -55,7 +55,7 @@ final class SurfaceSection {
                             + "(all with --verbose).");
         }
         page.paragraph(Figures.counted(all.size() - lit.size(), "further surface")
-                + " got none in the samples taken. 'none seen' is what samples say and proves nothing; 'proved dark' is "
+                + " not seen to get light. 'none seen' is what samples say and proves nothing; 'proved dark' is "
                 + "proved. Relative irradiance 1 is what the unobstructed pupil gives at the origin, facing +z.");
     }
 

@@ -92,7 +92,7 @@ final class Table {
 
     /** Takes width from the widest column of names until the page is wide enough, or no name can be shortened further. */
     private int[] fit(int[] widths) {
-        int over = GAP * (widths.length - 1) - Page.WIDTH;
+        int over = GAP * widths.length - 1 - Page.WIDTH;
         for (int width : widths) {
             over += width;
         }

@@ -15,7 +15,8 @@ public record TextReport(String version, Ink ink, boolean everything) {
         Page page = new Page();
         HeadSection.write(page, result, version, ink);
         FeasibilitySection.write(page, result.feasibility(), everything);
-        RequirementSection.write(page, result, ink, everything);
+        RequirementSection.write(page, result, ink);
+        EvidenceSection.write(page, result, everything);
         SurfaceSection.write(page, result, everything);
         LightPathSection.write(page, result, everything);
         NoteSection.write(page, result);

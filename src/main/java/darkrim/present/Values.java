@@ -6,6 +6,7 @@ import darkrim.light.Estimate;
 import darkrim.study.CheckResult;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
+import darkrim.verdict.RequirementResult;
 import darkrim.verdict.SurfaceResult;
 import java.util.OptionalDouble;
 
@@ -36,12 +37,15 @@ final class Values {
             return "proved dark";
         }
         if (known instanceof Evidence.WitnessRay && estimate.mean() == 0) {
-            return "lit in a spot";
+            return estimate.samples() == 0 ? "lit, not measured" : "lit in a spot";
         }
         return sampled(estimate);
     }
 
     private static String sampled(Estimate estimate) {
+        if (estimate.largest() == 0) {
+            return "none possible";
+        }
         if (estimate.samples() < 2) {
             return "not measured";
         }
@@ -69,6 +73,11 @@ final class Values {
     /** The confidence of all sampled verdicts together, 0 to 1. */
     double confidence() {
         return result.effort().confidence();
+    }
+
+    /** Whether every surface of a requirement is proved dark. */
+    static boolean isAllDark(RequirementResult result) {
+        return result.outcomes().stream().allMatch(outcome -> outcome.evidence() instanceof Evidence.ProvedDark);
     }
 
     /** Whether a requirement is about once-reflected light. */

@@ -122,7 +122,7 @@ final class CoverCut {
             }
         }
         Frame frame = Frame.about(scene.corner(leading, 0), scene.normal(leading));
-        CrossingHull hull = hull(frame, shaft);
+        CrossingHull hull = hull(frame, shaft, pair);
         if (hull == null) {
             return false;
         }
@@ -148,11 +148,15 @@ final class CoverCut {
         return covered(frame, hull, pair, cover);
     }
 
-    /** The crossings of the shaft with a plane that has the pupil on one side and the face on the other or in it; or null. */
-    CrossingHull hull(Frame frame, Shaft shaft) {
+    /**
+     * The crossings of the shaft with a plane that has the pupil on one side and the face on the other; or null. The face may touch the plane
+     * with a side, but not lie along it: what is in the plane of a face, the face itself first of all, does not cover it.
+     */
+    CrossingHull hull(Frame frame, Shaft shaft, Pair pair) {
         double[] pupil = range(frame, shaft.pupil());
         double[] face = range(frame, shaft.face());
-        double touching = tolerance.flat() - shaft.radius();
+        boolean steep = frame.normal().cross(pair.face().frame().normal()).norm() > LEAST_SINE;
+        double touching = (steep ? tolerance.flat() : -tolerance.flat()) - shaft.radius();
         boolean between = (pupil[0] > tolerance.flat() && face[1] <= touching)
                 || (pupil[1] < -tolerance.flat() && face[0] >= -touching);
         return between ? CrossingHull.of(frame, shaft.pupil(), shaft.face(), shaft.radius(), FLATTEST) : null;

@@ -58,7 +58,7 @@ public final class DarknessProof {
      */
     public boolean staysDarkWithin(Surface surface, double distance) {
         PairSearch search = search(surface.name(), distance);
-        double open = search.open(cut(faces(surface)).open());
+        double open = search.open(cut(faces(surface)).all());
         return open == 0 && search.witness().isEmpty();
     }
 

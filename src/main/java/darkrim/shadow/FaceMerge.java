@@ -123,7 +123,7 @@ final class FaceMerge {
             Vector3D a = part.loop.get(k);
             Vector3D b = part.loop.get((k + 1) % n);
             Integer j = sides.get(List.of(corner(b), corner(a)));
-            if (j == null || j == i || gone[j] || parts.get(j).plane != part.plane) {
+            if (j == null || j == i || gone[j] || parts.get(j).plane != part.plane || !sameSide(part, parts.get(j))) {
                 continue;
             }
             List<Vector3D> loop = new ArrayList<>();
@@ -135,6 +135,7 @@ final class FaceMerge {
             for (int m = 0; m + 1 < other.size(); m++) {
                 loop.add(other.get((at + m) % other.size()));
             }
+            dropSpurs(loop);
             if (isConvex(loop, part.frame)) {
                 List<Integer> facets = new ArrayList<>(part.facets);
                 facets.addAll(parts.get(j).facets);
@@ -143,6 +144,27 @@ final class FaceMerge {
             }
         }
         return -1;
+    }
+
+    /** Facets that lie over each other may face opposite ways: these do not go on across a side, they fold back at it. */
+    private static boolean sameSide(Part one, Part other) {
+        return one.frame.normal().dot(other.frame.normal()) > 0;
+    }
+
+    /** Where two polygons share several sides in a row, a loop runs out and back along those it was not joined across: takes these out. */
+    private static void dropSpurs(List<Vector3D> loop) {
+        int i = 0;
+        while (i < loop.size() && loop.size() > 3) {
+            int n = loop.size();
+            int next = (i + 1) % n;
+            if (corner(loop.get((i + n - 1) % n)).equals(corner(loop.get(next)))) {
+                loop.remove(Math.max(i, next));
+                loop.remove(Math.min(i, next));
+                i = 0;
+            } else {
+                i++;
+            }
+        }
     }
 
     private static int indexOf(List<Vector3D> loop, Vector3D corner) {
@@ -156,13 +178,17 @@ final class FaceMerge {
 
     private boolean isConvex(List<Vector3D> loop, Frame frame) {
         int n = loop.size();
+        if (n < 3) {
+            return false;
+        }
         for (int i = 0; i < n; i++) {
             Vector3D a = loop.get(i);
             Vector3D b = loop.get((i + 1) % n);
             Vector3D c = loop.get((i + 2) % n);
+            double turn = b.subtract(a).cross(c.subtract(b)).dot(frame.normal());
+            boolean back = !(turn > 0) && b.subtract(a).dot(c.subtract(b)) <= 0;
             // A facet that is a little off the plane stays by itself: a piece is taken to be flat.
-            if (b.subtract(a).cross(c.subtract(b)).dot(frame.normal()) < 0
-                    || Math.abs(frame.height(a)) > 0.25 * tolerance.rounding()) {
+            if (turn < 0 || back || Math.abs(frame.height(a)) > 0.25 * tolerance.rounding()) {
                 return false;
             }
         }

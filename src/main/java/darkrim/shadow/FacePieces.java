@@ -17,17 +17,23 @@ final class FacePieces {
     private static final int MOST_PIECES = 4096;
 
     private final List<Face> open = new ArrayList<>();
+    private final List<Face> inContact = new ArrayList<>();
     private double contactArea;
     private final Scene scene;
     private final double[] corners;
     private final FacetEdges edges;
     private final Tolerance tolerance;
+    /** The pupil: a solid that may hold some of it proves nothing by contact, for its light may come from inside. */
+    private final List<FlatPiece> pupil;
 
     FacePieces(Scene scene, FacetTree tree, double[] corners, FacetEdges edges, List<Face> faces, Tolerance tolerance) {
         this.scene = scene;
         this.corners = corners;
         this.edges = edges;
         this.tolerance = tolerance;
+        pupil = new PupilPieces(
+                        scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance)
+                .all();
         for (Face face : faces) {
             cutAlongFeet(face, tree);
         }
@@ -36,6 +42,13 @@ final class FacePieces {
     /** The pieces that light may reach. */
     List<Face> open() {
         return open;
+    }
+
+    /** All pieces, also those in contact: a surface that is moved may leave it. */
+    List<Face> all() {
+        List<Face> all = new ArrayList<>(open);
+        all.addAll(inContact);
+        return all;
     }
 
     /** Area in contact with other parts, mm2. */
@@ -81,6 +94,7 @@ final class FacePieces {
         for (FlatPiece part : pieces) {
             if (isUnderContact(part, contact)) {
                 contactArea += part.area();
+                inContact.add(new Face(part, face.plane()));
             } else {
                 open.add(new Face(part, face.plane()));
             }
@@ -90,7 +104,8 @@ final class FacePieces {
     private boolean isContact(int f, Frame frame) {
         return scene.backSurface(f) == Scene.INSIDE
                 && scene.normal(f).dot(frame.normal()) < 0
-                && edges.isClosed(edges.solid(f));
+                && edges.isClosed(edges.solid(f))
+                && pupil.stream().noneMatch(part -> edges.boxTouches(edges.solid(f), part.space(), tolerance.gap()));
     }
 
     private boolean isUnderContact(FlatPiece piece, List<Integer> contact) {
@@ -106,6 +121,20 @@ final class FacePieces {
                 cover.add(frame.inU(a), frame.inV(a), frame.inU(b), frame.inV(b), f);
             }
         }
+        return cover.covers(piece.plane()) && isMaterialAbove(piece, contact);
+    }
+
+    /** Whether the insides of the solids in contact cover a piece just above it: the sense of a facet alone may deceive. */
+    private boolean isMaterialAbove(FlatPiece piece, List<Integer> contact) {
+        Frame frame = piece.frame();
+        Frame above = new Frame(
+                frame.origin().add(frame.normal().multiply(2 * tolerance.flat())),
+                frame.u(),
+                frame.v(),
+                frame.normal());
+        PlanarCover cover = new PlanarCover(tolerance.gap());
+        SliceCut slices = new SliceCut(corners, edges, tolerance);
+        contact.stream().map(edges::solid).distinct().forEach(solid -> slices.addSection(above, solid, cover));
         return cover.covers(piece.plane());
     }
 

@@ -126,6 +126,22 @@ final class FacetEdges {
         return true;
     }
 
+    /** Whether the box about a solid comes nearer than a distance to the box about some points, three coordinates each. */
+    boolean boxTouches(int solid, double[] points, double distance) {
+        for (int k = 0; k < 3; k++) {
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
+            for (int i = k; i < points.length; i += 3) {
+                low = Math.min(low, points[i]);
+                high = Math.max(high, points[i]);
+            }
+            if (low > boxes[6 * solid + 3 + k] + distance || high < boxes[6 * solid + k] - distance) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Bound {@code k} of the box about a solid: least x, y, z, greatest x, y, z. */
     double bound(int solid, int k) {
         return boxes[6 * solid + k];

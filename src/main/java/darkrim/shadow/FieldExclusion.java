@@ -153,7 +153,7 @@ final class FieldExclusion {
     /** Distance of a convex polygon from the origin; 0 if it holds the origin. */
     private static double distanceFromOrigin(double[] hull) {
         double least = Double.POSITIVE_INFINITY;
-        boolean inside = true;
+        boolean inside = false;
         int n = hull.length / 2;
         for (int i = 0, j = n - 1; i < n; j = i++) {
             double su = hull[2 * i] - hull[2 * j];
@@ -162,7 +162,9 @@ final class FieldExclusion {
             double t = squared > 0 ? -(hull[2 * j] * su + hull[2 * j + 1] * sv) / squared : 0;
             t = Math.min(1, Math.max(0, t));
             least = Math.min(least, Math.hypot(hull[2 * j] + t * su, hull[2 * j + 1] + t * sv));
-            inside &= su * -hull[2 * j + 1] - sv * -hull[2 * j] >= 0;
+            // Counting crossings, as a side lost in rounding may have any direction.
+            boolean crosses = hull[2 * i + 1] > 0 != hull[2 * j + 1] > 0;
+            inside ^= crosses && (su * -hull[2 * j + 1] - sv * -hull[2 * j] > 0) == sv > 0;
         }
         return inside && n > 2 ? 0 : least;
     }

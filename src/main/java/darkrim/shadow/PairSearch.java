@@ -149,7 +149,7 @@ final class PairSearch {
         List<Task> left = new ArrayList<>();
         while (!waiting.isEmpty()) {
             if (++pairs > settings.mostPairs()) {
-                return face.piece().area();
+                return unproved(face);
             }
             if (pairs == nextScan) {
                 nextScan *= 4;
@@ -161,7 +161,7 @@ final class PairSearch {
             Task task = waiting.pop();
             Outcome outcome = judge(face, task);
             if (witness.isPresent() || outcome == Outcome.TOO_SMALL) {
-                return face.piece().area();
+                return unproved(face);
             }
             if (outcome == Outcome.CUT_PUPIL) {
                 for (FlatPiece half : pupil.halves(task.pupil)) {
@@ -181,6 +181,11 @@ final class PairSearch {
             }
         }
         return open;
+    }
+
+    /** More than 0 also for a sliver whose area is lost in rounding. */
+    private static double unproved(Face face) {
+        return Math.max(face.piece().area(), Double.MIN_NORMAL);
     }
 
     private Outcome judge(Face face, Task task) {

@@ -1,65 +1,69 @@
 package darkrim.shadow;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /** Gathers the stretches and arcs of a rim and joins them to closed loops, for drawing. */
 final class PieceOutline implements PupilView.Rim {
     private static final double NEAR = 1e-9;
+    /** Longer arcs are cut, so that two ends and a radius say which arc is meant. */
+    private static final double LONGEST_TURN = Math.PI / 2;
 
-    private final List<double[]> chains = new ArrayList<>();
+    private final List<RimStep> steps = new ArrayList<>();
 
     @Override
     public void straight(double u0, double v0, double u1, double v1) {
-        chains.add(new double[] {u0, v0, u1, v1});
+        steps.add(new RimStep(u0, v0, u1, v1, 0, 0));
     }
 
     @Override
     public void arc(Circle circle, double from, double to) {
-        int steps = (int) Math.max(1, Math.ceil(Math.abs(to - from) * 180 / Math.PI));
-        double[] chain = new double[2 * steps + 2];
-        for (int i = 0; i <= steps; i++) {
-            double angle = from + (to - from) * i / steps;
-            chain[2 * i] = circle.u() + circle.radius() * Math.cos(angle);
-            chain[2 * i + 1] = circle.v() + circle.radius() * Math.sin(angle);
+        int parts = (int) Math.max(1, Math.ceil(Math.abs(to - from) / LONGEST_TURN));
+        double turn = (to - from) / parts;
+        for (int i = 0; i < parts; i++) {
+            double start = from + i * turn;
+            double end = i + 1 == parts ? to : from + (i + 1) * turn;
+            steps.add(new RimStep(
+                    circle.u() + circle.radius() * Math.cos(start),
+                    circle.v() + circle.radius() * Math.sin(start),
+                    circle.u() + circle.radius() * Math.cos(end),
+                    circle.v() + circle.radius() * Math.sin(end),
+                    circle.radius(),
+                    turn));
         }
-        chains.add(chain);
     }
 
-    /** The loops; a chain that finds no next one is closed by a straight line. */
-    List<double[]> loops() {
-        List<double[]> loops = new ArrayList<>();
-        List<double[]> left = new ArrayList<>(chains);
+    /** The loops; a chain that finds no next step is closed by a straight line. */
+    List<List<RimStep>> loops() {
+        List<List<RimStep>> loops = new ArrayList<>();
+        List<RimStep> left = new ArrayList<>(steps);
         while (!left.isEmpty()) {
-            double[] loop = left.remove(left.size() - 1);
-            int next = next(left, loop);
+            List<RimStep> loop = new ArrayList<>();
+            int next = left.size() - 1;
             while (next >= 0) {
-                loop = joined(loop, left.remove(next));
-                next = next(left, loop);
+                RimStep step = left.remove(next);
+                loop.add(step);
+                next = isAt(loop.get(0), step) ? -1 : following(left, step);
             }
-            if (loop.length >= 6) {
+            if (loop.size() > 1) {
                 loops.add(loop);
             }
         }
         return loops;
     }
 
-    private static int next(List<double[]> left, double[] loop) {
-        double u = loop[loop.length - 2];
-        double v = loop[loop.length - 1];
-        double size = NEAR * (1 + Math.abs(u) + Math.abs(v));
+    private static int following(List<RimStep> left, RimStep step) {
         for (int i = 0; i < left.size(); i++) {
-            if (Math.abs(left.get(i)[0] - u) < size && Math.abs(left.get(i)[1] - v) < size) {
+            if (isAt(left.get(i), step)) {
                 return i;
             }
         }
         return -1;
     }
 
-    private static double[] joined(double[] first, double[] second) {
-        double[] both = Arrays.copyOf(first, first.length + second.length - 2);
-        System.arraycopy(second, 2, both, first.length, second.length - 2);
-        return both;
+    /** Whether a step starts where another ends. */
+    private static boolean isAt(RimStep next, RimStep step) {
+        double size = NEAR * (1 + Math.abs(step.toU()) + Math.abs(step.toV()));
+        return Math.abs(next.fromU() - step.toU()) < size && Math.abs(next.fromV() - step.toV()) < size;
     }
 }

@@ -70,12 +70,13 @@ final class PlanarCover {
         if (++cells > MOST_CELLS) {
             return false;
         }
+        boolean[] bounding = bounding(cell);
         int[] crossing = new int[candidateCount];
         int crossings = 0;
         int longest = -1;
         double length = 0;
         for (int i = 0; i < candidateCount; i++) {
-            double inside = lengthInside(cell, candidates[i]);
+            double inside = lengthInside(cell, bounding, candidates[i]);
             if (inside > 0) {
                 crossing[crossings++] = candidates[i];
                 if (inside > length) {
@@ -98,8 +99,12 @@ final class PlanarCover {
                 && (other.length == 0 || covered(other, crossing, crossings));
     }
 
-    /** Length of an edge within a cell; 0 if it leaves less than a sixteenth of the gap on a side or misses the cell. */
-    private double lengthInside(double[] cell, int edge) {
+    /**
+     * Length of an edge within the part of a cell that is a sixteenth of the gap or more away from all sides; 0 if it runs along a side or
+     * misses the cell. An edge counts however short it is: a round hole may have no long ones.
+     */
+    private double lengthInside(double[] cell, boolean[] bounding, int edge) {
+        double least = gap / 16;
         double u0 = edges[4 * edge];
         double v0 = edges[4 * edge + 1];
         double du = edges[4 * edge + 2] - u0;
@@ -119,10 +124,14 @@ final class PlanarCover {
             double across = (du * pv - dv * pu) / length;
             low = Math.min(low, across);
             high = Math.max(high, across);
-            // Clip the edge to the inner side of the side j -> i.
+            if (!bounding[i]) {
+                continue;
+            }
+            // Clip the edge to what lies that far within the side j -> i.
             double su = cell[2 * i] - cell[2 * j];
             double sv = cell[2 * i + 1] - cell[2 * j + 1];
-            double height = su * (v0 - cell[2 * j + 1]) - sv * (u0 - cell[2 * j]);
+            double height =
+                    su * (v0 - cell[2 * j + 1]) - sv * (u0 - cell[2 * j]) - least * Math.sqrt(su * su + sv * sv);
             double slope = (su * dv - sv * du) / length;
             if (slope == 0) {
                 if (height < 0) {
@@ -134,8 +143,32 @@ final class PlanarCover {
                 to = Math.min(to, -height / slope);
             }
         }
-        double least = gap / 16;
-        return low < -least && high > least && to - from > least ? to - from : 0;
+        return low < -least && high > least && to > from ? to - from : 0;
+    }
+
+    /** Which sides, by their second corner, have the whole cell on their inner side: one that is lost in rounding may have any direction. */
+    private boolean[] bounding(double[] cell) {
+        int n = cell.length / 2;
+        boolean[] bounding = new boolean[n];
+        for (int i = 0, j = n - 1; i < n; j = i++) {
+            bounding[i] = across(cell, j, i)[0] >= -gap / 64;
+        }
+        return bounding;
+    }
+
+    /** Least and greatest distance of the corners of a cell from one of its sides; not numbers where the side has no length. */
+    private static double[] across(double[] cell, int j, int i) {
+        double su = cell[2 * i] - cell[2 * j];
+        double sv = cell[2 * i + 1] - cell[2 * j + 1];
+        double length = Math.sqrt(su * su + sv * sv);
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < cell.length; k += 2) {
+            double across = (su * (cell[k + 1] - cell[2 * j + 1]) - sv * (cell[k] - cell[2 * j])) / length;
+            least = Math.min(least, across);
+            most = Math.max(most, across);
+        }
+        return new double[] {least, most};
     }
 
     private boolean isInside(double u, double v) {
@@ -170,21 +203,14 @@ final class PlanarCover {
         return false;
     }
 
-    /** The width of a convex polygon: it is taken square to one of the sides. */
+    /** The width of a convex polygon: it is taken square to one of the sides; no direction gives less. */
     private static double width(double[] cell) {
         double least = Double.POSITIVE_INFINITY;
         int n = cell.length / 2;
         for (int i = 0, j = n - 1; i < n; j = i++) {
-            double su = cell[2 * i] - cell[2 * j];
-            double sv = cell[2 * i + 1] - cell[2 * j + 1];
-            double length = Math.sqrt(su * su + sv * sv);
-            if (length > 0) {
-                double farthest = 0;
-                for (int k = 0; k < n; k++) {
-                    double across = su * (cell[2 * k + 1] - cell[2 * j + 1]) - sv * (cell[2 * k] - cell[2 * j]);
-                    farthest = Math.max(farthest, across / length);
-                }
-                least = Math.min(least, farthest);
+            double[] across = across(cell, j, i);
+            if (across[1] >= across[0]) {
+                least = Math.min(least, across[1] - across[0]);
             }
         }
         return least < Double.POSITIVE_INFINITY ? least : 0;

@@ -95,7 +95,8 @@ final class PlanarPolygons {
     }
 
     private static double turn(double[] p, int a, int b, int c) {
-        return (p[2 * b] - p[2 * a]) * (p[2 * c + 1] - p[2 * a + 1])
-                - (p[2 * b + 1] - p[2 * a + 1]) * (p[2 * c] - p[2 * a]);
+        // Taken at b: where c lies very near b their difference is exact, and so is the sign.
+        return (p[2 * b] - p[2 * a]) * (p[2 * c + 1] - p[2 * b + 1])
+                - (p[2 * b + 1] - p[2 * a + 1]) * (p[2 * c] - p[2 * b]);
     }
 }

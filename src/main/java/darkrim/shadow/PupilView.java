@@ -49,18 +49,30 @@ public final class PupilView {
     }
 
     /**
+     * The visible part as closed loops of straight stretches and arcs, for exact drawings. It lies to the left; the parts of different loops
+     * do not overlap, though they may touch.
+     */
+    public List<List<RimStep>> rims() {
+        List<List<RimStep>> rims = new ArrayList<>();
+        for (double[] piece : pieces) {
+            PieceOutline outline = new PieceOutline();
+            follow(piece, outline);
+            rims.addAll(outline.loops());
+        }
+        return rims;
+    }
+
+    /**
      * The visible part as polygons in the pupil's u and v, mm, for drawing. They do not overlap; arcs are drawn with a point each degree.
      *
      * @return closed loops, two coordinates a corner
      */
     public List<double[]> loops() {
-        List<double[]> loops = new ArrayList<>();
-        for (double[] piece : pieces) {
-            PieceOutline outline = new PieceOutline();
-            follow(piece, outline);
-            loops.addAll(outline.loops());
-        }
-        return loops;
+        return rims().stream().map(PupilView::polygon).toList();
+    }
+
+    private static double[] polygon(List<RimStep> rim) {
+        return rim.stream().flatMapToDouble(RimStep::corners).toArray();
     }
 
     /** What is summed along a rim; the region lies to the left. */

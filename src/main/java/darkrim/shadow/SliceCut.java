@@ -29,7 +29,9 @@ final class SliceCut {
     boolean covers(CoverCut judge, Shaft shaft, Pair pair, int[] facets) {
         Set<Integer> solids = new HashSet<>();
         for (int f : facets) {
-            if (edges.isClosed(edges.solid(f)) && !holdsPupil(edges.solid(f), pair)) {
+            // Only lines that come from outside a solid are sure to meet its surface.
+            if (edges.isClosed(edges.solid(f))
+                    && !edges.boxTouches(edges.solid(f), pair.pupil().space(), tolerance.gap())) {
                 solids.add(edges.solid(f));
             }
         }
@@ -68,7 +70,7 @@ final class SliceCut {
     private boolean coveredInSlice(
             Vector3D point, Vector3D normal, CoverCut judge, Shaft shaft, Pair pair, Set<Integer> solids) {
         Frame frame = Frame.about(point, normal);
-        CrossingHull hull = judge.hull(frame, shaft);
+        CrossingHull hull = judge.hull(frame, shaft, pair);
         if (hull == null || tolerance.rounding() * hull.amplification() > tolerance.gap() / 16) {
             return false;
         }
@@ -83,7 +85,7 @@ final class SliceCut {
      * The section of a closed solid. Corners in the plane count as above it, so that the section is that of a solid whose corners are moved by
      * no more than rounding: its loops are closed. Left out where that would move the section by a sixteenth of the gap.
      */
-    private void addSection(Frame frame, int solid, PlanarCover cover) {
+    void addSection(Frame frame, int solid, PlanarCover cover) {
         int[] facets = edges.facets(solid);
         double[] found = new double[4 * facets.length];
         int count = 0;
@@ -156,24 +158,5 @@ final class SliceCut {
         double[] t = Arrays.copyOfRange(corners, 9 * f, 9 * f + 9);
         Vector3D a = Vector3D.of(t[3] - t[0], t[4] - t[1], t[5] - t[2]);
         return a.cross(Vector3D.of(t[6] - t[0], t[7] - t[1], t[8] - t[2])).normalize();
-    }
-
-    /** Whether the pupil piece lies in the box of a solid: only lines that come from outside of it are sure to meet its surface. */
-    private boolean holdsPupil(int solid, Pair pair) {
-        double[] pupil = pair.pupil().space();
-        for (int k = 0; k < 3; k++) {
-            double low = edges.bound(solid, k);
-            double high = edges.bound(solid, k + 3);
-            double pupilLow = Double.POSITIVE_INFINITY;
-            double pupilHigh = Double.NEGATIVE_INFINITY;
-            for (int i = k; i < pupil.length; i += 3) {
-                pupilLow = Math.min(pupilLow, pupil[i]);
-                pupilHigh = Math.max(pupilHigh, pupil[i]);
-            }
-            if (pupilLow > high + tolerance.gap() || pupilHigh < low - tolerance.gap()) {
-                return false;
-            }
-        }
-        return true;
     }
 }

@@ -68,22 +68,37 @@ public final class VisiblePupil {
      */
     public PupilView from(Vector3D point, Vector3D normal) {
         double depth = pupil.frame().height(point);
-        if (!(depth > 0)) {
-            return new PupilView(pupil, point, normal, List.of(), List.of());
-        }
         List<Circle> circles = new ArrayList<>();
-        List<double[]> pieces = outline(circles);
-        pieces = clipAll(pieces, new ViewLine(pupil.frame(), normal, point));
-        if (scene.beam().fieldLimit().isPresent()) {
-            pieces = FieldProjection.clip(scene.beam().fieldLimit().get(), pupil.frame(), point, pieces, circles);
-        }
-        for (int screen : inTheWay(point)) {
+        List<double[]> pieces = lit(point, normal, circles);
+        for (int screen : pieces.isEmpty() ? new int[0] : inTheWay(point)) {
             if (pieces.isEmpty()) {
                 break;
             }
             pieces = without(pieces, screen, point, normal, depth);
         }
         return new PupilView(pupil, point, normal, pieces, circles);
+    }
+
+    /**
+     * What a point would see if nothing stood between: what lies in front of the element and within the field limit.
+     *
+     * @param point the point, mm
+     * @param normal unit normal of the element at the point
+     */
+    public PupilView withoutParts(Vector3D point, Vector3D normal) {
+        List<Circle> circles = new ArrayList<>();
+        return new PupilView(pupil, point, normal, lit(point, normal, circles), circles);
+    }
+
+    private List<double[]> lit(Vector3D point, Vector3D normal, List<Circle> circles) {
+        if (!(pupil.frame().height(point) > 0)) {
+            return List.of();
+        }
+        List<double[]> pieces = clipAll(outline(circles), new ViewLine(pupil.frame(), normal, point));
+        return scene.beam()
+                .fieldLimit()
+                .map(limit -> FieldProjection.clip(limit, pupil.frame(), point, pieces, circles))
+                .orElse(pieces);
     }
 
     /** Convex pieces that hold the outline, and the circles that bound it where it is round. */

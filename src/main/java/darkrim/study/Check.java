@@ -38,13 +38,18 @@ public final class Check {
      * @throws UnusableInput with everything that is wrong with the file
      */
     public static CheckResult of(Path file, Effort effort, Watch watch) throws UnusableInput {
-        LayoutReading reading = LayoutReader.read(file);
         Findings findings = new Findings();
+        return of(readable(file, findings), findings, effort, watch);
+    }
+
+    /** Reads a layout of which the parts at least can be looked at; what is wrong with it is added to the findings. */
+    static Layout readable(Path file, Findings findings) throws UnusableInput {
+        LayoutReading reading = LayoutReader.read(file);
         findings.addAll(reading.findings());
         if (reading.layout().isEmpty() || !reading.partsComplete()) {
             throw new UnusableInput(findings.sorted());
         }
-        return of(reading.layout().get(), findings, effort, watch);
+        return reading.layout().get();
     }
 
     /**

@@ -61,4 +61,13 @@ class TransportTest {
         assertThat(Math.abs(got.mean() - 0.021236144347637074)).isLessThan(4 * got.standardError());
         assertThat(got.standardError()).isLessThan(0.002 * got.mean());
     }
+
+    @Test
+    void aPupilThatTurnsItsBackOnTheOriginIsRefused() {
+        Frame up = Frame.of(Vector3D.of(0, 0, 150), Vector3D.Unit.PLUS_X, Vector3D.Unit.PLUS_Y);
+        Scene scene = wall(60, 10, Finish.ABSORBER).build(Beam.of(new Pupil(Ring.disc(20), up)));
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> Transport.of(scene, 1))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("does not shine on the origin");
+    }
 }

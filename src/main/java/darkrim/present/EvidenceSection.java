@@ -1,0 +1,114 @@
+package darkrim.present;
+
+import darkrim.study.CheckResult;
+import darkrim.verdict.Evidence;
+import darkrim.verdict.Outcome;
+import darkrim.verdict.RequirementResult;
+import darkrim.verdict.Verdict;
+import java.util.Comparator;
+import java.util.List;
+
+/** Why each verdict is what it is: the surfaces that fail or are open, each with its ray or its interval. */
+final class EvidenceSection {
+    private static final Rows AGAINST = new Rows(6);
+
+    private EvidenceSection() {}
+
+    static void write(Page page, CheckResult result, boolean everything) {
+        page.heading("Evidence");
+        Values values = new Values(result);
+        boolean afterList = false;
+        boolean first = true;
+        for (RequirementResult each : result.judgement().requirements()) {
+            boolean list = each.verdict() != Verdict.PASS;
+            if (!first && (list || afterList)) {
+                page.space();
+            }
+            requirement(page, each, values, everything ? Rows.ALL : AGAINST);
+            first = false;
+            afterList = list;
+        }
+    }
+
+    private static void requirement(Page page, RequirementResult result, Values values, Rows rows) {
+        List<Outcome> against = result.outcomes().stream()
+                .filter(outcome -> outcome.verdict() != Verdict.PASS)
+                .sorted(Comparator.comparing(Outcome::verdict)
+                        .thenComparing(
+                                Comparator.comparingDouble(Outcome::value).reversed()))
+                .toList();
+        page.paragraph("", "  ", Printable.of(result.requirement().name()) + ": " + summary(result, against, values));
+        List<Outcome> shown = rows.shown(against);
+        rays(
+                page,
+                shown.stream()
+                        .filter(outcome -> outcome.evidence() instanceof Evidence.WitnessRay)
+                        .toList());
+        for (Outcome outcome : shown) {
+            if (!(outcome.evidence() instanceof Evidence.WitnessRay)) {
+                String mixed =
+                        result.verdict() == Verdict.FAIL && outcome.verdict() == Verdict.UNDECIDED ? "undecided, " : "";
+                page.paragraph("  ", "    ", Printable.of(outcome.where()) + ": " + mixed + words(outcome, values));
+            }
+        }
+        if (rows.left(against) > 0) {
+            page.line("  and " + rows.left(against) + " more (all with --verbose)");
+        }
+    }
+
+    /** Rays that anyone can draw: a row each. */
+    private static void rays(Page page, List<Outcome> outcomes) {
+        if (outcomes.isEmpty()) {
+            return;
+        }
+        Table table = new Table()
+                .names("  lit surface")
+                .numbers("direct")
+                .words("ray from the pupil at")
+                .words("to the surface at")
+                .numbers("long, mm");
+        for (Outcome outcome : outcomes) {
+            Evidence.WitnessRay ray = (Evidence.WitnessRay) outcome.evidence();
+            table.row(
+                    "  " + Printable.of(outcome.where()),
+                    outcome.value() > 0 ? Figures.three(outcome.value()) : "spot",
+                    EvidenceWords.point(ray.onPupil()),
+                    EvidenceWords.point(ray.onSurface()),
+                    Figures.length(ray.length()));
+        }
+        page.block(table.text());
+    }
+
+    private static String words(Outcome outcome, Values values) {
+        return EvidenceWords.of(outcome.evidence(), values.confidence());
+    }
+
+    private static String summary(RequirementResult result, List<Outcome> against, Values values) {
+        List<Outcome> all = result.outcomes();
+        if (all.isEmpty()) {
+            return "selects no surface; no evidence, so undecided.";
+        }
+        String asked = ConditionWords.asked(result.requirement().condition());
+        String what = all.stream().anyMatch(outcome -> outcome.cell() != Outcome.WHOLE) ? "cell" : "surface";
+        if (!against.isEmpty()) {
+            return Figures.counted(all.size(), what) + " should " + asked + "; " + counts(against) + ":";
+        }
+        String every = all.size() == 1 ? "the " + what : "all " + Figures.counted(all.size(), what);
+        if (Values.isAllDark(result)) {
+            return every + " proved dark.";
+        }
+        return every + " "
+                + (all.size() == 1 ? ConditionWords.found(result.requirement().condition()) : asked) + "; worst "
+                + Printable.of(result.worst().where()) + ", " + words(result.worst(), values) + ".";
+    }
+
+    private static String counts(List<Outcome> against) {
+        long failed = against.stream()
+                .filter(outcome -> outcome.verdict() == Verdict.FAIL)
+                .count();
+        long open = against.size() - failed;
+        String fail = Figures.count(failed) + (failed == 1 ? " fails" : " fail");
+        String undecided = Figures.count(open) + " undecided";
+        return failed == 0 ? undecided : open == 0 ? fail : fail + ", " + undecided;
+    }
+}

@@ -1,0 +1,126 @@
+package darkrim.present;
+
+import darkrim.light.Estimate;
+import darkrim.study.PointSight;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * What a point sees of the pupil as plain text.
+ *
+ * @param version version of the program
+ */
+public record PointReport(String version) {
+    private static final int SHORT_HASH = 16;
+    /** Exact and sampled values further apart than this, in standard errors, are not chance (2 in 10^9). */
+    private static final double NOT_CHANCE = 6;
+    /** Differences below this are rounding. */
+    private static final double ROUNDING = 1e-9;
+
+    /** The report, lines ended by a line feed. */
+    public String of(PointSight sight) {
+        Page page = new Page();
+        page.paragraph(SightWords.title(sight));
+        page.paragraph(SightWords.place(sight.at()) + " "
+                + SightWords.verdict(sight.view().areaFraction()) + ".");
+        page.space();
+        page.line("point    " + SightWords.position(sight.at()));
+        String hash = sight.layout().source().sha256();
+        page.line("file     " + Printable.of(sight.layout().source().name())
+                + (hash.isEmpty()
+                        ? ""
+                        : ", SHA-256 " + hash.substring(0, Math.min(SHORT_HASH, hash.length())) + "..."));
+        page.line("program  Darkrim " + version + ", seed " + sight.seed() + ", "
+                + Figures.counted(sight.obstruction().samples(), "sample")
+                + (sight.stopped() ? " when it was stopped" : ""));
+        values(page, sight);
+        BlockerSection.write(page, sight);
+        notes(page, sight);
+        return page.text();
+    }
+
+    private static void values(Page page, PointSight sight) {
+        page.heading("What the point sees");
+        double share = sight.view().areaFraction();
+        double relative = sight.exactIrradiance();
+        double shareApart = shareApart(share, sight.share());
+        double apart = apart(relative, sight.irradiance(), sight.irradiance().standardError());
+        Table table = new Table()
+                .words("direct light")
+                .numbers("exact")
+                .numbers("sampled, +- standard error")
+                .words("difference");
+        table.row("share of the pupil", Figures.limit(share), sampled(sight.share()), words(shareApart));
+        table.row("relative irradiance", Figures.limit(relative), sampled(sight.irradiance()), words(apart));
+        OptionalDouble radiance = sight.scene().beam().radiance();
+        if (radiance.isPresent()) {
+            double unit = sight.scene().referenceIrradiance() * radiance.getAsDouble();
+            Estimate watts = sight.irradiance().times(unit);
+            table.row("irradiance, W/m2", Figures.limit(unit * relative), sampled(watts), words(apart));
+        }
+        page.block(table.text());
+        if (Math.abs(shareApart) > NOT_CHANCE || Math.abs(apart) > NOT_CHANCE) {
+            page.space();
+            page.paragraph(
+                    "CAUTION: the two ways differ by more than chance. One of them is wrong here: do not rely on "
+                            + "either, and please report it with the layout file.");
+        }
+        page.space();
+        page.paragraph(SightWords.withoutParts(sight));
+    }
+
+    /** Difference over the standard error that the exact share lets expect: it is known also where all samples agree. */
+    private static double shareApart(double exact, Estimate sampled) {
+        return apart(exact, sampled, Math.sqrt(exact * (1 - exact) / sampled.samples()));
+    }
+
+    /** Difference over an error; 0 where it is rounding, not a number where nothing can be said. */
+    private static double apart(double exact, Estimate sampled, double error) {
+        double difference = sampled.mean() - exact;
+        if (sampled.samples() < 2) {
+            return Double.NaN;
+        }
+        if (Math.abs(difference) <= ROUNDING) {
+            return 0;
+        }
+        // Where no sample carried light, their spread says nothing.
+        return error == 0 && sampled.mean() == 0 ? Double.NaN : difference / error;
+    }
+
+    private static String words(double apart) {
+        if (Double.isNaN(apart)) {
+            return "too few samples to tell";
+        }
+        if (apart == 0) {
+            return "none";
+        }
+        return Double.isInfinite(apart)
+                ? "a contradiction"
+                : String.format(Locale.ROOT, "%+.1f standard errors", apart);
+    }
+
+    private static String sampled(Estimate estimate) {
+        if (estimate.samples() < 2) {
+            return "not sampled";
+        }
+        if (estimate.mean() == 0) {
+            return "none seen";
+        }
+        return estimate.variance() == 0
+                ? Figures.three(estimate.mean()) + " in all samples"
+                : Figures.withError(estimate.mean(), estimate.standardError());
+    }
+
+    private static void notes(Page page, PointSight sight) {
+        if (!sight.warnings().isEmpty()) {
+            page.heading("Warnings");
+            sight.warnings().forEach(warning -> page.paragraph("- ", "  ", Printable.of(warning.toString())));
+        }
+        page.space();
+        page.paragraph(
+                "Exact: the outline of the pupil without the projections of all that stands between. Sampled: lines "
+                        + "to places spread evenly over the pupil. Relative irradiance 1 is what the unobstructed pupil gives at "
+                        + "the origin, facing +z. One point says nothing of the rest of its surface: 'darkrim check' judges whole "
+                        + "surfaces.");
+    }
+}

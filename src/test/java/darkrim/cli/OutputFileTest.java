@@ -1,0 +1,81 @@
+package darkrim.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OutputFileTest {
+    @TempDir
+    private Path folder;
+
+    private Path input;
+
+    @BeforeEach
+    void writeInput() throws IOException {
+        input = Files.writeString(folder.resolve("in.yaml"), "title: in");
+    }
+
+    @Test
+    void aNewFileIsWrittenAndNothingElseIsLeft() throws IOException {
+        OutputFile file = new OutputFile(folder.resolve("out.json"), false);
+        assertThat(file.problem(input)).isEmpty();
+        file.write("whole");
+        assertThat(folder.resolve("out.json")).hasContent("whole");
+        assertThat(names()).containsExactlyInAnyOrder("in.yaml", "out.json");
+    }
+
+    @Test
+    void askingLeavesNothingBehind() throws IOException {
+        assertThat(new OutputFile(folder.resolve("out.json"), false).problem(input))
+                .isEmpty();
+        assertThat(names()).containsExactly("in.yaml");
+    }
+
+    @Test
+    void aFileThatCameMeanwhileIsKept() throws IOException {
+        OutputFile file = new OutputFile(folder.resolve("out.json"), false);
+        Files.writeString(folder.resolve("out.json"), "another's");
+        assertThatThrownBy(() -> file.write("mine")).isInstanceOf(FileAlreadyExistsException.class);
+        assertThat(folder.resolve("out.json")).hasContent("another's");
+        assertThat(names()).containsExactlyInAnyOrder("in.yaml", "out.json");
+    }
+
+    @Test
+    void theLayoutIsNeverWrittenOver() throws IOException {
+        assertThat(new OutputFile(input, true).problem(input)).hasValue("is the layout file itself and would be lost");
+        Path link = Files.createSymbolicLink(folder.resolve("link.json"), input);
+        assertThat(new OutputFile(link, true).problem(input)).hasValue("is the layout file itself and would be lost");
+    }
+
+    @Test
+    void foldersDevicesAndLinksAreNotReplaced() throws IOException {
+        assertThat(new OutputFile(folder, true).problem(input)).hasValue("is a folder, expected a file name");
+        Path link = Files.createSymbolicLink(folder.resolve("dangling"), folder.resolve("nowhere"));
+        assertThat(new OutputFile(link, true).problem(input)).hasValue("is not an ordinary file");
+        if (Files.exists(Path.of("/dev/null"))) {
+            assertThat(new OutputFile(Path.of("/dev/null"), true).problem(input))
+                    .hasValue("is not an ordinary file");
+        }
+    }
+
+    @Test
+    void aMissingFolderIsFoundBeforeTheWork() {
+        Path missing = folder.resolve("none");
+        assertThat(new OutputFile(missing.resolve("out.json"), false).problem(input))
+                .hasValue("there is no folder " + missing);
+    }
+
+    private Stream<String> names() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).toList().stream();
+        }
+    }
+}

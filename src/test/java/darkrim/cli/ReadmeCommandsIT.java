@@ -1,0 +1,84 @@
+package darkrim.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every command that README.md and the pages in docs show in a code block runs and ends as the page says. */
+class ReadmeCommandsIT {
+    private static final Pattern COMMAND =
+            Pattern.compile("java -jar target/darkrim\\.jar ([^#&|`]*)(?:# exit code (\\d))?");
+
+    @TempDir
+    private Path folder;
+
+    static Stream<Arguments> commands() throws IOException {
+        List<Path> pages = new ArrayList<>(List.of(Path.of("README.md")));
+        try (Stream<Path> docs = Files.list(Path.of("docs"))) {
+            docs.filter(page -> page.toString().endsWith(".md")).sorted().forEach(pages::add);
+        }
+        return pages.stream().flatMap(ReadmeCommandsIT::commandsOf);
+    }
+
+    private static Stream<Arguments> commandsOf(Path page) {
+        List<Arguments> found = new ArrayList<>();
+        boolean inBlock = false;
+        for (String line : lines(page)) {
+            if (line.strip().startsWith("```")) {
+                inBlock = !inBlock;
+            } else if (inBlock) {
+                Matcher matcher = COMMAND.matcher(line);
+                while (matcher.find()) {
+                    int code = matcher.group(2) == null ? 0 : Integer.parseInt(matcher.group(2));
+                    found.add(Arguments.of(page, matcher.group(1).strip(), code));
+                }
+            }
+        }
+        return found.stream();
+    }
+
+    @ParameterizedTest(name = "{0}: {1}")
+    @MethodSource("commands")
+    void aCommandEndsAsThePageSays(Path page, String arguments, int code) throws IOException {
+        Path copies = Files.createDirectory(folder.resolve("geometries"));
+        try (Stream<Path> layouts = Files.list(Path.of("geometries"))) {
+            for (Path layout : layouts.toList()) {
+                Files.copy(layout, copies.resolve(layout.getFileName()));
+            }
+        }
+        // Quotes are for the shell, which is not asked here; what they hold has no spaces.
+        Run run = Jar.run(folder, Map.of(), arguments.replace("'", "").split(" +"));
+        assertThat(run.code()).as(run.errors()).isEqualTo(code);
+        assertThat(run.errors()).doesNotContain("Exception").doesNotContain("\tat ");
+    }
+
+    @Test
+    void theReadmeShowsTheTwoCommandsThatMatter() {
+        assertThat(lines(Path.of("README.md")))
+                .contains(
+                        "mvn -q -DskipTests package && java -jar target/darkrim.jar check geometries/nightglow-b.yaml")
+                .contains("mvn -B verify");
+    }
+
+    private static List<String> lines(Path page) {
+        try {
+            return Files.readAllLines(page);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+}

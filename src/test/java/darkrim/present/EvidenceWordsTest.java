@@ -1,0 +1,68 @@
+package darkrim.present;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import darkrim.light.Estimate;
+import darkrim.verdict.Evidence;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+
+class EvidenceWordsTest {
+    /** A new kind needs words in {@link EvidenceWords}, a row in docs/result.schema.json, and a test here. */
+    @Test
+    void theseAreAllKindsOfEvidence() {
+        assertThat(Evidence.class.getPermittedSubclasses())
+                .containsExactlyInAnyOrder(
+                        Evidence.ProvedDark.class,
+                        Evidence.WitnessRay.class,
+                        Evidence.OpenArea.class,
+                        Evidence.Sampled.class);
+    }
+
+    @Test
+    void aProofSaysSo() {
+        assertThat(words(new Evidence.ProvedDark(1e-6))).isEqualTo("proved dark");
+    }
+
+    @Test
+    void aRayCanBeDrawn() {
+        // 3-4-5 triangle scaled by 100.
+        Evidence ray = new Evidence.WitnessRay(Vector3D.of(300, 0, 400), Vector3D.of(0, 0, 0));
+        assertThat(words(ray)).isEqualTo("lit: ray from the pupil at (300, 0, 400) to (0, 0, 0), 500 mm");
+    }
+
+    @Test
+    void anOpenAreaIsNeitherDarkNorLit() {
+        assertThat(words(new Evidence.OpenArea(0.1234, 0.034)))
+                .isEqualTo("neither proved dark nor found lit: 0.123 mm2 (3.4 % of its area) left open");
+    }
+
+    @Test
+    void aMeanStandsBetweenItsBounds() {
+        Estimate estimate = new Estimate(1000, 2e-6, 1e-12, 1);
+        assertThat(words(new Evidence.Sampled(estimate, 1.2349e-6, 3.4001e-6, 1e-4, 3)))
+                .isEqualTo("between 1.23e-6 and 3.41e-6 at 99.9 %, 1,000 samples");
+    }
+
+    @Test
+    void noLightInTheSamplesGivesAnUpperBoundAndNotZero() {
+        Estimate estimate = new Estimate(1_048_576, 0, 0, 1);
+        assertThat(words(new Evidence.Sampled(estimate, 0, 2.1e-6, 1e-4, 3)))
+                .isEqualTo("no light in 1,048,576 samples: at most 2.10e-6");
+    }
+
+    @Test
+    void whereNothingCanSendLightNoSampleIsNeeded() {
+        assertThat(words(new Evidence.Sampled(Estimate.none(0), 0, 0, 1e-4, 1)))
+                .isEqualTo("nothing that reflects can send light there");
+    }
+
+    @Test
+    void whatWasNotMeasuredIsNotCalledDark() {
+        assertThat(words(new Evidence.Sampled(Estimate.none(1), 0, 1, 1e-4, 1))).isEqualTo("not measured");
+    }
+
+    private static String words(Evidence evidence) {
+        return EvidenceWords.of(evidence, 0.999);
+    }
+}

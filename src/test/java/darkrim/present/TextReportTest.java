@@ -1,0 +1,163 @@
+package darkrim.present;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import darkrim.diagnostic.Finding;
+import darkrim.diagnostic.Place;
+import darkrim.layout.Layout;
+import darkrim.study.CheckResult;
+import darkrim.verdict.Verdict;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Reports of a small layout: a screen that is lit through the slit between two flags. */
+class TextReportTest {
+    private static final CheckResult MIXED = Results.slit(
+            "backs-dark: {surfaces: '{left,right}/back', direct: none}",
+            "screen-dark: {surfaces: 'screen', direct: none}",
+            "screen-dim: {surfaces: 'screen/front', direct: {at_most: 0.9, per: surface}}",
+            "backs-dim: {surfaces: '{left,right}/back', once_reflected: {at_most: 1e-6, per: surface}}");
+
+    @Test
+    void theVerdictStandsInASentenceBelowTheTitle() {
+        List<String> lines = plain(MIXED).lines().toList();
+        assertThat(lines.get(0)).isEqualTo("Slit between two flags, revision C");
+        assertThat(lines.get(1)).isEqualTo("FAIL: 2 of 4 requirements do not hold: screen-dark, backs-dim.");
+    }
+
+    @Test
+    void aReportNamesFileVersionAndSeed() {
+        assertThat(plain(MIXED))
+                .contains(
+                        "slit.yaml, SHA-256 " + MIXED.layout().source().sha256().substring(0, 16))
+                .contains("Darkrim 1.2.3, seed 1, confidence 99.9 %");
+    }
+
+    @Test
+    void aFailureIsShownWithARayAndAPassWithItsProof() {
+        String text = plain(MIXED);
+        assertThat(text).contains("screen-dark: 2 surfaces should get no direct light; 1 fails:");
+        assertThat(text).containsPattern("  screen/front +0\\.\\d+ +\\(.*, 200\\) +\\(.*, 0\\) +20\\d\\.?\\d*");
+        assertThat(text).contains("backs-dark: all 2 surfaces proved dark.");
+    }
+
+    @Test
+    void lightPathsNameTheSurfaceAndThePartOfItsFinish() {
+        // The pupil lights the fronts of the flags from above; by the screen they cannot be seen from the pupil's side.
+        assertThat(plain(MIXED)).containsPattern("left/back +screen/front +diffuse +100\\.0 %");
+    }
+
+    @Test
+    void cautionsStandInEveryReport() {
+        String words = plain(MIXED).replaceAll("\\s+", " ");
+        assertThat(words).contains(Cautions.NOT_MODELLED);
+        assertThat(words).contains(Cautions.CAUTIONS);
+    }
+
+    @Test
+    void aReportIsPlainAsciiWithinTheWidthOfAPage() {
+        for (boolean everything : new boolean[] {false, true}) {
+            String text = new TextReport("1.2.3", Ink.PLAIN, everything).of(MIXED);
+            assertThat(text).matches("[\\n\\x20-\\x7e]*");
+            assertThat(text.lines()).allMatch(line -> line.length() <= Page.WIDTH);
+            assertThat(text.lines()).noneMatch(line -> line.endsWith(" "));
+        }
+    }
+
+    @Test
+    void colourAddsNothingThatWordsDoNotSay() {
+        String coloured = new TextReport("1.2.3", Ink.COLOUR, false).of(MIXED);
+        assertThat(coloured).contains("\u001b[1;31mFAIL\u001b[0m").contains("\u001b[32mPASS\u001b[0m");
+        assertThat(coloured.replaceAll("\u001b\\[[0-9;]*m", "")).isEqualTo(plain(MIXED));
+    }
+
+    @Test
+    void allRequirementsHolding() {
+        CheckResult result = Results.slit("backs-dark: {surfaces: '{left,right}/back', direct: none}");
+        assertThat(plain(result)).contains("\nPASS: the requirement holds.\n");
+    }
+
+    @Test
+    void whatTheBudgetLeavesOpenIsUndecidedAndSaysHowToGoOn() {
+        double mean = MIXED.judgement().surfaces().get(0).direct().irradiance().mean();
+        String requirement = "screen-dim: {surfaces: 'screen/front', direct: {at_most: " + mean + ", per: surface}}";
+        // The budget ends after the first look, which is the one that gave the mean.
+        CheckResult result = Results.of(Results.yaml("", requirement), 200_000, 2);
+        assertThat(result.judgement().verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(plain(result).replaceAll("\\s+", " "))
+                .contains("UNDECIDED: 1 of 1 requirement not decided within 200,000 samples (--samples allows more): "
+                        + "screen-dim. None fails.")
+                .contains("1 surface should get at most")
+                .containsPattern("screen/front: between 0\\.\\d+ and 0\\.\\d+ at 99.9 %, [0-9,]+ samples");
+    }
+
+    @Test
+    void aBudgetTooSmallForAnySampleIsNoEvidence() {
+        CheckResult result =
+                Results.of(Results.yaml("", "dim: {surfaces: '*/back', once_reflected: {at_most: 1e-6}}"), 1000, 1);
+        assertThat(plain(result)).contains("UNDECIDED").contains("not measured").doesNotContain("PASS");
+    }
+
+    @Test
+    void withARadianceIrradianceIsAlsoGivenInWattsPerSquareMetre() {
+        String yaml = Results.yaml("radiance: 2.0", "backs-dark: {surfaces: '{left,right}/back', direct: none}");
+        CheckResult result = Results.of(yaml, Results.FEW_SAMPLES, 2);
+        // A disc of radius 10 at 200 seen face on from its axis: E/L = pi sin^2 = pi 10^2 / (10^2 + 200^2) (Lambert).
+        double unit = 2 * Math.PI * 100 / 40100;
+        assertThat(plain(result)).contains("relative irradiance 1 is " + Figures.three(unit) + " W/m2");
+        double front =
+                result.judgement().surfaces().get(0).direct().irradiance().mean();
+        assertThat(plain(result)).containsPattern("screen/front .* " + Figures.three(front * unit));
+        assertThat(plain(MIXED)).doesNotContain("W/m2");
+    }
+
+    @Test
+    void longListsAreCutWithACountAndShownWholeOnRequest() {
+        String yaml = Results.yaml("", "lit: {surfaces: 'screen', direct: none}")
+                .replace("right:  {kind: rectangle", "right: {repeat: {count: [1, 12], step: [0, 25]}, kind: rectangle")
+                .replace("'screen'", "'right*'");
+        CheckResult result = Results.of(yaml, 3_000_000, 2);
+        String brief = plain(result);
+        String whole = new TextReport("1.2.3", Ink.PLAIN, true).of(result);
+        assertThat(brief)
+                .contains("24 surfaces should get no direct light; 12 fail:")
+                .contains("and 6 more");
+        assertThat(whole).doesNotContain(" more (all");
+        for (int i = 1; i <= 12; i++) {
+            assertThat(whole).contains("  right[1," + i + "]/front");
+        }
+    }
+
+    @Test
+    void textOfTheLayoutCannotActOnTheTerminal() {
+        // The reader of layout files refuses such text; layouts can also be built in code.
+        Layout layout = MIXED.layout();
+        Layout hostile = new Layout(
+                "\u001b]0;owned\u0007\u001b[2JSlit\u009b31m",
+                "\r\n",
+                new Layout.Source("a\u001bb", ""),
+                layout.dimensions(),
+                layout.finishes(),
+                layout.finishRules(),
+                layout.beam(),
+                layout.parts(),
+                layout.requirements(),
+                layout.placementError(),
+                layout.sampling(),
+                layout.maps());
+        CheckResult result = new CheckResult(
+                hostile,
+                MIXED.effort(),
+                MIXED.scene(),
+                MIXED.feasibility(),
+                MIXED.chordError(),
+                MIXED.judgement(),
+                List.of(Finding.warning("odd", Place.IN_CODE, "bell \u0007")),
+                MIXED.timing());
+        assertThat(plain(result)).matches("[\\n\\x20-\\x7e]*").startsWith("?]0;owned??[2JSlit?31m, revision ??\n");
+    }
+
+    private static String plain(CheckResult result) {
+        return new TextReport("1.2.3", Ink.PLAIN, false).of(result);
+    }
+}

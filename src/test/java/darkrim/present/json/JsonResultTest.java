@@ -1,0 +1,168 @@
+package darkrim.present.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import darkrim.present.Cautions;
+import darkrim.present.Results;
+import darkrim.study.CheckResult;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The JSON document against its published schema, and against the result that it tells of. */
+class JsonResultTest {
+    private static final JsonMapper MAPPER = JsonMapper.builder().build();
+    private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(read(Path.of("docs/result.schema.json")), InputFormat.JSON);
+
+    /** Every kind of condition and evidence: proof, ray, sampled interval, cells. */
+    private static final CheckResult RESULT = Results.slit(
+            "backs-dark: {surfaces: '{left,right}/back', direct: none}",
+            "screen-dark: {surfaces: 'screen', direct: none}",
+            "screen-dim: {surfaces: 'screen/front', direct: {at_most: 0.9, per: cell}}",
+            "fronts-dim: {surfaces: '*/front', once_reflected: {at_most: 1e-6, per: surface}}",
+            "pupil: {surfaces: 'left/front', pupil_seen: {at_least: 0.999}}");
+
+    @Test
+    void aResultFitsItsSchema() {
+        assertThat(problems(json(RESULT))).isEmpty();
+    }
+
+    @Test
+    void aResultOfADetectorBehindAnOpeningFitsItsSchema() {
+        String yaml = read(Path.of("src/test/resources/layouts/small.yaml")) + "placement_error: 0.05\n";
+        CheckResult result = Results.of(yaml, 3_000_000, 2);
+        assertThat(result.feasibility()).isNotEmpty();
+        assertThat(problems(json(result))).isEmpty();
+    }
+
+    @Test
+    void aResultWithoutASampleFitsItsSchemaAndHoldsNoWordThatJsonDoesNotKnow() {
+        CheckResult result = Results.of(
+                Results.yaml("", "dim: {surfaces: '*/front', once_reflected: {at_most: 1e-6, per: surface}}"), 1000, 1);
+        String json = json(result);
+        assertThat(problems(json)).isEmpty();
+        assertThat(json).doesNotContain("NaN").doesNotContain("Infinity");
+        JsonNode surface = MAPPER.readTree(json).get("surfaces").get(0);
+        assertThat(surface.get("direct").get("mean").isNull()).isTrue();
+        assertThat(surface.get("direct").get("standard_error").isNull()).isTrue();
+    }
+
+    /** So that schema and document cannot drift: the schema refuses a new key in, and a lost key from, any of the objects. */
+    @Test
+    void theSchemaKnowsEveryKey() {
+        ObjectNode whole = (ObjectNode) MAPPER.readTree(json(RESULT));
+        ((ObjectNode) whole.get("layout").get("dimensions")).set("second", dimension());
+        List<ObjectNode> objects = new ArrayList<>();
+        collect(whole, objects);
+        // Names of dimensions are the designer's.
+        objects.remove(whole.get("layout").get("dimensions"));
+        assertThat(objects.size()).isGreaterThan(40);
+        for (ObjectNode object : objects) {
+            object.put("surprise", 1);
+            assertThat(problems(whole.toString())).as("new key in %s", object).isNotEmpty();
+            object.remove("surprise");
+            for (String key : List.copyOf(object.propertyNames())) {
+                JsonNode value = object.remove(key);
+                assertThat(problems(whole.toString())).as("lost key %s", key).isNotEmpty();
+                object.set(key, value);
+            }
+        }
+        assertThat(problems(whole.toString())).isEmpty();
+    }
+
+    @Test
+    void theDocumentSaysWhatTheResultSays() {
+        JsonNode document = MAPPER.readTree(json(RESULT));
+        assertThat(document.get("verdict").asString()).isEqualTo("fail");
+        assertThat(document.get("program").get("version").asString()).isEqualTo("1.2.3");
+        assertThat(document.get("layout").get("sha256").asString())
+                .isEqualTo(RESULT.layout().source().sha256());
+        assertThat(document.get("layout")
+                        .get("dimensions")
+                        .get("slit")
+                        .get("value")
+                        .asDouble())
+                .isEqualTo(4);
+        JsonNode front = document.get("surfaces").get(0);
+        assertThat(front.get("name").asString()).isEqualTo("screen/front");
+        assertThat(front.get("area_mm2").asDouble()).isEqualTo(300);
+        assertThat(front.get("direct").get("mean").asDouble())
+                .isEqualTo(RESULT.judgement()
+                        .surfaces()
+                        .get(0)
+                        .direct()
+                        .irradiance()
+                        .mean());
+        assertThat(front.get("map").get("direct").get("mean")).hasSize(75);
+        assertThat(document.get("requirements")).hasSize(5);
+        assertThat(document.get("requirements").get(2).get("outcomes")).hasSize(75);
+        assertThat(document.get("not_modelled")).hasSize(Cautions.NOT_MODELLED.size());
+    }
+
+    @Test
+    void sharesOfTheLightPathsToAReceiverAddUpToOne() {
+        double sum = 0;
+        for (JsonNode path : MAPPER.readTree(json(RESULT)).get("light_paths")) {
+            if (path.get("receiver").asString().equals("left/back")) {
+                sum += path.get("share").asDouble();
+            }
+        }
+        assertThat(sum).isEqualTo(1, org.assertj.core.api.Assertions.within(1e-9));
+    }
+
+    @Test
+    void onlyTheTimingDiffersBetweenRunsAndNumbersOfThreads() {
+        String yaml = Results.yaml("radiance: 2.5", "dim: {surfaces: '*/front', once_reflected: {at_most: 1e-6}}");
+        ObjectNode one = (ObjectNode) MAPPER.readTree(json(Results.of(yaml, Results.FEW_SAMPLES, 1)));
+        ObjectNode three = (ObjectNode) MAPPER.readTree(json(Results.of(yaml, Results.FEW_SAMPLES, 3)));
+        one.remove("timing");
+        three.remove("timing");
+        assertThat(three.toString()).isEqualTo(one.toString());
+    }
+
+    private static JsonNode dimension() {
+        return MAPPER.createObjectNode().put("value", 4.0).put("unit", "deg");
+    }
+
+    /** One object of each shape: of long lists the first two only. */
+    private static void collect(JsonNode node, List<ObjectNode> objects) {
+        if (node instanceof ObjectNode object) {
+            objects.add(object);
+            object.values().forEach(value -> collect(value, objects));
+        } else if (node.isArray()) {
+            for (int i = 0; i < Math.min(2, node.size()); i++) {
+                collect(node.get(i), objects);
+            }
+        }
+    }
+
+    private static List<String> problems(String json) {
+        return SCHEMA.validate(json, InputFormat.JSON).stream()
+                .map(Object::toString)
+                .toList();
+    }
+
+    private static String json(CheckResult result) {
+        return JsonResult.of(result, "1.2.3");
+    }
+
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException problem) {
+            throw new UncheckedIOException(problem);
+        }
+    }
+}
