@@ -55,4 +55,9 @@ final class IsDark implements Question {
     public Optional<WitnessRay> counterexample(double[] pupilPoint, Face face, Vector3D end) {
         return clearLine.flatMap(lines -> lines.between(pupilPoint, face, end, surface));
     }
+
+    @Override
+    public Optional<Aim> aim(Pair pair) {
+        return field.flatMap(limit -> limit.aim(pair, 1));
+    }
 }

@@ -72,20 +72,82 @@ public final class Margins {
 
     /** The shadow margin of a surface, mm. */
     public Margin shadow(Surface surface) {
-        return margin(surface, false, faces -> {
-            Darkness found = darkness.of(faces, surface.name());
-            return new Trial(
-                    found instanceof Darkness.Dark,
-                    found instanceof Darkness.Lit lit ? Optional.of(lit.witness()) : Optional.empty());
-        });
+        return margin(surface, false, faces -> dark(faces, surface));
     }
 
     /** The pupil margin of a surface, mm. */
     public Margin pupil(Surface surface) {
-        return margin(surface, true, faces -> {
-            FullyLitProof.Finding found = fullyLit.of(faces, surface.name());
-            return new Trial(found.proved(), found.blocked());
-        });
+        return margin(surface, true, faces -> seesAll(faces, surface));
+    }
+
+    /**
+     * The shadow margin at places on the rim of a flat surface: the middle of each side and each corner.
+     *
+     * @return empty if the surface is not one convex polygon
+     */
+    public List<RimMargin> shadowAlongRim(Surface surface) {
+        return alongRim(surface, faces -> dark(faces, surface));
+    }
+
+    /**
+     * The pupil margin at places on the rim of a flat surface: the middle of each side and each corner.
+     *
+     * @return empty if the surface is not one convex polygon
+     */
+    public List<RimMargin> pupilAlongRim(Surface surface) {
+        return alongRim(surface, faces -> seesAll(faces, surface));
+    }
+
+    private Trial dark(List<Face> faces, Surface surface) {
+        Darkness found = darkness.of(faces, surface.name());
+        return new Trial(
+                found instanceof Darkness.Dark,
+                found instanceof Darkness.Lit lit ? Optional.of(lit.witness()) : Optional.empty());
+    }
+
+    private Trial seesAll(List<Face> faces, Surface surface) {
+        FullyLitProof.Finding found = fullyLit.of(faces, surface.name());
+        return new Trial(found.proved(), found.blocked());
+    }
+
+    private List<RimMargin> alongRim(Surface surface, Function<List<Face>, Trial> test) {
+        List<Face> faces = darkness.faces(surface);
+        List<RimMargin> found = new ArrayList<>();
+        if (faces.size() == 1) {
+            for (RimPlace place : RimPlace.of(faces.get(0))) {
+                List<Face> here = place.face(0);
+                Trial asItIs = test.apply(here);
+                Margin margin = asItIs.holds ? room(here, test) : wayIn(place, asItIs, test);
+                found.add(new RimMargin(place.point(), place.outward(), place.isCorner(), margin));
+            }
+        }
+        return found;
+    }
+
+    /** How far in from a place on the rim the first place lies for which it holds. */
+    private Margin wayIn(RimPlace place, Trial asItIs, Function<List<Face>, Trial> test) {
+        double low = 0;
+        double high = FIRST_STEP;
+        Trial failed = asItIs;
+        Trial trial = test.apply(place.face(high));
+        while (!trial.holds && high < farthest) {
+            failed = trial.line.isPresent() ? trial : failed;
+            low = high;
+            high = Math.min(farthest, 2 * high);
+            trial = test.apply(place.face(high));
+        }
+        boolean capped = !trial.holds;
+        while (!capped && high - low > FINENESS) {
+            double middle = 0.5 * (low + high);
+            trial = test.apply(place.face(middle));
+            if (trial.holds) {
+                high = middle;
+            } else {
+                low = middle;
+                failed = trial.line.isPresent() ? trial : failed;
+            }
+        }
+        return new Margin(-high, capped, failed.line, setBy(place.face(0), failed));
     }
 
     /**
