@@ -5,7 +5,6 @@ import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
-import java.util.Comparator;
 import java.util.List;
 
 /** Why each verdict is what it is: the surfaces that fail or are open, each with its ray or its interval. */
@@ -31,11 +30,8 @@ final class EvidenceSection {
     }
 
     private static void requirement(Page page, RequirementResult result, Values values, Rows rows) {
-        List<Outcome> against = result.outcomes().stream()
+        List<Outcome> against = result.worstFirst().stream()
                 .filter(outcome -> outcome.verdict() != Verdict.PASS)
-                .sorted(Comparator.comparing(Outcome::verdict)
-                        .thenComparing(
-                                Comparator.comparingDouble(Outcome::value).reversed()))
                 .toList();
         page.paragraph("", "  ", Printable.of(result.requirement().name()) + ": " + summary(result, against, values));
         List<Outcome> shown = rows.shown(against);

@@ -26,6 +26,11 @@ public record RequirementResult(Requirement requirement, Verdict verdict, List<O
 
     /** The outcome that matters most: a failure before a doubt before a pass, then the value farthest to the wrong side. */
     public Outcome worst() {
+        return worstFirst().get(0);
+    }
+
+    /** The outcomes, the one that matters most first; what matters alike stays in order. */
+    public List<Outcome> worstFirst() {
         boolean highIsGood = requirement.condition() instanceof Requirement.PupilSeen;
         Comparator<Outcome> byVerdict = Comparator.comparing(outcome -> switch (outcome.verdict()) {
             case FAIL -> 2;
@@ -34,13 +39,8 @@ public record RequirementResult(Requirement requirement, Verdict verdict, List<O
         });
         Comparator<Outcome> byValue = Comparator.comparingDouble(
                 outcome -> Double.isNaN(outcome.value()) ? 0 : highIsGood ? -outcome.value() : outcome.value());
-        Comparator<Outcome> worse = byVerdict.thenComparing(byValue);
-        Outcome worst = outcomes.get(0);
-        for (Outcome outcome : outcomes) {
-            if (worse.compare(outcome, worst) > 0) {
-                worst = outcome;
-            }
-        }
-        return worst;
+        return outcomes.stream()
+                .sorted(byVerdict.thenComparing(byValue).reversed())
+                .toList();
     }
 }

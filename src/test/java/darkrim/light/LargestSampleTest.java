@@ -1,0 +1,85 @@
+package darkrim.light;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import darkrim.diagnostic.Place;
+import darkrim.geom.Frame;
+import darkrim.geom.Ring;
+import darkrim.layout.Requirement.LightClass;
+import darkrim.scene.Beam;
+import darkrim.scene.Finish;
+import darkrim.scene.Pupil;
+import darkrim.scene.Scene;
+import darkrim.scene.SceneBuilder;
+import darkrim.scene.Surface;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.rng.UniformRandomProvider;
+import org.apache.commons.rng.simple.RandomSource;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The bounds of sampled means rest on the largest value that one sample can take. Here single samples are drawn where they are large: small
+ * sheets, many of them mirrors, close about a wide pupil, in its plane and behind it.
+ */
+class LargestSampleTest {
+    /** Covers the rounding of a sample. */
+    private static final double ROUNDING = 1 + 1e-9;
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+    void noSampleIsLargerThanTheBoundSays(long seed) {
+        Scene scene = aboutThePupil(seed);
+        requireBounded(scene, seed, 300);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {21, 22})
+    void norInScenesOfBlocksAndSheets(long seed) {
+        requireBounded(new RandomScenes(seed).open(8), seed, 60);
+        // So many mirrors that none is sampled by its image.
+        requireBounded(new RandomScenes(seed).open(150), seed, 60);
+        requireBounded(new RandomScenes(seed).room(3, new Finish("grey", 0.5, 0.4)), seed, 60);
+    }
+
+    private static void requireBounded(Scene scene, long seed, int draws) {
+        Transport transport = Transport.of(scene, seed);
+        for (Surface surface : scene.surfaces()) {
+            Receiver receiver = new Receiver.OnSurface(surface);
+            for (LightClass light : LightClass.values()) {
+                double most = transport.largestSample(receiver, light) * ROUNDING;
+                for (int i = 0; i < draws; i++) {
+                    double value =
+                            transport.batch(receiver, light, i, 1).irradiance().mean();
+                    assertThat(value)
+                            .as("%s on %s, seed %d, draw %d", light, surface.name(), seed, i)
+                            .isLessThanOrEqualTo(most);
+                }
+            }
+        }
+    }
+
+    private static Scene aboutThePupil(long seed) {
+        UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(seed);
+        Frame frame = Frame.of(Vector3D.of(0, 0, 10), Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y);
+        SceneBuilder builder = new SceneBuilder();
+        for (int i = 0; i < 30; i++) {
+            double mirror = random.nextDouble() < 0.7 ? random.nextDouble() : 0;
+            Finish finish = new Finish("f" + i, (1 - mirror) * random.nextDouble(), mirror);
+            Vector3D centre = Vector3D.of(
+                    6 * random.nextDouble() - 3, 6 * random.nextDouble() - 3, 10.3 - 4 * random.nextDouble());
+            double side = 0.05 + 2 * random.nextDouble();
+            Vector3D a = direction(random).multiply(side);
+            Vector3D b = direction(random).cross(a).normalize().multiply(side);
+            String name = "s" + i;
+            builder.sheet(name, finish, name + "/back", finish, Place.IN_CODE)
+                    .quad(name, centre, centre.add(a), centre.add(a).add(b), centre.add(b));
+        }
+        return builder.build(Beam.of(new Pupil(Ring.disc(0.5 + 2 * random.nextDouble()), frame)));
+    }
+
+    private static Vector3D direction(UniformRandomProvider random) {
+        return Vector3D.of(random.nextDouble() - 0.5, random.nextDouble() - 0.5, random.nextDouble() - 0.5)
+                .normalize();
+    }
+}
