@@ -57,6 +57,19 @@ final class FieldExclusion {
         return false;
     }
 
+    /** Whether the middle line passes the outline: a quick look that spares the hull. */
+    boolean passesMiddle(Pair pair) {
+        Vector3D from = pair.pupil().middleInSpace();
+        Vector3D to = pair.face().middleInSpace();
+        double start = frame.height(from);
+        double end = frame.height(to);
+        if (start == end) {
+            return true;
+        }
+        Vector3D crossing = from.lerp(to, start / (start - end));
+        return outline.contains(frame.inU(crossing), frame.inV(crossing));
+    }
+
     /** Whether every line of the shaft misses the outline. */
     boolean excludes(Shaft shaft) {
         CrossingHull crossing = CrossingHull.of(frame, shaft.pupil(), shaft.face(), shaft.radius(), FLATTEST);

@@ -33,7 +33,10 @@ final class IsDark implements Question {
 
     @Override
     public boolean holds(Shaft shaft, Pair pair, int[] facets) {
-        return (field.isPresent() && field.get().excludes(shaft)) || sheetCut.cuts(shaft, pair, facets);
+        return sheetCut.cuts(shaft, pair, facets)
+                || (field.isPresent()
+                        && !field.get().passesMiddle(pair)
+                        && field.get().excludes(shaft));
     }
 
     @Override

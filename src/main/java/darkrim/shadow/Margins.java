@@ -43,13 +43,13 @@ public final class Margins {
     private final double farthest;
 
     /**
-     * Margins up to 20 mm; a proof gives up after 3,000 pairs.
+     * Margins up to 20 mm; a proof gives up after 300 pairs.
      *
      * @param scene the scene
      * @param tree the tree over its facets
      */
     public Margins(Scene scene, FacetTree tree) {
-        this(scene, tree, new ProofSettings(1e-5, 3000, ProofSettings.DEFAULT.gapWidth()), FARTHEST);
+        this(scene, tree, new ProofSettings(1e-5, 300, ProofSettings.DEFAULT.gapWidth()), FARTHEST);
     }
 
     /**
