@@ -38,7 +38,7 @@ final class PartKeys {
                     "mirror",
                     Kinds.AXIS,
                     "Mirrors the part at the plane through its origin that is square to this axis, before turning."),
-            Key.optional("repeat", REPEAT, "Copies in a grid along x and y; the part itself is the first of them."));
+            Key.optional("repeat", REPEAT, "Copies in a grid about the part's place, along x and y; numbered from 1."));
 
     private PartKeys() {}
 
