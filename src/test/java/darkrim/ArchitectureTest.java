@@ -47,7 +47,9 @@ class ArchitectureTest {
             "light",
             "shadow",
             "verdict",
-            "study");
+            "study",
+            "present",
+            "cli");
 
     /** Classes read at the least. Grows with the program. */
     private static final int FLOOR = 200;

@@ -60,7 +60,7 @@ final class CoverCut {
                 }
             }
         }
-        if (!several || !anyTouch(pair, facets)) {
+        if (!(several ? anyTouch(pair, facets) : anyShared(facets))) {
             return false;
         }
         int tried = 0;
@@ -74,6 +74,18 @@ final class CoverCut {
             }
         }
         return new SliceCut(corners, edges, tolerance).covers(this, shaft, pair, facets);
+    }
+
+    /** Whether more than two facets meet at some edge: sheets that lie on each other cancel as a sheet. */
+    private boolean anyShared(int[] facets) {
+        for (int f : facets) {
+            for (int k = 0; k < 3; k++) {
+                if (edges.useCount(edges.of(f, k)) > 2) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Whether two solids in the way come so near each other that they may touch: only then can a plane do more than a sheet. */

@@ -47,17 +47,7 @@ public final class DarknessProof {
 
     /** What is known about direct light on a surface. */
     public Darkness of(Surface surface) {
-        FacePieces faces = new FacePieces(scene, tree, corners, edges, surface, tolerance);
-        PairSearch search = search(surface, 0);
-        double open = search.open(faces.open());
-        Darkness.Effort effort = new Darkness.Effort(search.pairs(), faces.contactArea(), tolerance.gap());
-        Optional<WitnessRay> witness = search.witness();
-        if (witness.isPresent()) {
-            return new Darkness.Lit(witness.get(), effort);
-        }
-        return open > 0
-                ? new Darkness.Undecided(open, Math.min(1, open / surface.area()), effort)
-                : new Darkness.Dark(effort);
+        return of(faces(surface), surface.name());
     }
 
     /**
@@ -67,14 +57,37 @@ public final class DarknessProof {
      * @param distance the distance, mm, 0 or more
      */
     public boolean staysDarkWithin(Surface surface, double distance) {
-        List<Face> faces = new FacePieces(scene, tree, corners, edges, surface, tolerance).all();
-        PairSearch search = search(surface, distance);
-        return search.open(faces) == 0 && search.witness().isEmpty();
+        PairSearch search = search(surface.name(), distance);
+        double open = search.open(cut(faces(surface)).all());
+        return open == 0 && search.witness().isEmpty();
     }
 
-    private PairSearch search(Surface surface, double radius) {
+    /** The faces of a surface. */
+    List<Face> faces(Surface surface) {
+        return new FaceMerge(scene, surface, tolerance).pieces();
+    }
+
+    /** What is known about direct light on faces that need not be there. */
+    Darkness of(List<Face> faces, String name) {
+        FacePieces pieces = cut(faces);
+        PairSearch search = search(name, 0);
+        double open = search.open(pieces.open());
+        Darkness.Effort effort = new Darkness.Effort(search.pairs(), pieces.contactArea(), tolerance.gap());
+        Optional<WitnessRay> witness = search.witness();
+        if (witness.isPresent()) {
+            return new Darkness.Lit(witness.get(), effort);
+        }
+        double whole = faces.stream().mapToDouble(face -> face.piece().area()).sum();
+        return open > 0 ? new Darkness.Undecided(open, Math.min(1, open / whole), effort) : new Darkness.Dark(effort);
+    }
+
+    private FacePieces cut(List<Face> faces) {
+        return new FacePieces(scene, tree, corners, edges, faces, tolerance);
+    }
+
+    private PairSearch search(String name, double radius) {
         ClearLine lines = new ClearLine(scene, tree, corners, tolerance);
-        Question question = new IsDark(scene, corners, edges, tolerance, Optional.of(lines), surface.name());
+        Question question = new IsDark(scene, corners, edges, tolerance, Optional.of(lines), name);
         return new PairSearch(scene, tree, corners, edges, tolerance, settings, question, radius);
     }
 }

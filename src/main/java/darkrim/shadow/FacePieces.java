@@ -2,7 +2,6 @@ package darkrim.shadow;
 
 import darkrim.geom.Frame;
 import darkrim.scene.Scene;
-import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,7 +9,7 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
- * A surface as convex pieces: its facets, joined where two make a convex polygon, cut along the feet of all that stands on them. Pieces that
+ * The faces of a surface, cut along the feet of all that stands on them. Pieces that
  * lie under a closed solid in contact are named apart: no light comes there.
  */
 final class FacePieces {
@@ -27,7 +26,7 @@ final class FacePieces {
     /** The pupil: a solid that may hold some of it proves nothing by contact, for its light may come from inside. */
     private final List<FlatPiece> pupil;
 
-    FacePieces(Scene scene, FacetTree tree, double[] corners, FacetEdges edges, Surface surface, Tolerance tolerance) {
+    FacePieces(Scene scene, FacetTree tree, double[] corners, FacetEdges edges, List<Face> faces, Tolerance tolerance) {
         this.scene = scene;
         this.corners = corners;
         this.edges = edges;
@@ -35,7 +34,7 @@ final class FacePieces {
         pupil = new PupilPieces(
                         scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance)
                 .all();
-        for (Face face : new FaceMerge(scene, surface, tolerance).pieces()) {
+        for (Face face : faces) {
             cutAlongFeet(face, tree);
         }
     }

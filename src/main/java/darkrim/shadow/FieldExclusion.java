@@ -7,6 +7,8 @@ import darkrim.geom.Ring;
 import darkrim.scene.FieldLimit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
  * Shows that no line of a shaft passes the field limit. The lines, drawn out where the plane of the limit lies below the face, cross that
@@ -55,6 +57,19 @@ final class FieldExclusion {
         return false;
     }
 
+    /** Whether the middle line passes the outline: a quick look that spares the hull. */
+    boolean passesMiddle(Pair pair) {
+        Vector3D from = pair.pupil().middleInSpace();
+        Vector3D to = pair.face().middleInSpace();
+        double start = frame.height(from);
+        double end = frame.height(to);
+        if (start == end) {
+            return true;
+        }
+        Vector3D crossing = from.lerp(to, start / (start - end));
+        return outline.contains(frame.inU(crossing), frame.inV(crossing));
+    }
+
     /** Whether every line of the shaft misses the outline. */
     boolean excludes(Shaft shaft) {
         CrossingHull crossing = CrossingHull.of(frame, shaft.pupil(), shaft.face(), shaft.radius(), FLATTEST);
@@ -72,6 +87,54 @@ final class FieldExclusion {
             }
         }
         return true;
+    }
+
+    /**
+     * Where to look for a line that comes nearest to passing the limit (sign 1), or to missing it (sign -1).
+     *
+     * @return empty where the middle line is parallel to the plane of the limit
+     */
+    Optional<Question.Aim> aim(Pair pair, int sign) {
+        Vector3D from = pair.pupil().middleInSpace();
+        Vector3D to = pair.face().middleInSpace();
+        double start = frame.height(from);
+        double end = frame.height(to);
+        if (start == end) {
+            return Optional.empty();
+        }
+        double t = start / (start - end);
+        Vector3D crossing = from.lerp(to, t);
+        double[] inward = toward(frame.inU(crossing), frame.inV(crossing));
+        Vector3D way = frame.u().multiply(sign * inward[0]).add(frame.v().multiply(sign * inward[1]));
+        // The crossing is (1 - t) s + t r: beyond one of the two it moves against it.
+        return Optional.of(new Question.Aim(t <= 1 ? way : way.negate(), t >= 0 ? way : way.negate()));
+    }
+
+    /** The way from a point of the plane to the outline, or, from within it, away from its rim. */
+    private double[] toward(double u, double v) {
+        if (outline instanceof Ring ring) {
+            boolean fromHole = ring.hole() > 0 && 2 * Math.hypot(u, v) < ring.hole() + ring.radius();
+            return fromHole ? new double[] {u, v} : new double[] {-u, -v};
+        }
+        boolean inside = outline.contains(u, v);
+        double[] best = {0, 0};
+        double least = Double.POSITIVE_INFINITY;
+        for (double[] part : parts) {
+            int n = part.length / 2;
+            for (int i = 0, j = n - 1; i < n; j = i++) {
+                double su = part[2 * i] - part[2 * j];
+                double sv = part[2 * i + 1] - part[2 * j + 1];
+                double share = ((u - part[2 * j]) * su + (v - part[2 * j + 1]) * sv) / (su * su + sv * sv);
+                share = Math.max(0, Math.min(1, share));
+                double du = part[2 * j] + share * su - u;
+                double dv = part[2 * j + 1] + share * sv - v;
+                if (Math.hypot(du, dv) < least) {
+                    least = Math.hypot(du, dv);
+                    best = new double[] {du, dv};
+                }
+            }
+        }
+        return inside ? new double[] {-best[0], -best[1]} : best;
     }
 
     /** Whether a convex polygon lies within another. */

@@ -116,7 +116,11 @@ final class FlatPiece {
 
     /** The two halves across the longer extent. */
     FlatPiece[] halves() {
-        int axis = extent(0) >= extent(1) ? 0 : 1;
+        return halves(extent(0) >= extent(1) ? 0 : 1);
+    }
+
+    /** The two halves across u (0) or v (1). */
+    FlatPiece[] halves(int axis) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (int i = axis; i < plane.length; i += 2) {

@@ -33,7 +33,10 @@ final class IsDark implements Question {
 
     @Override
     public boolean holds(Shaft shaft, Pair pair, int[] facets) {
-        return (field.isPresent() && field.get().excludes(shaft)) || sheetCut.cuts(shaft, pair, facets);
+        return sheetCut.cuts(shaft, pair, facets)
+                || (field.isPresent()
+                        && !field.get().passesMiddle(pair)
+                        && field.get().excludes(shaft));
     }
 
     @Override
@@ -54,5 +57,10 @@ final class IsDark implements Question {
     @Override
     public Optional<WitnessRay> counterexample(double[] pupilPoint, Face face, Vector3D end) {
         return clearLine.flatMap(lines -> lines.between(pupilPoint, face, end, surface));
+    }
+
+    @Override
+    public Optional<Aim> aim(Pair pair) {
+        return field.flatMap(limit -> limit.aim(pair, 1));
     }
 }

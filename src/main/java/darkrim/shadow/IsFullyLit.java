@@ -86,4 +86,9 @@ final class IsFullyLit implements Question {
     public Optional<WitnessRay> counterexample(double[] pupilPoint, Face face, Vector3D end) {
         return blockedLine.between(pupilPoint, face, end, surface);
     }
+
+    @Override
+    public Optional<Aim> aim(Pair pair) {
+        return field.flatMap(limit -> limit.aim(pair, -1));
+    }
 }

@@ -24,7 +24,7 @@ final class PairSearch {
     /** A line to the rim of a grown face ends this share of the way out, so that it lies within. */
     private static final double GROWN = 1 - 1e-9;
     /** A point at the corner of a face is drawn in by this, mm, so that it lies on the face. */
-    private static final double DRAWN_IN = 1e-4;
+    private static final double DRAWN_IN = 1e-8;
 
     private final Scene scene;
     private final double radius;
@@ -256,6 +256,11 @@ final class PairSearch {
     /** Tries the middle line and the lines that pass the edges in the way most nearly. */
     private void seek(Face face, Pair pair, Shaft shaft) {
         attempt(pair.pupil().middle(), face, pair.face().middleInSpace());
+        Optional<Question.Aim> aim = question.aim(pair);
+        if (aim.isPresent()) {
+            Vector3D end = farthestCorner(pair.face(), aim.get().face());
+            attempt(pupil.farthest(pair.pupil(), aim.get().pupil()), face, end);
+        }
         for (int i = 0; i < Math.min(TANGENT_EDGES, question.openCount()) && witness.isEmpty(); i++) {
             int side = shaft.nearestSide(edges.ends(), 6 * question.open(i));
             if (side >= 0) {
@@ -326,17 +331,22 @@ final class PairSearch {
         int count = 0;
         double[] box = new double[6];
         for (int f : facets) {
-            for (int k = 0; k < 3; k++) {
-                double a = corners[9 * f + k];
-                double b = corners[9 * f + 3 + k];
-                double c = corners[9 * f + 6 + k];
-                box[k] = Math.min(a, Math.min(b, c));
-                box[k + 3] = Math.max(a, Math.max(b, c));
-            }
+            box(corners, f, box);
             if (shaft.mayTouch(box, 0)) {
                 left[count++] = f;
             }
         }
         return Arrays.copyOf(left, count);
+    }
+
+    /** The box about a facet: least x, y, z, greatest x, y, z. */
+    static void box(double[] corners, int f, double[] into) {
+        for (int k = 0; k < 3; k++) {
+            double a = corners[9 * f + k];
+            double b = corners[9 * f + 3 + k];
+            double c = corners[9 * f + 6 + k];
+            into[k] = Math.min(a, Math.min(b, c));
+            into[k + 3] = Math.max(a, Math.max(b, c));
+        }
     }
 }

@@ -1,6 +1,7 @@
 package darkrim.shadow;
 
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** What a {@link PairSearch} asks of every pair of pieces: it must hold for all lines between the two. One thread each. */
 interface Question {
@@ -28,6 +29,16 @@ interface Question {
      * @param end end of the line, mm
      * @return the line if it does not hold for it; empty also where it is not looked for
      */
-    Optional<WitnessRay> counterexample(
-            double[] pupilPoint, Face face, org.apache.commons.geometry.euclidean.threed.Vector3D end);
+    Optional<WitnessRay> counterexample(double[] pupilPoint, Face face, Vector3D end);
+
+    /**
+     * Directions in which to look for a counterexample at the field limit.
+     *
+     * @param pupil take the point of the pupil piece that lies farthest this way
+     * @param face take the corner of the face piece that lies farthest this way
+     */
+    record Aim(Vector3D pupil, Vector3D face) {}
+
+    /** Where a counterexample may pass the field limit; empty where there is no limit. */
+    Optional<Aim> aim(Pair pair);
 }

@@ -23,7 +23,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * What one point of a surface sees of the pupil, by two ways that know nothing of each other: exact (without random numbers) and sampled.
+ * What one point of a surface sees of the pupil, by two ways that share only the geometry: exact (without random numbers) and sampled.
  *
  * @param layout what the designer wrote
  * @param seed seed of the sampled numbers

@@ -25,6 +25,8 @@ import java.util.stream.Collectors;
 public final class Judge {
     /** Batches that every surface gets first, of each class of light. */
     private static final int FIRST_BATCHES = 2;
+    /** Surfaces proved between two looks at whether to stop. */
+    private static final int PROVED_AT_ONCE = 32;
 
     private final Transport transport;
     private final Function<Surface, Evidence> darkness;
@@ -59,14 +61,19 @@ public final class Judge {
                 .collect(Collectors.toSet());
         Measurements measured = new Measurements(transport.knowingDark(provedDark), workers);
         List<Surface> surfaces = transport.scene().surfaces();
-        Set<Measurements.Order> first = new LinkedHashSet<>();
+        List<Target> targets = targets(demands, dark);
+        Set<Measurements.Order> asked = new LinkedHashSet<>();
+        targets.forEach(target -> asked.add(new Measurements.Order(target.surface(), target.light(), FIRST_BATCHES)));
+        Set<Measurements.Order> others = new LinkedHashSet<>();
         for (LightClass light : LightClass.values()) {
-            surfaces.forEach(surface -> first.add(new Measurements.Order(surface, light, FIRST_BATCHES)));
+            surfaces.forEach(surface -> others.add(new Measurements.Order(surface, light, FIRST_BATCHES)));
         }
-        boolean going = measured.fill(affordable(first, measured), watch, effort.mostSamples());
+        others.removeAll(asked);
+        // What decides comes first, in case the budget does not reach for all.
+        boolean going = measured.fill(affordable(asked, measured), watch, effort.mostSamples())
+                && measured.fill(affordable(others, measured), watch, effort.mostSamples());
         refuseContradictions(dark, measured);
 
-        List<Target> targets = targets(demands, dark);
         double risk = 1 - effort.confidence();
         double share = risk / Math.max(1, targets.size());
         Map<Target, Outcome> outcomes = new LinkedHashMap<>();
@@ -113,15 +120,26 @@ public final class Judge {
         transport.scene().surfaces().stream()
                 .filter(surface -> surface.finish().reflectance() > 0)
                 .forEach(asked::add);
-        watch.progress("proving darkness", 0, asked.size());
         List<Surface> order = List.copyOf(asked);
-        List<Evidence> evidence = workers.all(order.stream().map(surface -> () -> darkness.apply(surface)));
-        watch.progress("proving darkness", asked.size(), asked.size());
         Map<Surface, Evidence> dark = new LinkedHashMap<>();
-        for (int i = 0; i < order.size(); i++) {
-            dark.put(order.get(i), evidence.get(i));
+        for (int from = 0; from < order.size(); from += PROVED_AT_ONCE) {
+            watch.progress("proving darkness", from, order.size());
+            List<Surface> some = order.subList(from, Math.min(order.size(), from + PROVED_AT_ONCE));
+            boolean stopped = watch.stop();
+            List<Evidence> evidence = stopped
+                    ? some.stream().map(Judge::unknown).toList()
+                    : workers.all(some.stream().map(surface -> () -> darkness.apply(surface)));
+            for (int i = 0; i < some.size(); i++) {
+                dark.put(some.get(i), evidence.get(i));
+            }
         }
+        watch.progress("proving darkness", order.size(), order.size());
         return dark;
+    }
+
+    /** Of a surface that was not looked at, all is open. */
+    private static Evidence unknown(Surface surface) {
+        return new Evidence.OpenArea(surface.area(), 1);
     }
 
     private static boolean asksForDirect(Requirement.Condition condition) {
@@ -180,7 +198,7 @@ public final class Judge {
             return List.copyOf(orders);
         }
         // Where nothing could be measured before, nothing can be doubled: the budget has ended.
-        long each = left / orders.size();
+        long each = orders.isEmpty() ? 0 : left / orders.size();
         return orders.stream()
                 .map(order -> new Measurements.Order(order.surface(), order.light(), Math.min(each, order.batches())))
                 .filter(order -> order.batches() > 0)

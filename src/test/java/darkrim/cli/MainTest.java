@@ -56,12 +56,16 @@ class MainTest {
     @Test
     void stoppedWorkShowsWhatIsFinishedAndGivesThree() throws IOException {
         Watch stopped = new Watch() {
+            private boolean proved;
+
             @Override
-            public void progress(String step, long done, long most) {}
+            public void progress(String step, long done, long most) {
+                proved |= done == most;
+            }
 
             @Override
             public boolean stop() {
-                return true;
+                return proved;
             }
         };
         Path two = layout(DARK, "dim: {surfaces: screen/front, direct: {at_most: 0.9}}");

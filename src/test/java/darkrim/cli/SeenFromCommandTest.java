@@ -9,6 +9,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,13 +38,19 @@ class SeenFromCommandTest {
         assertThat(run("seen-from", LAYOUT, "--at", RIM, "--samples", "2e4", "--seed", "3"))
                 .isEqualTo(ExitCode.DONE);
         assertThat(errors.toString()).isEmpty();
-        // The pupil at x = -12.4 and beyond is seen past the knife edge: by hand from the layout, a segment of a ring.
+        // From the layout: the lower corner of the land stands at x = edge, 2.35 mm above the point at x = -1.368; past
+        // it the
+        // segment of the pupil beyond x = -cut is seen, outside the hole.
+        double edge = -40.2 / 2 * (1 - 2.4 / 320) + 37.0 / 2;
+        double cut = 1.368 + (-1.368 - edge) * 320 / 2.35;
+        double segment = 22.5 * 22.5 * Math.acos(cut / 22.5) - cut * Math.sqrt(22.5 * 22.5 - cut * cut);
+        String share = String.format(Locale.ROOT, "%.6g", segment / (Math.PI * (22.5 * 22.5 - 6 * 6)));
         assertThat(output.toString())
                 .contains(
                         RIM + " at 0.5,0.5 sees 18.0 % of the pupil.\n",
                         "point    (-1.368, -20.1, 0) mm, facing +z\n",
                         "seed 3, 20,000 samples\n",
-                        "share of the pupil   0.179864  ",
+                        "share of the pupil   " + share + "  ",
                         " standard errors\n",
                         "lid/opening[1,1]/bevel/+x  ");
         assertThat(output.toString().lines()).allMatch(line -> line.length() <= 100);

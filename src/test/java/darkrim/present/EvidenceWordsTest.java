@@ -8,6 +8,17 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
 class EvidenceWordsTest {
+    /** A new kind needs words in {@link EvidenceWords}, a row in docs/result.schema.json, and a test here. */
+    @Test
+    void theseAreAllKindsOfEvidence() {
+        assertThat(Evidence.class.getPermittedSubclasses())
+                .containsExactlyInAnyOrder(
+                        Evidence.ProvedDark.class,
+                        Evidence.WitnessRay.class,
+                        Evidence.OpenArea.class,
+                        Evidence.Sampled.class);
+    }
+
     @Test
     void aProofSaysSo() {
         assertThat(words(new Evidence.ProvedDark(1e-6))).isEqualTo("proved dark");

@@ -28,7 +28,7 @@ class AttackPairTest {
 
     @Test
     void noPairIsClosedThatAClearLineRunsThrough() {
-        int scenes = Integer.getInteger("scenes", Boolean.getBoolean("long") ? 20_000 : 500);
+        int scenes = Integer.getInteger("scenes", Boolean.getBoolean("long") ? 20_000 : 120);
         long first = Long.getLong("seed", 1);
         List<String> found = new ArrayList<>();
         long rays = 0;
@@ -66,7 +66,9 @@ class AttackPairTest {
             if (random.nextInt(3) > 0 && !surface.name().equals("face")) {
                 continue;
             }
-            List<Face> faces = new FacePieces(scene, tree, corners, edges, surface, tolerance).open();
+            List<Face> faces = new FacePieces(
+                            scene, tree, corners, edges, new FaceMerge(scene, surface, tolerance).pieces(), tolerance)
+                    .open();
             for (int i = 0; i < 400; i++) {
                 Optional<AttackRays.Line> clear = shooting.tryOne(surface);
                 if (clear.isEmpty() || clear.get().clearance() < ROOM) {
@@ -165,7 +167,9 @@ class AttackPairTest {
         for (int i = 0, j = piece.size() - 1; i < piece.size(); j = i++) {
             double su = piece.u(i) - piece.u(j);
             double sv = piece.v(i) - piece.v(j);
-            if (su * (v - piece.v(j)) - sv * (u - piece.u(j)) < -slack * Math.hypot(su, sv)) {
+            // A side lost in rounding may have any direction.
+            if (Math.hypot(su, sv) > 1e-9
+                    && su * (v - piece.v(j)) - sv * (u - piece.u(j)) < -slack * Math.hypot(su, sv)) {
                 return false;
             }
         }

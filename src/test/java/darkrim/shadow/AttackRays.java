@@ -103,19 +103,29 @@ final class AttackRays {
         double[] s = {from.getX(), from.getY(), from.getZ()};
         double[] e = {to.getX(), to.getY(), to.getZ()};
         boolean[] passed = new boolean[scene.facetCount()];
+        boolean[] unsure = new boolean[passed.length];
         for (int f = 0; f < passed.length; f++) {
-            passed[f] = isBelow(f, facing, at);
-            if (!passed[f] && Crossing.of(s, e, corners, 9 * f) != Crossing.NO) {
+            passed[f] = isBelow(f, facing, at)
+                    || isBelow(
+                            f,
+                            scene.beam().pupil().frame().normal(),
+                            scene.beam().pupil().frame().origin());
+            Crossing crossing = passed[f] ? Crossing.NO : Crossing.of(s, e, corners, 9 * f);
+            if (crossing == Crossing.YES) {
                 return 0;
             }
+            unsure[f] = crossing == Crossing.UNSURE;
         }
         double least = Double.POSITIVE_INFINITY;
         for (int f = 0; f < passed.length; f++) {
             if (!passed[f]) {
+                double distance = Math.min(apart(from, f), apart(to, f));
                 for (int k = 0; k < 3; k++) {
-                    least = Math.min(least, apart(from, to, scene.corner(f, k), scene.corner(f, (k + 1) % 3)));
+                    distance = Math.min(distance, apart(from, to, scene.corner(f, k), scene.corner(f, (k + 1) % 3)));
                 }
-                least = Math.min(least, Math.min(apart(from, f), apart(to, f)));
+                // A line that runs along a facet, or so near an edge that rounding hides which side: met, unless
+                // plainly apart.
+                least = Math.min(least, unsure[f] && distance <= IN_PLANE ? 0 : distance);
             }
         }
         return least;

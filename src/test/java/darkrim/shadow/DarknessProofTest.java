@@ -2,12 +2,16 @@ package darkrim.shadow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import darkrim.geom.Frame;
 import darkrim.geom.Polygon;
 import darkrim.geom.Ring;
 import darkrim.scene.Beam;
+import darkrim.scene.FieldLimit;
 import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
 import org.junit.jupiter.api.Test;
@@ -93,7 +97,7 @@ class DarknessProofTest {
     @CsvSource({"0", "0.4", "11.7"})
     void aLidOnAWallIsClosedAlongTheJoint(double turnDegrees) {
         // The source stands to the side at the height of the joint.
-        Pupil side = new Pupil(Ring.disc(4), darkrim.geom.Frame.about(Vector3D.of(80, 0, 3), Vector3D.Unit.MINUS_X));
+        Pupil side = new Pupil(Ring.disc(4), Frame.about(Vector3D.of(80, 0, 3), Vector3D.Unit.MINUS_X));
         QuaternionRotation turn = QuaternionRotation.fromAxisAngle(Vector3D.Unit.PLUS_Z, Math.toRadians(turnDegrees));
         Scene scene = new TestParts()
                 .placed(turn::apply)
@@ -106,7 +110,7 @@ class DarknessProofTest {
 
     @Test
     void aWallBesideAFaceAndASheetStandingOnItKeepTheirFootDark() {
-        Pupil low = new Pupil(Ring.disc(2), darkrim.geom.Frame.about(Vector3D.of(60, 0, 8), Vector3D.of(-1, 0, 0)));
+        Pupil low = new Pupil(Ring.disc(2), Frame.about(Vector3D.of(60, 0, 8), Vector3D.of(-1, 0, 0)));
         Scene scene = new TestParts()
                 .sheet("floor", -5, 0, -5, 5, 0)
                 .sheet(
@@ -121,7 +125,7 @@ class DarknessProofTest {
 
     @Test
     void aSheetAcrossTheMiddleOfAFaceLeavesOneSideLitAndItsFootIsNoObstacleToTheProofOfTheOther() {
-        Pupil low = new Pupil(Ring.disc(2), darkrim.geom.Frame.about(Vector3D.of(60, 0, 8), Vector3D.of(-1, 0, 0)));
+        Pupil low = new Pupil(Ring.disc(2), Frame.about(Vector3D.of(60, 0, 8), Vector3D.of(-1, 0, 0)));
         TestParts parts = new TestParts()
                 .sheet("floor", -5, 5, -5, 5, 0)
                 .sheet(
@@ -203,5 +207,39 @@ class DarknessProofTest {
                 .sheet("face", -0.01, 0.01, -0.01, 0.01, 0)
                 .build(Beam.of(ring));
         assertThat(TestParts.prove(scene, "face")).isInstanceOf(Darkness.Dark.class);
+    }
+
+    @Test
+    void theFieldLimitCutsTheLightToTheMicrometreAboveAndBelowTheFace() {
+        // Without parts: lines from the pupil's rim at -20, 200 up, through the limit's edge at 8 land at 8 + 28 z /
+        // (200 - z).
+        for (double z : new double[] {40, -30}) {
+            for (boolean round : new boolean[] {true, false}) {
+                double limit = z > 0 ? 8 + 28 * z / (200 - z) : (8 * 200 + 20 * -z) / (200 - z);
+                for (double step : new double[] {-0.001, 0.001}) {
+                    double start = limit - step;
+                    FieldLimit field = new FieldLimit(
+                            round ? Ring.disc(8) : Polygon.rectangle(16, 16),
+                            Frame.about(Vector3D.of(0, 0, z), Vector3D.Unit.PLUS_Z));
+                    Scene scene = new TestParts()
+                            .sheet("face", start, start + 3, -1, 1, 0)
+                            .build(new Beam(DISC, Optional.of(field), OptionalDouble.empty()));
+                    Darkness found = TestParts.prove(scene, "face");
+                    assertThat(found)
+                            .as("limit at %s, step %s: %s", z, step, found)
+                            .isInstanceOf(step < 0 ? Darkness.Dark.class : Darkness.Lit.class);
+                }
+            }
+        }
+    }
+
+    @Test
+    void threadsGetTheSameAnswer() {
+        Scene scene = RandomScenes.scene(4);
+        DarknessProof proof = new DarknessProof(scene, TestParts.tree(scene));
+        List<Darkness> alone = scene.surfaces().stream().map(proof::of).toList();
+        List<Darkness> together =
+                scene.surfaces().parallelStream().map(proof::of).toList();
+        assertThat(together).isEqualTo(alone);
     }
 }

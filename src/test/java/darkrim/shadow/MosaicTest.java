@@ -61,7 +61,6 @@ class MosaicTest {
             DarknessProof proof = new DarknessProof(scene, tree);
             List<Darkness> found = keepDark.parallelStream().map(proof::of).toList();
             seconds = Math.min(seconds, (System.nanoTime() - start) * 1e-9);
-            System.out.println("SHOW " + seconds);
             for (int i = 0; i < found.size(); i++) {
                 assertThat(found.get(i)).as(keepDark.get(i).name()).isInstanceOf(Darkness.Dark.class);
             }

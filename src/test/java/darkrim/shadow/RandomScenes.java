@@ -172,6 +172,14 @@ final class RandomScenes {
     /** A count of verdicts. */
     record Tally(int dark, int lit, int undecided, double openFraction, long pairs, long rays) {}
 
+    /** Prints the tally of a range of scenes: first seed, number, rays for each. */
+    public static void main(String[] args) {
+        List<String> found = new ArrayList<>();
+        Tally tally =
+                contradictions(Long.parseLong(args[0]), Integer.parseInt(args[1]), Integer.parseInt(args[2]), found);
+        System.out.println(tally + " " + found);
+    }
+
     /** Proves every face of some scenes and shoots rays at those proved dark; the list names every contradiction. */
     static Tally contradictions(long firstSeed, int scenes, int raysPerScene, List<String> found) {
         int[] counts = new int[3];
@@ -185,7 +193,6 @@ final class RandomScenes {
             SplittableRandom random = new SplittableRandom(-seed);
             List<Surface> dark = new ArrayList<>();
             for (Surface surface : scene.surfaces()) {
-                long start = System.nanoTime();
                 Darkness darkness = proof.of(surface);
                 pairs += darkness.effort().pairs();
                 if (darkness instanceof Darkness.Dark) {
@@ -197,11 +204,6 @@ final class RandomScenes {
                 } else if (darkness instanceof Darkness.Undecided undecided) {
                     counts[2]++;
                     open += undecided.openFraction();
-                    if (Boolean.getBoolean("show")) {
-                        System.out.printf(
-                                "SHOW seed %d %s %s %.3f s%n",
-                                seed, surface.name(), undecided, (System.nanoTime() - start) * 1e-9);
-                    }
                 }
             }
             for (Surface surface : dark) {

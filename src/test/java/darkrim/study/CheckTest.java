@@ -127,21 +127,46 @@ class CheckTest {
 
     @Test
     void aStopKeepsWhatIsProvedAndLeavesTheRestUndecided() throws UnusableInput {
-        Watch atOnce = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return true;
-            }
-        };
-        CheckResult result = Check.of(B, Effort.asAsked(), atOnce);
+        CheckResult result = Check.of(B, Effort.asAsked(), stoppingAt("sampling light"));
         assertThat(result.judgement().stopped()).isTrue();
         assertThat(verdicts(result))
                 .containsEntry("edges-dark", Verdict.PASS)
                 .containsEntry("pixels-clean", Verdict.UNDECIDED)
                 .containsEntry("full-pupil", Verdict.UNDECIDED);
+    }
+
+    @Test
+    void aStopDuringTheProofsLeavesAllUndecided() throws UnusableInput {
+        CheckResult result = Check.of(B, Effort.asAsked(), stoppingAt("proving darkness"));
+        assertThat(result.judgement().stopped()).isTrue();
+        assertThat(verdicts(result).values()).containsOnly(Verdict.UNDECIDED);
+    }
+
+    @Test
+    void aSmallBudgetGoesToWhatIsAskedFor() throws UnusableInput {
+        CheckResult result = check(B, 2, 400_000L);
+        assertThat(result.judgement().samples()).isBetween(100_000L, 400_000L);
+        result.judgement().surfaces().stream()
+                .filter(each -> each.surface().name().endsWith("/active"))
+                .forEach(each ->
+                        assertThat(each.onceReflected().irradiance().samples()).isPositive());
+    }
+
+    /** Asks to stop from the moment on that a step begins; proving is stopped before it begins. */
+    private static Watch stoppingAt(String stopped) {
+        return new Watch() {
+            private boolean reached;
+
+            @Override
+            public void progress(String step, long done, long most) {
+                reached |= step.equals(stopped) || (step.equals("proving darkness") && done == most);
+            }
+
+            @Override
+            public boolean stop() {
+                return reached;
+            }
+        };
     }
 
     @Test

@@ -214,17 +214,16 @@ class PointSightTest {
 
     /** A half plane, in effect, on the side of smaller x above a screen of 40 x 40. */
     private static String knife(double radius, double height, double z, double edge) {
-        return String.format(
-                Locale.ROOT, """
+        return String.format(Locale.ROOT, """
                 title: Knife edge
                 beam:
-                  pupil: {shape: disc, diameter: %s, distance: %s}
+                  pupil: {shape: disc, diameter: %s, distance: %.0f}
                 parts:
                   screen: {kind: rectangle, width: 40, depth: 40}
                   knife: {kind: rectangle, width: 2000, depth: 4000, at: [%s, 0, %s]}
                 requirements:
                   dim: {surfaces: "screen/front", direct: {at_most: 1, per: surface}}
-                """.replace("distance: %s}", "distance: %.0f}"), 2 * radius, height, edge - 1000, z);
+                """, 2 * radius, height, edge - 1000, z);
     }
 
     private static String turned() {

@@ -1,0 +1,315 @@
+package darkrim.shadow;
+
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.trace.FacetTree;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * Signed margins of surfaces, each found by halving an interval on a proof, so that a positive margin is itself proved.
+ *
+ * <ul>
+ *   <li><i>Shadow margin</i>: by how much a surface can be widened in its plane, in every direction, and stay dark. Where it is lit: how much
+ *       must be cut from one side, the best of all, for the rest to be dark; negative.
+ *   <li><i>Dark clearance</i>: how far it can be moved in any direction of space and stay dark.
+ *   <li><i>Pupil margin</i>: by how much a surface can be widened in its plane and still see the whole pupil everywhere; where it does not:
+ *       how much must be cut from all sides alike, negative.
+ * </ul>
+ *
+ * <p>Immutable; safe for use by many threads.
+ */
+public final class Margins {
+    /** An interval is halved down to this, mm. */
+    private static final double FINENESS = 2e-8;
+
+    private static final double FIRST_STEP = 0.01;
+    /** Once the interval is this narrow, as a share of the margin, the direction in which the limit lies is known. */
+    private static final double NEAR = 0.05;
+
+    private static final double FARTHEST = 20;
+    /** A clearance that holds is proved with a few pairs; one that does not hold would use up all that are allowed. */
+    private static final ProofSettings CLEARANCE = new ProofSettings(1e-3, 60, ProofSettings.DEFAULT.gapWidth());
+
+    private static final double BEYOND = 1e-6;
+
+    private final DarknessProof darkness;
+    private final DarknessProof clearances;
+    private final FullyLitProof fullyLit;
+    private final LimitingEdge limiting;
+    private final double farthest;
+
+    /**
+     * Margins up to 20 mm; a proof gives up after 300 pairs.
+     *
+     * @param scene the scene
+     * @param tree the tree over its facets
+     */
+    public Margins(Scene scene, FacetTree tree) {
+        this(scene, tree, new ProofSettings(1e-5, 300, ProofSettings.DEFAULT.gapWidth()), FARTHEST);
+    }
+
+    /**
+     * @param scene the scene
+     * @param tree the tree over its facets
+     * @param settings how hard each proof tries
+     * @param farthest margins are looked for up to this, mm
+     */
+    public Margins(Scene scene, FacetTree tree, ProofSettings settings, double farthest) {
+        this.farthest = farthest;
+        darkness = new DarknessProof(scene, tree, settings);
+        clearances = new DarknessProof(scene, tree, CLEARANCE);
+        fullyLit = new FullyLitProof(scene, tree, settings);
+        Tolerance tolerance = Tolerance.of(scene.bound(), settings.gapWidth());
+        limiting = new LimitingEdge(scene, new FacetEdges(scene), tolerance);
+    }
+
+    /** What was found for faces of one size: whether it holds, and a line for which it does not. */
+    private record Trial(boolean holds, Optional<WitnessRay> line) {}
+
+    /** The shadow margin of a surface, mm. */
+    public Margin shadow(Surface surface) {
+        return margin(surface, false, faces -> dark(faces, surface));
+    }
+
+    /** The pupil margin of a surface, mm. */
+    public Margin pupil(Surface surface) {
+        return margin(surface, true, faces -> seesAll(faces, surface));
+    }
+
+    /**
+     * The shadow margin at places on the rim of a flat surface: the middle of each side and each corner.
+     *
+     * @return empty if the surface is not one convex polygon
+     */
+    public List<RimMargin> shadowAlongRim(Surface surface) {
+        return alongRim(surface, faces -> dark(faces, surface));
+    }
+
+    /**
+     * The pupil margin at places on the rim of a flat surface: the middle of each side and each corner.
+     *
+     * @return empty if the surface is not one convex polygon
+     */
+    public List<RimMargin> pupilAlongRim(Surface surface) {
+        return alongRim(surface, faces -> seesAll(faces, surface));
+    }
+
+    private Trial dark(List<Face> faces, Surface surface) {
+        Darkness found = darkness.of(faces, surface.name());
+        return new Trial(
+                found instanceof Darkness.Dark,
+                found instanceof Darkness.Lit lit ? Optional.of(lit.witness()) : Optional.empty());
+    }
+
+    private Trial seesAll(List<Face> faces, Surface surface) {
+        FullyLitProof.Finding found = fullyLit.of(faces, surface.name());
+        return new Trial(found.proved(), found.blocked());
+    }
+
+    private List<RimMargin> alongRim(Surface surface, Function<List<Face>, Trial> test) {
+        List<Face> faces = darkness.faces(surface);
+        List<RimMargin> found = new ArrayList<>();
+        if (faces.size() == 1) {
+            for (RimPlace place : RimPlace.of(faces.get(0))) {
+                List<Face> here = place.face(0);
+                Trial asItIs = test.apply(here);
+                Margin margin = asItIs.holds ? room(here, test) : wayIn(place, asItIs, test);
+                found.add(new RimMargin(place.point(), place.outward(), place.isCorner(), margin));
+            }
+        }
+        return found;
+    }
+
+    /** How far in from a place on the rim the first place lies for which it holds. */
+    private Margin wayIn(RimPlace place, Trial asItIs, Function<List<Face>, Trial> test) {
+        double low = 0;
+        double high = FIRST_STEP;
+        Trial failed = asItIs;
+        Trial trial = test.apply(place.face(high));
+        while (!trial.holds && high < farthest) {
+            failed = trial.line.isPresent() ? trial : failed;
+            low = high;
+            high = Math.min(farthest, 2 * high);
+            trial = test.apply(place.face(high));
+        }
+        boolean capped = !trial.holds;
+        while (!capped && high - low > FINENESS) {
+            double middle = 0.5 * (low + high);
+            trial = test.apply(place.face(middle));
+            if (trial.holds) {
+                high = middle;
+            } else {
+                low = middle;
+                failed = trial.line.isPresent() ? trial : failed;
+            }
+        }
+        return new Margin(-high, capped, failed.line, setBy(place.face(0), failed));
+    }
+
+    /**
+     * The dark clearance of a surface, mm: 0 if it is not proved dark. Proved, and within a millionth of the greatest that is proved with a
+     * few pairs of pieces; where many parts only together block, the true clearance may be larger.
+     *
+     * @param surface the surface
+     */
+    public double clearance(Surface surface) {
+        if (!clearances.staysDarkWithin(surface, 0)) {
+            return 0;
+        }
+        double low = 0;
+        double high = FIRST_STEP;
+        while (high < farthest && clearances.staysDarkWithin(surface, high)) {
+            low = high;
+            high *= 2;
+        }
+        if (high >= farthest) {
+            high = farthest;
+            if (clearances.staysDarkWithin(surface, high)) {
+                return high;
+            }
+        }
+        while (high - low > Math.max(1e-7, 1e-6 * high)) {
+            double middle = 0.5 * (low + high);
+            if (clearances.staysDarkWithin(surface, middle)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private Margin margin(Surface surface, boolean allSides, Function<List<Face>, Trial> test) {
+        List<Face> faces = darkness.faces(surface);
+        Trial asItIs = test.apply(faces);
+        return asItIs.holds ? room(faces, test) : excess(faces, asItIs, test, allSides);
+    }
+
+    /** By how much the faces can be widened. */
+    private Margin room(List<Face> faces, Function<List<Face>, Trial> test) {
+        Growth growth = new Growth();
+        double low = 0;
+        double high = FIRST_STEP;
+        Trial failed = test.apply(growth.grown(faces, high));
+        while (failed.holds && high < farthest) {
+            low = high;
+            high = Math.min(farthest, 2 * high);
+            failed = test.apply(growth.grown(faces, high));
+        }
+        if (failed.holds) {
+            return new Margin(farthest, true, Optional.empty(), "");
+        }
+        while (high - low > FINENESS) {
+            double middle = 0.5 * (low + high);
+            Trial trial = test.apply(growth.grown(faces, middle));
+            if (trial.holds) {
+                low = middle;
+                continue;
+            }
+            double before = high;
+            high = middle;
+            if (trial.line.isPresent()) {
+                failed = trial;
+                // Beyond a corner the polygon reaches farther than the disc that it stands for: the true distance may
+                // be more.
+                double[] off = offset(faces, trial.line.get().to());
+                double distance = Math.hypot(off[0], off[1]);
+                if (distance > middle + FINENESS && distance < before - FINENESS && before - low < NEAR * before) {
+                    growth.sharpen(off[0], off[1]);
+                    high = distance;
+                }
+            }
+        }
+        // A little beyond the limit a line is found easily, and it is as good as the one that sets the limit.
+        Trial beyond = test.apply(growth.grown(faces, low + BEYOND));
+        Trial last = beyond.line.isPresent() ? beyond : failed;
+        return new Margin(low, false, last.line, setBy(faces, last));
+    }
+
+    /** How much must be cut for the rest to hold: from one side, the best of all, or from all sides alike. */
+    private Margin excess(List<Face> faces, Trial asItIs, Function<List<Face>, Trial> test, boolean allSides) {
+        List<Side> sides = Growth.sides(faces);
+        Margin best = null;
+        for (List<Side> cut :
+                allSides ? List.of(sides) : sides.stream().map(List::of).toList()) {
+            double low = 0;
+            double high = most(faces, cut);
+            double most = high;
+            Trial failed = asItIs;
+            while (high - low > FINENESS && (best == null || low < -best.millimetres())) {
+                double middle = 0.5 * (low + high);
+                List<Face> left = Growth.cutBack(faces, cut, middle);
+                Trial trial = left.isEmpty() ? new Trial(true, Optional.empty()) : test.apply(left);
+                if (trial.holds) {
+                    high = middle;
+                } else {
+                    low = middle;
+                    failed = trial.line.isPresent() ? trial : failed;
+                }
+            }
+            if (best == null || high < -best.millimetres()) {
+                best = new Margin(-high, high > most - 2 * FINENESS, failed.line, setBy(faces, failed));
+            }
+        }
+        return best;
+    }
+
+    /** By how much faces can be cut from some sides before nothing is left: at most the width along the first. */
+    private static double most(List<Face> faces, List<Side> sides) {
+        Side first = sides.get(0);
+        return Growth.farthest(faces, first)
+                + Growth.farthest(faces, new Side(first.direction().negate()));
+    }
+
+    private String setBy(List<Face> faces, Trial failed) {
+        return failed.line
+                .map(line -> limiting.of(
+                        line, nearest(faces, line.to()).piece().frame().normal()))
+                .orElse("");
+    }
+
+    /** From the nearest point of the faces to a point, in the frame of the face that it is nearest to. */
+    private static double[] offset(List<Face> faces, Vector3D point) {
+        return offset(nearest(faces, point).piece(), point);
+    }
+
+    private static Face nearest(List<Face> faces, Vector3D point) {
+        List<Face> order = new ArrayList<>(faces);
+        order.sort((a, b) -> Double.compare(distance(a, point), distance(b, point)));
+        return order.get(0);
+    }
+
+    private static double distance(Face face, Vector3D point) {
+        double[] off = offset(face.piece(), point);
+        double height = face.piece().frame().height(point);
+        return Math.sqrt(off[0] * off[0] + off[1] * off[1] + height * height);
+    }
+
+    private static double[] offset(FlatPiece piece, Vector3D point) {
+        double u = piece.frame().inU(point);
+        double v = piece.frame().inV(point);
+        double[] best = {0, 0};
+        double least = Double.POSITIVE_INFINITY;
+        boolean inside = true;
+        int n = piece.size();
+        for (int i = 0, j = n - 1; i < n; j = i++) {
+            double su = piece.u(i) - piece.u(j);
+            double sv = piece.v(i) - piece.v(j);
+            double pu = u - piece.u(j);
+            double pv = v - piece.v(j);
+            inside &= su * pv - sv * pu >= 0;
+            double t = Math.max(0, Math.min(1, (pu * su + pv * sv) / (su * su + sv * sv)));
+            double offU = pu - t * su;
+            double offV = pv - t * sv;
+            if (Math.hypot(offU, offV) < least) {
+                least = Math.hypot(offU, offV);
+                best = new double[] {offU, offV};
+            }
+        }
+        return inside ? new double[] {0, 0} : best;
+    }
+}

@@ -1,0 +1,276 @@
+package darkrim.shadow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import darkrim.geom.Ring;
+import darkrim.scene.Beam;
+import darkrim.scene.Scene;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MarginsTest {
+    private static Margins margins(Scene scene) {
+        return new Margins(scene, TestParts.tree(scene));
+    }
+
+    private static Margin shadow(Scene scene, String surface) {
+        return margins(scene).shadow(scene.surface(surface).orElseThrow());
+    }
+
+    private static Margin pupil(Scene scene, String surface) {
+        return margins(scene).pupil(scene.surface(surface).orElseThrow());
+    }
+
+    /** Rays over the pupil's far rim and an edge at height h and x = 0 land at r h / (H - h). */
+    @ParameterizedTest
+    @CsvSource({"0, 0.25", "0, 3", "27.3, 0.25", "27.3, 3", "0, -0.4", "27.3, -1.5"})
+    void theShadowMarginBehindAKnifeEdgeIsThatOfTheGrazingRay(double turnDegrees, double margin) {
+        QuaternionRotation turn = QuaternionRotation.fromAxisAngle(Vector3D.Unit.PLUS_Z, Math.toRadians(turnDegrees));
+        double start = 20 * 50 / 150.0 + margin;
+        Scene scene = new TestParts()
+                .placed(turn::apply)
+                .sheet("knife", 0, 90, -90, 90, 50)
+                .sheet("face", start, start + 5, -3, 3, 0)
+                .build(Beam.of(TestParts.pupilAt(200, Ring.disc(20))));
+        Margin found = shadow(scene, "face");
+        assertThat(found.millimetres()).isCloseTo(margin, within(1e-6));
+        assertThat(found.setBy()).isEqualTo("knife");
+        assertThat(found.capped()).isFalse();
+        Vector3D end = turn.inverse().apply(found.line().orElseThrow().to());
+        assertThat(end.getX()).isCloseTo(20 * 50 / 150.0, within(1e-3));
+    }
+
+    /** At the corner of an opening the lit zone ends in an arc: circle of radius r h / (H - h) about the corner's image. */
+    @Test
+    void theShadowMarginAtTheCornerOfAnOpeningIsTheDistanceFromTheArc() {
+        double h = 20;
+        double height = 200;
+        double scale = height / (height - h);
+        double arc = 15 * h / (height - h);
+        Scene scene = new TestParts()
+                .plate(
+                        "lid",
+                        new double[] {-90, 90, -90, 90},
+                        List.of(new double[] {-10, 10, -10, 10}),
+                        new double[][] {{h + 1, 0}, {h, 0}})
+                .sheet("face", 12.5, 14, 13, 15, 0)
+                .build(Beam.of(TestParts.pupilAt(height, Ring.disc(15))));
+        Margin found = shadow(scene, "face");
+        double expected = Math.hypot(12.5 - 10 * scale, 13 - 10 * scale) - arc;
+        assertThat(found.millimetres()).isCloseTo(expected, within(1e-6));
+        assertThat(found.setBy()).contains("lid/opening[0]");
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.1, 2})
+    void theDarkClearanceIsTheDistanceFromTheGrazingPlane(double margin) {
+        // The plane of the grazing rays runs from the edge of the shadow to the far rim of the pupil, 200 up and 20 to
+        // the other side.
+        double edge = 20 * 50 / 150.0;
+        Scene scene = new TestParts()
+                .sheet("knife", 0, 90, -90, 90, 50)
+                .sheet("face", edge + margin, edge + margin + 5, -3, 3, 0)
+                .build(Beam.of(TestParts.pupilAt(200, Ring.disc(20))));
+        double clearance = margins(scene).clearance(scene.surface("face").orElseThrow());
+        double expected = margin * 200 / Math.hypot(200, edge + 20);
+        assertThat(clearance).isCloseTo(expected, within(1e-6));
+    }
+
+    @Test
+    void linesOfOneOpeningAreThoseOfTheReferenceCases() {
+        for (ReferenceCase reference : ReferenceCase.family("I01")) {
+            double height = reference.parameter("H");
+            double h = reference.parameter("h");
+            double a = reference.parameter("a");
+            double outer = reference.parameter("outerDieEdge");
+            Scene scene = new TestParts()
+                    .sheet("lid", a, 200, -200, 200, h)
+                    .sheet("die", outer - 3, outer, -3, 3, 0)
+                    .sheet("beyond", 60, 61, -3, 3, 0)
+                    .build(Beam.of(TestParts.pupilAt(height, Ring.disc(reference.parameter("r")))));
+            double[] lines = reference.values();
+            assertThat(pupil(scene, "die").millimetres()).as(reference.id()).isCloseTo(lines[2], within(1e-6));
+            Margins far = new Margins(scene, TestParts.tree(scene), new ProofSettings(1e-5, 3000, 1e-6), 100);
+            assertThat(far.shadow(scene.surface("beyond").orElseThrow()).millimetres())
+                    .as(reference.id())
+                    .isCloseTo(60 - lines[1], within(1e-6));
+        }
+    }
+
+    @Test
+    void linesOfABarAreThoseOfTheReferenceCases() {
+        for (ReferenceCase reference : ReferenceCase.family("I02")) {
+            double b = reference.parameter("barHalfWidth");
+            double gap = reference.parameter("gap");
+            Scene scene = new TestParts()
+                    .sheet("bar", -b, b, -200, 200, reference.parameter("h"))
+                    .sheet("die", gap / 2, gap / 2 + 20, -10, 10, 0)
+                    .sheet("middle", -0.5, 0.5, -3, 3, 0)
+                    .build(Beam.of(TestParts.pupilAt(reference.parameter("H"), Ring.disc(reference.parameter("r")))));
+            double[] lines = reference.values();
+            assertThat(pupil(scene, "die").millimetres()).as(reference.id()).isCloseTo(lines[2], within(1e-6));
+            if (lines[1] > 0.5) {
+                // Half of the umbra lies beyond either side of the strip.
+                assertThat(shadow(scene, "middle").millimetres())
+                        .as(reference.id())
+                        .isCloseTo(lines[1] - 0.5, within(1e-6));
+            }
+        }
+    }
+
+    @Test
+    void offCentreAndThickOpeningsLandWhereTheReferenceCasesSay() {
+        for (ReferenceCase reference : ReferenceCase.family("I03")) {
+            double[] lines = reference.values();
+            double xp = reference.parameter("xp");
+            Scene scene = new TestParts()
+                    .sheet("left", -200, reference.parameter("x1") - xp, -200, 200, reference.parameter("h"))
+                    .sheet("right", reference.parameter("x2") - xp, 200, -200, 200, reference.parameter("h"))
+                    .sheet("field", -1 - xp, 1 - xp, -1, 1, 0)
+                    .sheet("dark-", lines[0] - xp - 4, lines[0] - xp - 2, -1, 1, 0)
+                    .sheet("dark+", lines[3] - xp + 2, lines[3] - xp + 4, -1, 1, 0)
+                    .build(Beam.of(TestParts.pupilAt(reference.parameter("H"), Ring.disc(reference.parameter("r")))));
+            assertThat(pupil(scene, "field").millimetres())
+                    .as(reference.id())
+                    .isCloseTo(Math.min(-lines[1], lines[2]) - 1, within(1e-6));
+            assertThat(shadow(scene, "dark-").millimetres()).as(reference.id()).isCloseTo(2, within(1e-6));
+            assertThat(shadow(scene, "dark+").millimetres()).as(reference.id()).isCloseTo(2, within(1e-6));
+        }
+        for (ReferenceCase reference : ReferenceCase.family("I04")) {
+            double[] lines = reference.values();
+            double a = reference.parameter("a");
+            double h = reference.parameter("h");
+            Scene scene = new TestParts()
+                    .block("plate", a, 200, -200, 200, h, h + reference.parameter("thickness"))
+                    .sheet("field", lines[0] - 5, lines[0] - 1, -1, 1, 0)
+                    .sheet("dark", lines[1] + 2, lines[1] + 4, -1, 1, 0)
+                    .build(Beam.of(TestParts.pupilAt(reference.parameter("H"), Ring.disc(reference.parameter("r")))));
+            assertThat(pupil(scene, "field").millimetres()).as(reference.id()).isCloseTo(1, within(1e-6));
+            assertThat(shadow(scene, "dark").millimetres()).as(reference.id()).isCloseTo(2, within(1e-6));
+        }
+    }
+
+    @Test
+    void aTiltedBaffleMovesItsLinesAsTheReferenceCasesSay() {
+        for (ReferenceCase reference : ReferenceCase.family("I05")) {
+            double[] tilts = reference.parameters("tiltDeg");
+            double a = reference.parameter("a");
+            double h = reference.parameter("h");
+            for (int i = 0; i < tilts.length; i++) {
+                double tilt = Math.toRadians(tilts[i]);
+                Vector3D out = Vector3D.of(Math.cos(tilt), 0, Math.sin(tilt));
+                Vector3D y = Vector3D.of(0, 200, 0);
+                Vector3D middle = Vector3D.of(0, 0, h);
+                Vector3D near = middle.add(out.multiply(a));
+                Vector3D far = middle.add(out.multiply(100));
+                Vector3D nearLeft = middle.subtract(out.multiply(a));
+                Vector3D farLeft = middle.subtract(out.multiply(100));
+                double[] lines = java.util.Arrays.copyOfRange(reference.values(), 4 * i, 4 * i + 4);
+                Scene scene = new TestParts()
+                        .sheet("right", near.subtract(y), far.subtract(y), far.add(y), near.add(y))
+                        .sheet("left", farLeft.subtract(y), nearLeft.subtract(y), nearLeft.add(y), farLeft.add(y))
+                        .sheet("field", lines[1] + 2, lines[2] - 1, -1, 1, 0)
+                        .sheet("dark-", lines[0] - 4, lines[0] - 2, -1, 1, 0)
+                        .sheet("dark+", lines[3] + 2, lines[3] + 4, -1, 1, 0)
+                        .build(Beam.of(
+                                TestParts.pupilAt(reference.parameter("H"), Ring.disc(reference.parameter("r")))));
+                assertThat(pupil(scene, "field").millimetres())
+                        .as("tilt %s", tilts[i])
+                        .isCloseTo(1, within(1e-6));
+                assertThat(shadow(scene, "dark-").millimetres())
+                        .as("tilt %s", tilts[i])
+                        .isCloseTo(2, within(1e-6));
+                assertThat(shadow(scene, "dark+").millimetres())
+                        .as("tilt %s", tilts[i])
+                        .isCloseTo(2, within(1e-6));
+            }
+        }
+    }
+
+    /** h {@literal <=} N (d - 2t), derived: the overspill of a distant pupil of f-number N reaches h / N beyond the fully lit zone. */
+    @Test
+    void theFeasibilityRuleComesOutForADistantPupil() {
+        double fNumber = 4;
+        double d = 1.2;
+        double t = 0.1;
+        double h = fNumber * (d - 2 * t);
+        double distance = 1e7;
+        double halfAngleTangent = 1 / (2 * fNumber);
+        // The opening is set so that it just does not vignette when it stands t too far in.
+        double opening = 5 + h * halfAngleTangent + t;
+        for (double shift : new double[] {-t, t}) {
+            Scene scene = new TestParts()
+                    .sheet("lid", opening + shift, 40, -40, 40, h)
+                    .sheet("pixels", 0, 5, -1, 1, 0)
+                    .sheet("edge", 5 + d, 5 + d + 1, -1, 1, 0)
+                    .build(Beam.of(TestParts.pupilAt(distance, Ring.disc(distance * halfAngleTangent))));
+            double expectedPupil = t + shift;
+            double expectedShadow = d - h / fNumber - t - shift;
+            // The pupil is 1e7 mm away: its distance makes the opening's edge land h / distance of 15 mm off.
+            if (shift > 0) {
+                assertThat(pupil(scene, "pixels").millimetres()).isCloseTo(expectedPupil, within(3e-6));
+                assertThat(Math.abs(shadow(scene, "edge").millimetres())).isLessThan(3e-6);
+            } else {
+                assertThat(Math.abs(pupil(scene, "pixels").millimetres())).isLessThan(3e-6);
+                assertThat(shadow(scene, "edge").millimetres()).isCloseTo(expectedShadow, within(3e-6));
+            }
+        }
+    }
+
+    @Test
+    void theMarginsOfAMosaicNameTheKnifeEdge() {
+        Scene scene = MosaicTest.mosaic(18.44, 2.2);
+        // The lower edge of the lid's bevels is at z = 2.2, the top of the die's edge at -0.001; the widened face comes
+        // to light above the lid.
+        Margin margin = shadow(scene, "mosaic/die[1,1]/edge/+x");
+        Margin pupil = pupil(scene, "mosaic/die[1,1]/active");
+        double clearance = margins(scene)
+                .clearance(scene.surface("mosaic/die[1,1]/edge/+x").orElseThrow());
+        assertThat(margin.millimetres()).isPositive();
+        assertThat(margin.setBy()).contains("lid/opening");
+        assertThat(pupil.millimetres()).isNegative();
+        assertThat(pupil.setBy()).contains("lid/opening[0]");
+        // Moved by the way to the edge of the bar, (40.2 / 2 - 18.44) - 0.9, the face comes under the opening.
+        assertThat(clearance).isCloseTo(0.76, within(2e-6));
+    }
+
+    @Test
+    void marginsAlongTheRimOfAnActiveAreaAreThoseOfItsSidesAndCorners() {
+        // Opening of half sides 10, 12 at h = 20; the fully lit zone is 10 s - m by 12 s - m with s = H / (H - h), m =
+        // r h / (H - h).
+        double scale = 200 / 180.0;
+        double image = 15 * 20 / 180.0;
+        Scene scene = new TestParts()
+                .plate(
+                        "lid",
+                        new double[] {-90, 90, -90, 90},
+                        List.of(new double[] {-10, 10, -12, 12}),
+                        new double[][] {{20, 0}, {19.999999999, 0}})
+                .sheet("active", -9, 10, -11, 11, 0)
+                .build(Beam.of(TestParts.pupilAt(200, Ring.disc(15))));
+        double x = 10 * scale - image;
+        double y = 12 * scale - image;
+        List<RimMargin> rim =
+                margins(scene).pupilAlongRim(scene.surface("active").orElseThrow());
+        assertThat(rim).hasSize(8);
+        for (RimMargin place : rim) {
+            double inX = x - Math.abs(place.point().getX());
+            double inY = y - Math.abs(place.point().getY());
+            double expected = Math.min(inX, inY);
+            if (expected < 0) {
+                // Moved in along the direction until the nearer side of the zone is reached.
+                double cosine = Math.abs(
+                        inX < inY ? place.outward().getX() : place.outward().getY());
+                expected /= cosine;
+            }
+            assertThat(place.margin().millimetres()).as("%s", place.point()).isCloseTo(expected, within(1e-6));
+            assertThat(place.margin().setBy()).contains("lid/opening[0]");
+        }
+    }
+}
