@@ -33,8 +33,9 @@ import picocli.CommandLine.Spec;
             "  0  every requirement holds",
             "  1  a requirement does not hold",
             "  2  the layout, an option or the output file cannot be used; standard error says why",
-            "  3  no requirement fails, but at least one is not decided, or the work was stopped",
-            "  4  the program broke; standard error says what to report"
+            "  3  no requirement fails, but at least one is not decided",
+            "  4  the program broke; standard error says what to report",
+            "Ctrl-C shows what is finished and ends with the code of that."
         })
 final class CheckCommand implements Callable<Integer>, LayoutCommand {
     private static final int MOST_THREADS = 1024;
