@@ -6,6 +6,7 @@ import darkrim.present.json.JsonResult;
 import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.Effort;
+import darkrim.study.MarginScope;
 import darkrim.verdict.Watch;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -71,6 +72,17 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
     private Integer threads;
 
     @Option(
+            names = "--margins",
+            paramLabel = "WHICH",
+            converter = MarginChoice.class,
+            defaultValue = "least",
+            description = {
+                "By how much light keeps clear of what must be dark: least, of each requirement (default); all, of each "
+                        + "surface (takes longer); none."
+            })
+    private MarginScope margins;
+
+    @Option(
             names = {"-v", "--verbose"},
             description = "Show long lists whole, and details if the program breaks.")
     private boolean verbose;
@@ -112,7 +124,7 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
                     spec.commandLine(), "--threads " + threads + ": expected a number from 1 to " + MOST_THREADS);
         }
         int count = threads != null ? threads : Runtime.getRuntime().availableProcessors();
-        return new Effort(count, Optional.ofNullable(seed), Optional.ofNullable(samples));
+        return new Effort(count, Optional.ofNullable(seed), Optional.ofNullable(samples), margins);
     }
 
     private CheckResult check(Effort effort) throws UnusableInput {

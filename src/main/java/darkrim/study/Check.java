@@ -76,6 +76,10 @@ public final class Check {
             Map<Surface, Evidence> dark = judge.prove(demands, watch);
             double proofs = secondsSince(proving);
             Judgement judgement = judge.decide(demands, dark, watch);
+            long measuring = System.nanoTime();
+            DirectMargins margins =
+                    DirectMargins.of(scene, tree, assembly, judgement, effort.margins(), workers, watch);
+            double measured = secondsSince(measuring);
             List<Finding> warnings = findings.sorted();
             return new CheckResult(
                     layout,
@@ -83,9 +87,10 @@ public final class Check {
                     scene,
                     Feasibility.of(assembly, layout.beam(), layout.placementError()),
                     assembly.largestChordError(),
-                    judgement,
+                    judgement.with(margins.bySurface()),
+                    margins,
                     warnings,
-                    new CheckResult.Timing(proofs, secondsSince(start)));
+                    new CheckResult.Timing(proofs, measured, secondsSince(start)));
         }
     }
 

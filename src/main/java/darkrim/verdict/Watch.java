@@ -1,6 +1,6 @@
 package darkrim.verdict;
 
-/** Watches long work: hears how far it is and may ask it to stop. Called from one thread. */
+/** Watches long work: hears how far it is, from one thread, and may ask it to stop, asked from any thread. */
 public interface Watch {
     /** Hears nothing and never asks to stop. */
     Watch NONE = new Watch() {

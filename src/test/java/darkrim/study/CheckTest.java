@@ -143,6 +143,48 @@ class CheckTest {
     }
 
     @Test
+    void aStopWhileMarginsAreMeasuredKeepsTheVerdicts() throws UnusableInput {
+        boolean[] reached = new boolean[1];
+        Watch watch = new Watch() {
+            @Override
+            public void progress(String step, long done, long most) {
+                reached[0] |= step.equals("measuring margins");
+            }
+
+            @Override
+            public boolean stop() {
+                return reached[0];
+            }
+        };
+        CheckResult result = Check.of(B, new Effort(2, Optional.empty(), Optional.of(4_000_000L)), watch);
+        assertThat(result.margins().stopped()).isTrue();
+        assertThat(result.judgement().stopped()).isFalse();
+        assertThat(verdicts(result)).containsEntry("edges-dark", Verdict.PASS);
+    }
+
+    @Test
+    void everyRequirementOfDarknessHasItsLeastMarginAndEveryOpeningItsSidesAndCorners() throws UnusableInput {
+        CheckResult result = check(B, 2, 400_000L);
+        result.judgement().requirements().stream()
+                .filter(each -> each.requirement().name().endsWith("-dark"))
+                .forEach(each -> assertThat(each.leastMargin())
+                        .as(each.requirement().name())
+                        .hasValueSatisfying(least -> assertThat(
+                                        least.evidence().margin().orElseThrow().millimetres())
+                                .isPositive()));
+        // Four openings: four sides, four corners and the whole of each.
+        assertThat(result.margins().openings()).hasSize(36);
+        // 'Spare' of the feasibility lines has the placement error of 0.1 mm taken off.
+        double spare = result.feasibility().get(0).vignettingMargin().orElseThrow();
+        double inward = result.margins().openings().stream()
+                .filter(margin -> margin.opening().equals("lid/opening[1,1]"))
+                .mapToDouble(margin -> margin.inward().orElseThrow().millimetres())
+                .min()
+                .orElseThrow();
+        assertThat(inward).isCloseTo(spare + 0.1, org.assertj.core.api.Assertions.within(1e-6));
+    }
+
+    @Test
     void aSmallBudgetGoesToWhatIsAskedFor() throws UnusableInput {
         CheckResult result = check(B, 2, 400_000L);
         assertThat(result.judgement().samples()).isBetween(100_000L, 400_000L);

@@ -8,6 +8,7 @@ import darkrim.present.Cautions;
 import darkrim.present.LightPath;
 import darkrim.scene.Beam;
 import darkrim.study.CheckResult;
+import darkrim.study.DirectMargins;
 import darkrim.verdict.Judgement;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +25,7 @@ record ResultDocument(
         BeamDocument beam,
         List<RequirementDocument> requirements,
         List<FeasibilityDocument> feasibility,
+        Margins margins,
         List<SurfaceDocument> surfaces,
         List<LightPathDocument> lightPaths,
         List<Warning> warnings,
@@ -44,6 +46,7 @@ record ResultDocument(
                 BeamDocument.of(result),
                 judgement.requirements().stream().map(RequirementDocument::of).toList(),
                 result.feasibility().stream().map(FeasibilityDocument::of).toList(),
+                Margins.of(result.margins()),
                 judgement.surfaces().stream().map(SurfaceDocument::of).toList(),
                 judgement.surfaces().stream()
                         .flatMap(surface -> LightPath.to(surface, result.scene().surfaces()).stream())
@@ -53,7 +56,10 @@ record ResultDocument(
                 result.chordError(),
                 Cautions.NOT_MODELLED,
                 Cautions.CAUTIONS,
-                new Timing(result.timing().proofs(), result.timing().whole()));
+                new Timing(
+                        result.timing().proofs(),
+                        result.timing().margins(),
+                        result.timing().whole()));
     }
 
     /** What made the result. */
@@ -116,6 +122,16 @@ record ResultDocument(
         }
     }
 
+    /** Which margins of direct light were looked for, and those of the openings; those of surfaces stand with their evidence. */
+    record Margins(String which, boolean stopped, List<OpeningDocument> openings) {
+        private static Margins of(DirectMargins margins) {
+            return new Margins(
+                    margins.scope().name().toLowerCase(Locale.ROOT),
+                    margins.stopped(),
+                    margins.openings().stream().map(OpeningDocument::of).toList());
+        }
+    }
+
     /** What deserves attention in the layout. */
     record Warning(String code, String severity, PlaceDocument place, String message) {
         private static Warning of(Finding finding) {
@@ -130,5 +146,6 @@ record ResultDocument(
     /** How long it took. */
     record Timing(
             @JsonProperty("proofs_s") double proofs,
+            @JsonProperty("margins_s") double margins,
             @JsonProperty("whole_s") double whole) {}
 }
