@@ -72,6 +72,7 @@ public final class Assembly {
         Map<String, MapGrid> mapOf = Maps.of(layout, faces, selector, findings);
         RequirementCheck.check(layout, selector, mapOf.keySet(), findings);
         PupilPlane.check(layout.beam(), findings);
+        BeyondPupil.check(placer.bodies(), layout.beam(), findings);
         return new Assembly(
                 placer.bodies(), placer.openings(), placer.dies(), placer.largestChordError(), finishOf, mapOf);
     }

@@ -33,8 +33,11 @@ public final class Scene {
         this.surfaces = List.copyOf(surfaces);
         this.beam = beam;
         this.referenceIrradiance = beam.referenceIrradiance();
-        this.bound = boundOf(corners, beam);
-        FacetPlanes planes = FacetPlanes.of(corners, bound);
+        double reach = largest(corners);
+        this.bound = Math.max(
+                reach,
+                beam.pupil().frame().origin().norm() + beam.pupil().outline().reach());
+        FacetPlanes planes = FacetPlanes.of(corners, reach);
         this.normals = planes.normals();
         this.areas = planes.areas();
         this.plane = planes.planeOf();
@@ -140,9 +143,8 @@ public final class Scene {
         return referenceIrradiance;
     }
 
-    private static double boundOf(double[] corners, Beam beam) {
-        double largest =
-                beam.pupil().frame().origin().norm() + beam.pupil().outline().reach();
+    private static double largest(double[] corners) {
+        double largest = 0;
         for (double coordinate : corners) {
             largest = Math.max(largest, Math.abs(coordinate));
         }

@@ -42,7 +42,7 @@ final class IsFullyLit implements Question {
         openCount = 0;
         boolean apart = true;
         for (int f : facets) {
-            if (!pair.isOutOfReach(corners, 9 * f)
+            if (!pair.isSurelyOutOfReach(corners, 9 * f)
                     && !shaft.apartFromTriangle(Arrays.copyOfRange(corners, 9 * f, 9 * f + 9))) {
                 apart = false;
                 note(f);

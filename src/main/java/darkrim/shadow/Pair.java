@@ -40,7 +40,13 @@ record Pair(FlatPiece pupil, FlatPiece face, double radius, Tolerance tolerance)
                 || highest(pupil.frame(), t, at, 3) <= tolerance.flat();
     }
 
-    /** The same for an edge. */
+    /** The same, a corner counting as in the plane of the face only if rounding alone may have lifted it: what asks for light needs this. */
+    boolean isSurelyOutOfReach(double[] t, int at) {
+        return (radius == 0 && highest(face.frame(), t, at, 3) <= tolerance.rounding())
+                || highest(pupil.frame(), t, at, 3) <= tolerance.flat();
+    }
+
+    /** The same for an edge, as {@link #isOutOfReach} has it. */
     boolean isEdgeOutOfReach(double[] ends, int at) {
         return (radius == 0 && highest(face.frame(), ends, at, 2) <= tolerance.flat())
                 || highest(pupil.frame(), ends, at, 2) <= tolerance.flat();

@@ -130,7 +130,7 @@ final class PairSearch {
         for (FlatPiece part : pupil.all()) {
             FlatPiece seen = part.clipToSpace(facing, height - radius - tolerance.rounding());
             if (seen != null && highest(face, seen) > tolerance.flat() - radius) {
-                tasks.add(new Task(seen, inTheWay(new Pair(seen, piece, radius, tolerance).shaft())));
+                tasks.add(new Task(seen, inTheWay(new Pair(seen, piece, radius, tolerance).shaft(), face)));
             }
         }
         if (!tasks.isEmpty()) {
@@ -311,11 +311,15 @@ final class PairSearch {
         return piece.frame().at(piece.u(corner) + share * du, piece.v(corner) + share * dv);
     }
 
-    private int[] inTheWay(Shaft shaft) {
+    /** Facets in the plane of the face are none: light that leaves the face or comes to it passes them by, as rays do. */
+    private int[] inTheWay(Shaft shaft, Face face) {
         int[] found = new int[16];
         int[] count = {0};
         int[][] holder = {found};
         tree.passing(shaft::mayTouch, f -> {
+            if (radius == 0 && scene.plane(f) == face.plane()) {
+                return;
+            }
             if (count[0] == holder[0].length) {
                 holder[0] = Arrays.copyOf(holder[0], 2 * count[0]);
             }

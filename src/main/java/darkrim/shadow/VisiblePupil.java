@@ -175,7 +175,8 @@ public final class VisiblePupil {
     private double[] between(double[] screen, Vector3D point, Vector3D normal, double depth) {
         double[] part =
                 SpaceClip.above(screen, pupil.frame().normal(), pupil.frame().origin(), 0);
-        part = SpaceClip.above(part, pupil.frame().normal().negate(), point, 1e-12 * depth);
+        part = SpaceClip.above(
+                part, pupil.frame().normal().negate(), point, Math.min(1e-12 * depth, tolerance.rounding()));
         return SpaceClip.above(part, normal, point, tolerance.rounding());
     }
 

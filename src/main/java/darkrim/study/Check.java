@@ -14,6 +14,7 @@ import darkrim.light.Transport;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneFactory;
 import darkrim.scene.Surface;
+import darkrim.study.contact.PartContacts;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Demand;
 import darkrim.verdict.Evidence;
@@ -67,6 +68,9 @@ public final class Check {
         findings.throwIfErrors();
         Scene scene = SceneFactory.of(layout, assembly);
         FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
+        PartContacts.check(assembly, scene, tree, findings, watch);
+        findings.throwIfErrors();
+        List<Feasibility> feasibility = Feasibility.of(assembly, layout.beam(), layout.placementError(), findings);
         SamplingSpec asked = effort.over(layout.sampling());
         List<Demand> demands = demands(layout, scene);
         try (Workers workers = new Workers(effort.threads())) {
@@ -81,7 +85,7 @@ public final class Check {
                     layout,
                     asked,
                     scene,
-                    Feasibility.of(assembly, layout.beam(), layout.placementError()),
+                    feasibility,
                     assembly.largestChordError(),
                     judgement,
                     warnings,

@@ -15,6 +15,7 @@ import darkrim.scene.Scene;
 import darkrim.scene.SceneFactory;
 import darkrim.shadow.PupilView;
 import darkrim.shadow.VisiblePupil;
+import darkrim.study.contact.PartContacts;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
@@ -105,6 +106,8 @@ public record PointSight(
         findings.throwIfErrors();
         Scene scene = SceneFactory.of(layout, assembly);
         FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
+        PartContacts.check(assembly, scene, tree, findings, watch);
+        findings.throwIfErrors();
         SurfacePoint at = SurfacePoint.of(scene, tree, surface, u, v);
         VisiblePupil visible = new VisiblePupil(scene, tree);
         long seed = effort.over(layout.sampling()).seed();
