@@ -4,9 +4,9 @@ import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.Place;
 import darkrim.geom.Frame;
 import darkrim.layout.BeamSpec;
+import darkrim.layout.form.Wording;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 
@@ -46,12 +46,9 @@ final class BeyondPupil {
 
     private static String message(String part, Depths depths) {
         String whole = depths.nearest >= -TOLERANCE ? "lies wholly beyond" : "reaches beyond";
-        return String.format(
-                Locale.ROOT,
-                "part %s %s the plane of the pupil, by up to %.6g mm: light starts at the pupil, so what lies beyond it stops"
-                        + " none; expected the part between the pupil and the detectors",
-                part,
-                whole,
-                depths.farthest);
+        return "part " + part + " " + whole + " the plane of the pupil, by up to "
+                + Wording.number(Math.ceil(1e4 * depths.farthest) / 1e4)
+                + " mm: light starts at the pupil, so what lies beyond it stops none; expected the part between the pupil and"
+                + " the detectors";
     }
 }

@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The page of findings has one entry for each code, and each code has a file that triggers it. */
+/** The page of findings has one entry for each code, and each code has a file that triggers it; see also {@link PlacedLayouts}. */
 class FindingsPageTest {
     /** Codes that need a file that is no text, too large, or not there; see {@link UnreadableFileTest}. */
     private static final Set<String> WITHOUT_TEXT = Set.of("unreadable", "too-large", "not-text");
@@ -30,6 +30,7 @@ class FindingsPageTest {
                 LayoutReader.read(file).findings().forEach(finding -> codes.add(finding.code()));
             }
         }
+        codes.addAll(PlacedLayouts.codes());
         assertThat(entries).isEqualTo(codes);
     }
 }

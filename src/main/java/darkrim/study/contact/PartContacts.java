@@ -3,6 +3,7 @@ package darkrim.study.contact;
 import darkrim.assembly.Assembly;
 import darkrim.assembly.Body;
 import darkrim.diagnostic.Findings;
+import darkrim.layout.form.Wording;
 import darkrim.scene.Scene;
 import darkrim.shadow.ProofSettings;
 import darkrim.trace.FacetTree;
@@ -15,6 +16,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -107,7 +110,10 @@ public final class PartContacts {
         return count == 0 ? "" : count == 1 ? " (and one more such pair)" : " (and " + count + " more such pairs)";
     }
 
+    /** To a ten-thousandth of a millimetre. */
     private static String place(Vector3D at) {
-        return String.format(Locale.ROOT, "(%.6g, %.6g, %.6g) mm", at.getX() + 0.0, at.getY() + 0.0, at.getZ() + 0.0);
+        return Stream.of(at.getX(), at.getY(), at.getZ())
+                .map(coordinate -> Wording.number(Math.rint(1e4 * coordinate) / 1e4 + 0.0))
+                .collect(Collectors.joining(", ", "(", ") mm"));
     }
 }

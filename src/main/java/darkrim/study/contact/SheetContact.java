@@ -6,6 +6,7 @@ import darkrim.verdict.Watch;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -16,7 +17,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param sheet number of the body that is a sheet
  * @param other number of the other body
  * @param facet a facet of the other body that the sheet lies on
- * @param at a corner of the facet of the sheet, mm
+ * @param at a place where the one lies on the other, mm
  */
 record SheetContact(int sheet, int other, int facet, Vector3D at) {
     /** Facets turned against each other by more than this, rad, meet in a line, not in an area. */
@@ -46,21 +47,28 @@ record SheetContact(int sheet, int other, int facet, Vector3D at) {
                 // Of two sheets the later one is named.
                 boolean asked = other < sheet || bodies.body(other).solid();
                 long pair = (long) sheet << 32 | other;
-                if (other != sheet && asked && !pairs.contains(pair) && liesOn(scene, facet, g, gap)) {
-                    pairs.add(pair);
-                    contacts.add(new SheetContact(sheet, other, g, scene.corner(facet, 0)));
+                if (other != sheet && asked && !pairs.contains(pair)) {
+                    contact(scene, facet, g, gap).ifPresent(at -> {
+                        pairs.add(pair);
+                        contacts.add(new SheetContact(sheet, other, g, at));
+                    });
                 }
             });
         }
         return contacts;
     }
 
-    /** Whether two facets share an area, one on the other. */
-    private static boolean liesOn(Scene scene, int f, int g, double gap) {
-        if (scene.normal(f).cross(scene.normal(g)).norm() > LARGEST_SINE) {
-            return false;
+    /** The middle of the area in which one facet lies on another, if there is one. */
+    private static Optional<Vector3D> contact(Scene scene, int f, int g, double gap) {
+        if (scene.normal(f).cross(scene.normal(g)).norm() > LARGEST_SINE
+                || !overlapAlongSides(scene, f, g, gap)
+                || !overlapAlongSides(scene, g, f, gap)) {
+            return Optional.empty();
         }
-        return overlapAlongSides(scene, f, g, gap) && overlapAlongSides(scene, g, f, gap) && isNear(scene, f, g, gap);
+        List<Vector3D> over = over(scene, f, g);
+        Vector3D normal = scene.normal(g);
+        boolean near = over.stream().allMatch(point -> Math.abs(normal.dot(point.subtract(scene.corner(g, 0)))) <= gap);
+        return over.isEmpty() || !near ? Optional.empty() : Optional.of(Vector3D.centroid(over));
     }
 
     /** Separating axes of convex polygons, here the sides of one of the two: shared width across each must be more than the gap. */
@@ -81,17 +89,17 @@ record SheetContact(int sheet, int other, int facet, Vector3D at) {
         return true;
     }
 
-    /** Whether the part of facet f that lies over facet g is no farther from it than the gap, anywhere. */
-    private static boolean isNear(Scene scene, int f, int g, double gap) {
+    /** The part of facet f that lies over facet g. */
+    private static List<Vector3D> over(Scene scene, int f, int g) {
         List<Vector3D> over = List.of(scene.corner(f, 0), scene.corner(f, 1), scene.corner(f, 2));
         for (int k = 0; k < 3; k++) {
             Vector3D corner = scene.corner(g, k);
-            Vector3D inward = scene.normal(g).cross(scene.corner(g, (k + 1) % 3).subtract(corner));
-            over = clip(over, corner, inward);
+            over = clip(
+                    over,
+                    corner,
+                    scene.normal(g).cross(scene.corner(g, (k + 1) % 3).subtract(corner)));
         }
-        return !over.isEmpty()
-                && over.stream()
-                        .allMatch(point -> Math.abs(scene.normal(g).dot(point.subtract(scene.corner(g, 0)))) <= gap);
+        return over;
     }
 
     /** The part of a convex polygon on the inner side of a plane (Sutherland and Hodgman 1974). */

@@ -67,18 +67,22 @@ class PartContactsTest {
 
     @Test
     void aBarThroughAnotherIsNamedWithTheSizeOfWhatTheyShare() {
-        assertOverlap("at least 2.00 x 2.00 x 1.00 mm", block("a", "20, 2, 3", "0, 0, 0"), block("b", "2, 20, 1", "0, 0, 1"));
+        assertOverlap(
+                "at least 2.00 x 2.00 x 1.00 mm", block("a", "20, 2, 3", "0, 0, 0"), block("b", "2, 20, 1", "0, 0, 1"));
     }
 
     @Test
     void barsThatCrossFlushOnTopAndBelowAreNamed() {
-        assertOverlap("at least 2.00 x 2.00 x 1.00 mm", block("a", "20, 2, 1", "0, 0, 0"), block("b", "2, 20, 1", "0, 0, 0"));
+        assertOverlap(
+                "at least 2.00 x 2.00 x 1.00 mm", block("a", "20, 2, 1", "0, 0, 0"), block("b", "2, 20, 1", "0, 0, 0"));
     }
 
     @Test
     void barsThatMakeACornerAreNamed() {
         assertOverlap(
-                "at least 2.00 x 2.00 x 1.00 mm", block("a", "11, 2, 1", "4.5, 0, 0"), block("b", "2, 11, 1", "0, 4.5, 0"));
+                "at least 2.00 x 2.00 x 1.00 mm",
+                block("a", "11, 2, 1", "4.5, 0, 0"),
+                block("b", "2, 11, 1", "0, 4.5, 0"));
     }
 
     @Test
