@@ -32,14 +32,19 @@ final class OverlapSearch {
     private final PlacedBodies bodies;
     private final InsideOfSolids inside;
     private final double tolerance;
+    private final Watch watch;
 
     /** What the pair at hand has shown. */
     private Overlap found;
 
     private int shown;
 
-    /** @param tolerance overlaps less deep than about twice this are taken for contact, mm */
-    OverlapSearch(Scene scene, FacetTree tree, PlacedBodies bodies, double tolerance) {
+    /**
+     * @param tolerance overlaps less deep than about twice this are taken for contact, mm
+     * @param watch may ask to stop
+     */
+    OverlapSearch(Scene scene, FacetTree tree, PlacedBodies bodies, double tolerance, Watch watch) {
+        this.watch = watch;
         this.scene = scene;
         this.tree = tree;
         this.bodies = bodies;
@@ -48,7 +53,7 @@ final class OverlapSearch {
     }
 
     /** All overlaps, in the order of the bodies; those found so far if it is asked to stop. */
-    List<Overlap> all(Watch watch) {
+    List<Overlap> all() {
         int[] order = IntStream.range(0, bodies.count())
                 .boxed()
                 .sorted(Comparator.comparingDouble(b -> bodies.bound(b, 0)))
@@ -104,6 +109,9 @@ final class OverlapSearch {
 
     private void cross(List<Integer> facets, int one, int other) {
         for (int f : facets) {
+            if (watch.stop()) {
+                return;
+            }
             double[][] box = PlacedBodies.boxOf(scene, f, tolerance);
             tree.touching(box[0], box[1], g -> {
                 if (bodies.of(g) == other && shown < ENOUGH) {
@@ -164,7 +172,7 @@ final class OverlapSearch {
             return;
         }
         for (int f : facets) {
-            if (shown >= ENOUGH) {
+            if (shown >= ENOUGH || watch.stop()) {
                 return;
             }
             Vector3D a = scene.corner(f, 0);

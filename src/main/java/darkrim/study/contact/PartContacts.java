@@ -49,7 +49,7 @@ public final class PartContacts {
         PartContacts contacts = new PartContacts(bodies, scene, findings);
         double gap = ProofSettings.DEFAULT.gapWithin(scene.bound());
         contacts.report(SheetContact.all(scene, tree, bodies, gap, watch), gap);
-        contacts.reportOverlaps(new OverlapSearch(scene, tree, bodies, gap).all(watch));
+        contacts.reportOverlaps(new OverlapSearch(scene, tree, bodies, gap, watch).all());
     }
 
     private record Parts(String first, String second) {}
