@@ -30,7 +30,7 @@ class SeenFromCommandTest {
 
     private int run(Watch watch, String... arguments) {
         return Main.run(
-                new Surroundings(new PrintWriter(output), new PrintWriter(errors), Ink.PLAIN, () -> watch), arguments);
+                new Surroundings(OutputWriter.to(output), new PrintWriter(errors), Ink.PLAIN, () -> watch), arguments);
     }
 
     @Test
