@@ -27,8 +27,7 @@ import picocli.CommandLine.Option;
             "Exit codes:",
             "  0  every requirement holds",
             "  1  a requirement does not hold",
-            "  2  the layout, an option or the output file cannot be used, or standard output could not be written;",
-            "     standard error says why",
+            "  2  the layout, an option or an output cannot be used; standard error says why",
             "  3  no requirement fails, but at least one is not decided",
             "  4  the program broke; standard error says what to report",
             "Ctrl-C shows what is finished and ends with the code of that."
@@ -39,7 +38,7 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
     @Option(
             names = "--json",
             paramLabel = "FILE",
-            order = 0,
+            order = -2,
             description = "Also write the whole result into this file.")
     private Path json;
 

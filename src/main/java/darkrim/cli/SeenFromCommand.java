@@ -34,8 +34,7 @@ import picocli.CommandLine.Option;
             "",
             "Exit codes:",
             "  0  done",
-            "  2  the layout, the point, an option or the output file cannot be used, or standard output could not be",
-            "     written; standard error says why",
+            "  2  the layout, the point, an option or an output cannot be used; standard error says why",
             "  3  the work was stopped; what was sampled until then is shown",
             "  4  the program broke; standard error says what to report"
         })
@@ -45,7 +44,7 @@ final class SeenFromCommand implements Callable<Integer>, LayoutCommand {
     @Option(
             names = "--at",
             paramLabel = "SURFACE[:u,v]",
-            order = 0,
+            order = -3,
             required = true,
             converter = PointOption.Reader.class,
             description = "The point: full name of a surface and, from 0 to 1, shares of the way across the rectangle"
@@ -55,7 +54,7 @@ final class SeenFromCommand implements Callable<Integer>, LayoutCommand {
     @Option(
             names = "--svg",
             paramLabel = "FILE",
-            order = 1,
+            order = -2,
             description = "Also draw what the point sees into this file (SVG).")
     private Path svg;
 

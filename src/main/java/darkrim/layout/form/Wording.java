@@ -48,7 +48,7 @@ public final class Wording {
         List<String> all = List.copyOf(words);
         if (all.size() > LONGEST_ENUMERATION) {
             return String.join(", ", all.subList(0, LONGEST_ENUMERATION)) + " or " + (all.size() - LONGEST_ENUMERATION)
-                    + " others";
+                    + (all.size() == LONGEST_ENUMERATION + 1 ? " other" : " others");
         }
         if (all.size() < 2) {
             return String.join("", all);
