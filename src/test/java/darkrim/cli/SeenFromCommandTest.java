@@ -57,6 +57,17 @@ class SeenFromCommandTest {
     }
 
     @Test
+    void aSurfaceThatIsProvedDarkSeesNone() {
+        assertThat(run("seen-from", LAYOUT, "--at", "mosaic/die[1,1]/edge/+x", "--samples", "1e3"))
+                .isEqualTo(ExitCode.DONE);
+        assertThat(output.toString())
+                .contains("mosaic/die[1,1]/edge/+x at 0.5,0.5 sees none of the pupil.\n")
+                .containsPattern("share of the pupil +none +none seen +none\n")
+                .containsPattern(
+                        "The polygons leave a share of \\d\\.\\d\\de-11; up to \\d\\.\\d\\de-1\\d it cannot be told from");
+    }
+
+    @Test
     void theDrawingIsWrittenAndReplacedOnlyWhenAsked() throws Exception {
         Path svg = folder.resolve("seen.svg");
         String[] arguments = {"seen-from", LAYOUT, "--at", RIM + ":0.2,0.8", "--samples", "1e3", "--svg", svg.toString()
