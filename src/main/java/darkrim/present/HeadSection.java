@@ -11,7 +11,6 @@ import java.util.stream.Collectors;
 
 /** What was checked, with what, and the verdict in a sentence. */
 final class HeadSection {
-    private static final int SHORT_HASH = 16;
     /** Openings that are named in the head. */
     private static final Rows OPENINGS = new Rows(2);
 
@@ -19,8 +18,7 @@ final class HeadSection {
 
     static void write(Page page, CheckResult result, String version, Ink ink) {
         Layout layout = result.layout();
-        String revision = layout.revision().isEmpty() ? "" : ", revision " + layout.revision();
-        page.paragraph(Printable.of(layout.title() + revision));
+        page.paragraph(LayoutWords.title(layout));
         String words = sentence(result);
         String verdict = result.judgement().verdict().name();
         // Wrapped before it is dyed, since escape codes have no width.
@@ -29,11 +27,7 @@ final class HeadSection {
         page.block(ink.word(result.judgement().verdict()) + sentence.text().substring(verdict.length()));
         infeasible(result).ifPresent(page::paragraph);
         page.space();
-        String hash = layout.source().sha256();
-        page.line("file     " + Printable.of(layout.source().name())
-                + (hash.isEmpty()
-                        ? ""
-                        : ", SHA-256 " + hash.substring(0, Math.min(SHORT_HASH, hash.length())) + "..."));
+        page.line("file     " + LayoutWords.file(layout));
         page.line("program  Darkrim " + version + ", seed " + result.effort().seed() + ", confidence "
                 + Figures.confidence(result.effort().confidence()) + " over all sampled verdicts together");
         new Values(result)

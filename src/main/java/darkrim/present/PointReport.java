@@ -11,7 +11,6 @@ import java.util.OptionalDouble;
  * @param version version of the program
  */
 public record PointReport(String version) {
-    private static final int SHORT_HASH = 16;
     /** Exact and sampled values further apart than this, in standard errors, are not chance (2 in 10^9). */
     private static final double NOT_CHANCE = 6;
     /** Differences below this are rounding. */
@@ -20,15 +19,11 @@ public record PointReport(String version) {
     /** The report, lines ended by a line feed. */
     public String of(PointSight sight) {
         Page page = new Page();
-        page.paragraph(SightWords.title(sight));
+        page.paragraph(LayoutWords.title(sight.layout()));
         page.paragraph(SightWords.place(sight.at()) + " " + SightWords.verdict(sight.exactShare()) + ".");
         page.space();
         page.line("point    " + SightWords.position(sight.at()));
-        String hash = sight.layout().source().sha256();
-        page.line("file     " + Printable.of(sight.layout().source().name())
-                + (hash.isEmpty()
-                        ? ""
-                        : ", SHA-256 " + hash.substring(0, Math.min(SHORT_HASH, hash.length())) + "..."));
+        page.line("file     " + LayoutWords.file(sight.layout()));
         page.line("program  Darkrim " + version + ", seed " + sight.seed() + ", "
                 + Figures.counted(sight.obstruction().samples(), "sample")
                 + (sight.stopped() ? " when it was stopped" : ""));
@@ -109,15 +104,7 @@ public record PointReport(String version) {
     }
 
     private static String sampled(Estimate estimate) {
-        if (estimate.samples() < 2) {
-            return "not sampled";
-        }
-        if (estimate.mean() == 0) {
-            return "none seen";
-        }
-        return estimate.variance() == 0
-                ? Figures.three(estimate.mean()) + " in all samples"
-                : Figures.withError(estimate.mean(), estimate.standardError());
+        return estimate.samples() < 2 ? "not sampled" : Values.measured(estimate);
     }
 
     private static void notes(Page page, PointSight sight) {

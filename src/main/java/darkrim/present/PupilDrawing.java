@@ -111,7 +111,7 @@ public record PupilDrawing(String version) {
     private static void head(Svg svg, PointSight sight, double seen) {
         svg.words(
                 "text",
-                Printable.within(LARGE_LINE, SightWords.title(sight)),
+                Printable.within(LARGE_LINE, LayoutWords.title(sight.layout())),
                 "x",
                 "24",
                 "y",
