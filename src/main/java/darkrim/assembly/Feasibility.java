@@ -143,6 +143,11 @@ public record Feasibility(
         return vignettingMargin.orElse(-1.0) >= 0 && sides.stream().allMatch(SideFeasibility::holds);
     }
 
+    /** Whether it is known not to hold. */
+    public boolean fails() {
+        return vignettingMargin.orElse(0.0) < 0 || !sides.stream().allMatch(SideFeasibility::holds);
+    }
+
     /** The side with the least room left. */
     public SideFeasibility tightest() {
         return sides.stream()

@@ -65,7 +65,11 @@ final class LayoutBuilder {
                 requirements,
                 whole(file, "placement_error").map(Fields::number),
                 whole(file, "sampling").map(value -> sampling((Fields) value)).orElse(SamplingSpec.DEFAULT),
-                whole(file, "maps").map(value -> maps((Fields) value)).orElse(MapSpec.DEFAULT));
+                whole(file, "maps")
+                        .filter(value -> mapping.entries().stream()
+                                .anyMatch(entry -> entry.key().equals("maps")))
+                        .map(value -> maps((Fields) value))
+                        .orElse(MapSpec.DEFAULT));
     }
 
     private List<Part> parts(Fields file, FinishBuilder finishes) {
@@ -97,6 +101,7 @@ final class LayoutBuilder {
 
     private static MapSpec maps(Fields fields) {
         List<Integer> cells = fields.counts("cells");
-        return new MapSpec(fields.text("surfaces"), cells.get(0), cells.get(cells.size() - 1));
+        return new MapSpec(
+                fields.text("surfaces"), cells.get(0), cells.get(cells.size() - 1), fields.place("surfaces"));
     }
 }

@@ -89,7 +89,7 @@ final class EvidenceSection {
         if (!against.isEmpty()) {
             return Figures.counted(all.size(), what) + " should " + asked + "; " + counts(against) + ":";
         }
-        String every = all.size() == 1 ? "the " + what : "all " + Figures.counted(all.size(), what);
+        String every = Figures.all(all.size(), what);
         if (Values.isAllDark(result)) {
             return every + " proved dark.";
         }

@@ -35,7 +35,7 @@ final class EvidenceWords {
             return "nothing that reflects can send light there";
         }
         if (estimate.samples() < 2) {
-            return "not measured";
+            return "not measured: the check ended before its turn (--samples allows more)";
         }
         String samples = Figures.counted(estimate.samples(), "sample");
         if (estimate.mean() == 0) {

@@ -69,6 +69,11 @@ final class Figures {
         return count(count) + " " + one + (count == 1 ? "" : "s");
     }
 
+    /** All of some things: {@code the surface}, {@code both surfaces} or {@code all 3 surfaces}. */
+    static String all(long count, String one) {
+        return count == 1 ? "the " + one : count == 2 ? "both " + one + "s" : "all " + counted(count, one);
+    }
+
     /** A share as a percentage with one decimal; a share too small for it is {@code < 0.1 %}. */
     static String percent(double share) {
         return share > 0 && share < 0.001 ? "< 0.1 %" : String.format(Locale.ROOT, "%.1f %%", 100 * share);

@@ -46,9 +46,11 @@ final class Values {
         if (estimate.largest() == 0) {
             return "none possible";
         }
-        if (estimate.samples() < 2) {
-            return "not measured";
-        }
+        return estimate.samples() < 2 ? "not measured" : measured(estimate);
+    }
+
+    /** The mean of at least two samples with its error. */
+    static String measured(Estimate estimate) {
         if (estimate.mean() == 0) {
             return "none seen";
         }

@@ -23,12 +23,39 @@ public final class PupilView {
     private final List<double[]> pieces;
     private final List<Circle> circles;
 
-    PupilView(Pupil pupil, Vector3D point, Vector3D normal, List<double[]> pieces, List<Circle> circles) {
+    private final double blur;
+
+    /**
+     * @param pupil the pupil
+     * @param point the point that looks, mm
+     * @param normal where its surface faces
+     * @param pieces convex pieces of the pupil's plane, two coordinates a corner, mm
+     * @param circles what else bounds the visible part
+     * @param blur how far rounding may move a rim in the pupil's plane: the rounding of coordinates, as the nearest part in the way
+     *     throws it onto that plane, mm
+     */
+    PupilView(Pupil pupil, Vector3D point, Vector3D normal, List<double[]> pieces, List<Circle> circles, double blur) {
         this.pupil = pupil;
         this.point = point;
         this.normal = normal;
         this.pieces = pieces;
         this.circles = circles;
+        this.blur = blur;
+    }
+
+    /**
+     * The share of the pupil below which the visible part cannot be told from rounding: a strip as long as its rim and as wide as rounding
+     * may move that rim.
+     */
+    public double roundingFraction() {
+        LengthSum sum = new LengthSum();
+        follow(sum);
+        return blur * sum.length / pupil.outline().area();
+    }
+
+    /** Whether nothing is seen but what rounding leaves: the visible part would vanish if its rim moved by rounding. */
+    public boolean isNone() {
+        return areaFraction() <= roundingFraction();
     }
 
     /** Visible area over the area of the pupil, 0 to 1. Exact: triangles and sectors of circles. */
@@ -229,6 +256,20 @@ public final class PupilView {
             into[next++] = second;
         }
         return next;
+    }
+
+    private static final class LengthSum implements Rim {
+        private double length;
+
+        @Override
+        public void straight(double u0, double v0, double u1, double v1) {
+            length += Math.hypot(u1 - u0, v1 - v0);
+        }
+
+        @Override
+        public void arc(Circle circle, double from, double to) {
+            length += circle.radius() * Math.abs(to - from);
+        }
     }
 
     private static final class AreaSum implements Rim {

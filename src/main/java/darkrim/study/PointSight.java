@@ -58,9 +58,14 @@ public record PointSight(
         warnings = List.copyOf(warnings);
     }
 
-    /** Relative irradiance by direct light, exact. */
+    /** Share of the pupil that is seen, exact; 0 where what is left is rounding. */
+    public double exactShare() {
+        return view.isNone() ? 0 : view.areaFraction();
+    }
+
+    /** Relative irradiance by direct light, exact; 0 where what is left is rounding. */
     public double exactIrradiance() {
-        return view.irradiance() / scene.referenceIrradiance();
+        return view.isNone() ? 0 : view.irradiance() / scene.referenceIrradiance();
     }
 
     /** Share of the pupil that is seen, sampled. */

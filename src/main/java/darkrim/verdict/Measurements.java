@@ -73,7 +73,7 @@ final class Measurements {
             for (int i = 0; i < done.size(); i++) {
                 add(part.get(i).order(), done.get(i));
             }
-            watch.progress("sampling light", samples(), most);
+            watch.progress("sampling light, at most", samples(), most);
         }
         return true;
     }

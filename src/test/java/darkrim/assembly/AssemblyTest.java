@@ -126,11 +126,11 @@ class AssemblyTest {
                         requirement(7, "mosaik", new NoDirect()),
                         requirement(8, "mosaic/**/activ", new PupilSeen(0.9)),
                         requirement(9, "mosaic/{die", new NoDirect())),
-                new MapSpec("mosaic/*/actve", 4, 4)));
+                new MapSpec("mosaic/*/actve", 4, 4, line(3))));
         assertThat(found)
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "<code>: maps: \"mosaic/*/actve\" selects no surface; the nearest is \"mosaic/die[1,1]/active\""
+                        "case.yaml:3:3: maps: \"mosaic/*/actve\" selects no surface; the nearest is \"mosaic/die[1,1]/active\""
                                 + " [matches-nothing]",
                         "case.yaml:4:3: finish rule: \"mosaic/**/egde/*\" selects no surface; the nearest is"
                                 + " \"mosaic/die[1,1]/edge/-y\" [matches-nothing]",
@@ -162,9 +162,10 @@ class AssemblyTest {
     @Test
     void aStatedMapOnASurfaceThatIsNoRectangleIsAWarning() {
         List<Finding> found = findings(Layouts.layout(
-                List.of(MOSAIC, STOP), List.of(), List.of(), new MapSpec("{mosaic/**/active,stop}", 8, 4)));
+                List.of(MOSAIC, STOP), List.of(), List.of(), new MapSpec("{mosaic/**/active,stop}", 8, 4, line(6))));
         assertThat(found).hasSize(1);
         assertThat(found.get(0).code()).isEqualTo("map-not-rectangular");
+        assertThat(found.get(0).place()).isEqualTo(line(6));
         assertThat(found.get(0).severity()).isEqualTo(Finding.Severity.WARNING);
         assertThat(found.get(0).message()).contains("stop/front");
     }
@@ -272,8 +273,8 @@ class AssemblyTest {
     @Test
     void mapsAreGivenToWhateverIsOneRectangle() {
         List<String> mapped = new ArrayList<>();
-        Layout layout =
-                Layouts.layout(List.of(MOSAIC, BAR), List.of(), List.of(), new MapSpec("{mosaic/die[2,2],bar}", 4, 2));
+        Layout layout = Layouts.layout(
+                List.of(MOSAIC, BAR), List.of(), List.of(), new MapSpec("{mosaic/die[2,2],bar}", 4, 2, line(1)));
         Findings findings = new Findings();
         Assembly assembly = Assembly.of(layout, findings);
         for (String name : assembly.surfaces()) {
@@ -311,7 +312,7 @@ class AssemblyTest {
                 List.of(Layouts.part("flag", new Shape.Rectangle(10, 4), turned)),
                 List.of(),
                 List.of(),
-                new MapSpec("flag", 5, 2));
+                new MapSpec("flag", 5, 2, line(1)));
         Assembly assembly = Layouts.assemble(layout);
         MapGrid map = assembly.mapOf("flag/front").orElseThrow();
         assertThat(assembly.mapOf("flag/back")).contains(map);

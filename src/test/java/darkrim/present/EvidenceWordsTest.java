@@ -59,7 +59,8 @@ class EvidenceWordsTest {
 
     @Test
     void whatWasNotMeasuredIsNotCalledDark() {
-        assertThat(words(new Evidence.Sampled(Estimate.none(1), 0, 1, 1e-4, 1))).isEqualTo("not measured");
+        assertThat(words(new Evidence.Sampled(Estimate.none(1), 0, 1, 1e-4, 1)))
+                .isEqualTo("not measured: the check ended before its turn (--samples allows more)");
     }
 
     private static String words(Evidence evidence) {

@@ -81,4 +81,11 @@ class FiguresTest {
         assertThat(Figures.counted(1, "sample")).isEqualTo("1 sample");
         assertThat(Figures.counted(1_048_576, "sample")).isEqualTo("1,048,576 samples");
     }
+
+    @Test
+    void twoThingsAreBothAndOneIsNotCounted() {
+        assertThat(Figures.all(1, "surface")).isEqualTo("the surface");
+        assertThat(Figures.all(2, "surface")).isEqualTo("both surfaces");
+        assertThat(Figures.all(24, "surface")).isEqualTo("all 24 surfaces");
+    }
 }

@@ -7,6 +7,9 @@ import darkrim.diagnostic.Place;
 import darkrim.layout.Layout;
 import darkrim.study.CheckResult;
 import darkrim.verdict.Verdict;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -38,7 +41,7 @@ class TextReportTest {
         String text = plain(MIXED);
         assertThat(text).contains("screen-dark: 2 surfaces should get no direct light; 1 fails:");
         assertThat(text).containsPattern("  screen/front +0\\.\\d+ +\\(.*, 200\\) +\\(.*, 0\\) +20\\d\\.?\\d*");
-        assertThat(text).contains("backs-dark: all 2 surfaces proved dark.");
+        assertThat(text).contains("backs-dark: both surfaces proved dark.");
     }
 
     @Test
@@ -85,10 +88,41 @@ class TextReportTest {
         CheckResult result = Results.of(Results.yaml("", requirement), 200_000, 2);
         assertThat(result.judgement().verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(plain(result).replaceAll("\\s+", " "))
-                .contains("UNDECIDED: 1 of 1 requirement not decided within 200,000 samples (--samples allows more): "
+                .contains("UNDECIDED: the requirement is not decided within 200,000 samples (--samples allows more): "
                         + "screen-dim. None fails.")
                 .contains("1 surface should get at most")
                 .containsPattern("screen/front: between 0\\.\\d+ and 0\\.\\d+ at 99.9 %, [0-9,]+ samples");
+    }
+
+    @Test
+    void anOpeningThatIsNotFeasibleIsNamedBelowThePass() throws IOException {
+        String yaml = Files.readString(Path.of("src/test/resources/layouts/small.yaml"));
+        String caution = "PASS: the requirement holds. CAUTION: the feasibility of lid/opening fails ";
+        assertThat(oneLine(Results.of(yaml + "placement_error: 0.2", 1000, 2)))
+                .contains(caution + "with the placement error of 0.2 mm; the verdict is for the parts exactly where "
+                        + "they are drawn.");
+        assertThat(oneLine(Results.of(yaml.replace("size: 10.6", "size: 10.2"), 1000, 2)))
+                .contains(caution + "even without placement error; the verdict covers only what the requirements ask.");
+        assertThat(oneLine(Results.of(yaml.replace("size: 10.6", "size: 10.4"), 1000, 2)))
+                .contains("PASS: the requirement holds. file");
+    }
+
+    @Test
+    void whatTheSamplesDidNotReachIsNotCalledUnlit() {
+        CheckResult few =
+                Results.of(Results.yaml("", "backs-dark: {surfaces: '{left,right}/back', direct: none}"), 1000, 2);
+        assertThat(oneLine(few))
+                .containsPattern(
+                        "further surfaces? not seen to get light; of these \\d+ w(as|ere) not measured in full, "
+                                + "since the check ended before their turn \\(--samples allows more\\)\\.");
+        assertThat(oneLine(MIXED)).doesNotContain("not measured");
+    }
+
+    @Test
+    void aSingleSampleIsCountedInTheSingular() {
+        String dim = Results.yaml("", "dim: {surfaces: 'screen/front', direct: {at_most: 0.9}}");
+        assertThat(oneLine(Results.of(dim, 1, 2)))
+                .contains("UNDECIDED: the requirement is not decided within 1 sample (--samples allows more): dim.");
     }
 
     @Test

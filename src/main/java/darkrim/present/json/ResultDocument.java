@@ -1,6 +1,7 @@
 package darkrim.present.json;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import darkrim.assembly.Feasibility;
 import darkrim.diagnostic.Finding;
 import darkrim.layout.Dimension;
 import darkrim.layout.Layout;
@@ -24,6 +25,7 @@ record ResultDocument(
         BeamDocument beam,
         List<RequirementDocument> requirements,
         List<FeasibilityDocument> feasibility,
+        List<String> infeasibleOpenings,
         List<SurfaceDocument> surfaces,
         List<LightPathDocument> lightPaths,
         List<Warning> warnings,
@@ -44,6 +46,10 @@ record ResultDocument(
                 BeamDocument.of(result),
                 judgement.requirements().stream().map(RequirementDocument::of).toList(),
                 result.feasibility().stream().map(FeasibilityDocument::of).toList(),
+                result.feasibility().stream()
+                        .filter(Feasibility::fails)
+                        .map(Feasibility::opening)
+                        .toList(),
                 judgement.surfaces().stream().map(SurfaceDocument::of).toList(),
                 judgement.surfaces().stream()
                         .flatMap(surface -> LightPath.to(surface, result.scene().surfaces()).stream())

@@ -41,10 +41,15 @@ class JsonResultTest {
 
     @Test
     void aResultOfADetectorBehindAnOpeningFitsItsSchema() {
-        String yaml = read(Path.of("src/test/resources/layouts/small.yaml")) + "placement_error: 0.05\n";
+        String yaml = read(Path.of("src/test/resources/layouts/small.yaml")) + "placement_error: 0.01\n";
         CheckResult result = Results.of(yaml, 3_000_000, 2);
         assertThat(result.feasibility()).isNotEmpty();
         assertThat(problems(json(result))).isEmpty();
+        assertThat(MAPPER.readTree(json(result)).get("infeasible_openings").size())
+                .isZero();
+        JsonNode tight = MAPPER.readTree(json(Results.of(yaml.replace("0.01\n", "0.2\n"), 1000, 2)));
+        assertThat(tight.get("verdict").asString()).isEqualTo("pass");
+        assertThat(tight.get("infeasible_openings").get(0).asString()).isEqualTo("lid/opening");
     }
 
     @Test
