@@ -19,15 +19,21 @@ final class PupilPieces {
     private final Outline outline;
     private final Frame frame;
     private final double margin;
+    private final List<FlatPiece> all;
 
     PupilPieces(Outline outline, Frame frame, Tolerance tolerance) {
         this.outline = outline;
         this.frame = frame;
         this.margin = tolerance.rounding();
+        this.all = List.copyOf(pieces());
     }
 
     /** The pieces to begin with. */
     List<FlatPiece> all() {
+        return all;
+    }
+
+    private List<FlatPiece> pieces() {
         if (outline instanceof Ring ring) {
             double[] corners = new double[2 * SIDES];
             double around = (ring.radius() + margin) / Math.cos(Math.PI / SIDES) * (1 + 0x1p-50);
