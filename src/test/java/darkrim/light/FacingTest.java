@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What faces what, against the plain comparison of every facet with every facet. */
 class FacingTest {
-    /** Heights below this may go either way, mm: a start is lifted by 2^-46 of the bound, and a sixteenth of that is not counted. */
+    /** Heights below this may go either way, mm: a start is lifted by 2^-47 of the bound, and a sixteenth of that is not counted. */
     private static final double EITHER_WAY = 1e-11;
 
     private static final double LIFT = 2e-12;
