@@ -106,9 +106,9 @@ record Footprint(Outline outline, double x, double y) {
             polygon.corners().forEach(corner -> ring.add(new Coordinate(x + corner.getX(), y + corner.getY())));
         } else {
             double step = 2 * Math.PI / CIRCLE_CORNERS;
-            double radius = outline.reach() / Math.cos(step / 2);
+            double radius = outline.reach() / StrictMath.cos(step / 2);
             for (int i = 0; i < CIRCLE_CORNERS; i++) {
-                ring.add(new Coordinate(x + radius * Math.cos(i * step), y + radius * Math.sin(i * step)));
+                ring.add(new Coordinate(x + radius * StrictMath.cos(i * step), y + radius * StrictMath.sin(i * step)));
             }
         }
         ring.add(ring.get(0));

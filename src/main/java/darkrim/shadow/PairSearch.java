@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -36,6 +37,7 @@ final class PairSearch {
     private final FacetEdges edges;
     private final PupilPieces pupil;
 
+    private BooleanSupplier stop = () -> false;
     private LightScan scan;
     /** When that many pairs have been looked at, it is time for another look at the whole. */
     private long nextScan = 4;
@@ -68,6 +70,12 @@ final class PairSearch {
         this.radius = radius;
         this.pupil = new PupilPieces(
                 scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance);
+    }
+
+    /** Asks before each face and each pair whether to give up: what is left then counts as open. */
+    PairSearch stoppedBy(BooleanSupplier asked) {
+        stop = asked;
+        return this;
     }
 
     /** A piece of the pupil that is not closed for the face at hand, and the facets in its shaft. */
@@ -109,7 +117,7 @@ final class PairSearch {
         scan = new LightScan(scene.beam(), question, faces);
         for (Face face : faces) {
             if (witness.isEmpty()) {
-                open += open(face);
+                open += stop.getAsBoolean() ? unproved(face) : open(face);
             }
         }
         return open;
@@ -148,7 +156,7 @@ final class PairSearch {
         Deque<Task> waiting = new ArrayDeque<>(tasks);
         List<Task> left = new ArrayList<>();
         while (!waiting.isEmpty()) {
-            if (++pairs > settings.mostPairs()) {
+            if (++pairs > settings.mostPairs() || stop.getAsBoolean()) {
                 return unproved(face);
             }
             if (pairs == nextScan) {

@@ -159,7 +159,7 @@ public final class PupilView {
             double dv = piece[2 * i + 1] - piece[2 * j + 1];
             int hits = crossings(circle, piece[2 * j], piece[2 * j + 1], du, dv, found, 0);
             for (int k = 0; k < hits; k++) {
-                cuts[count++] = Math.atan2(
+                cuts[count++] = StrictMath.atan2(
                         piece[2 * j + 1] + found[k] * dv - circle.v(), piece[2 * j] + found[k] * du - circle.u());
             }
         }
@@ -170,9 +170,9 @@ public final class PupilView {
             double along = (distance * distance + circle.radius() * circle.radius() - other.radius() * other.radius())
                     / (2 * distance * circle.radius());
             if (distance > 0 && Math.abs(along) < 1) {
-                double middle = Math.atan2(dv, du);
-                cuts[count++] = Math.IEEEremainder(middle + Math.acos(along), 2 * Math.PI);
-                cuts[count++] = Math.IEEEremainder(middle - Math.acos(along), 2 * Math.PI);
+                double middle = StrictMath.atan2(dv, du);
+                cuts[count++] = Math.IEEEremainder(middle + StrictMath.acos(along), 2 * Math.PI);
+                cuts[count++] = Math.IEEEremainder(middle - StrictMath.acos(along), 2 * Math.PI);
             }
         }
         Arrays.sort(cuts, 0, count);
@@ -201,8 +201,8 @@ public final class PupilView {
         int votes = 0;
         for (double share : PLACES) {
             double angle = from + share * (to - from);
-            double u = circle.u() + circle.radius() * Math.cos(angle);
-            double v = circle.v() + circle.radius() * Math.sin(angle);
+            double u = circle.u() + circle.radius() * StrictMath.cos(angle);
+            double v = circle.v() + circle.radius() * StrictMath.sin(angle);
             votes += inPiece(piece, u, v) && kept(u, v, circle) ? 1 : -1;
         }
         return votes > 0;
@@ -282,8 +282,8 @@ public final class PupilView {
 
         @Override
         public void arc(Circle circle, double from, double to) {
-            double sine = Math.sin(to) - Math.sin(from);
-            double cosine = Math.cos(to) - Math.cos(from);
+            double sine = StrictMath.sin(to) - StrictMath.sin(from);
+            double cosine = StrictMath.cos(to) - StrictMath.cos(from);
             area += 0.5 * circle.radius() * (circle.radius() * (to - from) + circle.u() * sine - circle.v() * cosine);
         }
     }

@@ -74,7 +74,7 @@ public final class Check {
         SamplingSpec asked = effort.over(layout.sampling());
         List<Demand> demands = demands(layout, scene);
         try (Workers workers = new Workers(effort.threads())) {
-            ProvenLight proven = new ProvenLight(scene, tree);
+            ProvenLight proven = new ProvenLight(scene, tree, watch::stop);
             Judge judge = new Judge(new Transport(scene, tree, asked.seed()), proven::of, workers, asked);
             long proving = System.nanoTime();
             Map<Surface, Evidence> dark = judge.prove(demands, watch);

@@ -4,16 +4,21 @@ import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.shadow.Darkness;
 import darkrim.shadow.DarknessProof;
+import darkrim.shadow.ProofSettings;
 import darkrim.shadow.WitnessRay;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Evidence;
+import java.util.function.BooleanSupplier;
 
 /** What the proofs of darkness say, as evidence for verdicts. */
 final class ProvenLight {
     private final DarknessProof proof;
 
-    ProvenLight(Scene scene, FacetTree tree) {
-        this.proof = new DarknessProof(scene, tree);
+    /**
+     * @param stop whether to give up, asked from any thread: what is not proved by then is open
+     */
+    ProvenLight(Scene scene, FacetTree tree, BooleanSupplier stop) {
+        this.proof = new DarknessProof(scene, tree, ProofSettings.DEFAULT, stop);
     }
 
     Evidence of(Surface surface) {

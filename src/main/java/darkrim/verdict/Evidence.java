@@ -39,7 +39,7 @@ public sealed interface Evidence {
      * @param estimate the mean with its error
      * @param lower lower bound
      * @param upper upper bound
-     * @param risk probability that this bound is wrong at any look
+     * @param risk probability that the mean is ever, at any look, outside the bounds
      * @param looks how often it was looked at
      */
     record Sampled(Estimate estimate, double lower, double upper, double risk, int looks) implements Evidence {}

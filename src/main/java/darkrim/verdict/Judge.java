@@ -71,6 +71,7 @@ public final class Judge {
         others.removeAll(asked);
         // What decides comes first, in case the budget does not reach for all.
         boolean going = measured.fill(affordable(asked, measured), watch, effort.mostSamples())
+                && measured.boundUnmeasured(asked, watch)
                 && measured.fill(affordable(others, measured), watch, effort.mostSamples());
         refuseContradictions(dark, measured);
 

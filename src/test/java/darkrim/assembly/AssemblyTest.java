@@ -53,7 +53,7 @@ class AssemblyTest {
 
     @Test
     void aLaterFinishRuleWinsOverAnEarlierOneAndOverThePart() {
-        Part painted = new Part("bar", BAR.shape(), Placement.NONE, Optional.empty(), "black", line(1));
+        Part painted = new Part("bar", BAR.shape(), Placement.NONE, Optional.empty(), Optional.of("black"), line(1));
         Layout layout = Layouts.layout(
                 List.of(painted, STOP),
                 List.of(
@@ -80,7 +80,7 @@ class AssemblyTest {
                 new Shape.Block(1, 2, 3),
                 Placement.NONE.thenMoved(Vector3D.of(10, 20, 5)),
                 Optional.of(new Part.Repeat(3, 2, 4, 6)),
-                Part.NO_FINISH,
+                Optional.empty(),
                 line(1));
         Assembly assembly = Layouts.assemble(Layouts.layout(bars));
         assertThat(assembly.bodies())
@@ -97,7 +97,12 @@ class AssemblyTest {
     @Test
     void theOnlyCopyOfAPartHasNoNumber() {
         Part bar = new Part(
-                "bar", BAR.shape(), Placement.NONE, Optional.of(new Part.Repeat(1, 1, 0, 0)), Part.NO_FINISH, line(1));
+                "bar",
+                BAR.shape(),
+                Placement.NONE,
+                Optional.of(new Part.Repeat(1, 1, 0, 0)),
+                Optional.empty(),
+                line(1));
         assertThat(Layouts.assemble(Layouts.layout(bar)).surfaces()).contains("bar/+x");
     }
 
@@ -201,7 +206,7 @@ class AssemblyTest {
     void aPartThatCannotBeBuiltIsNamedAndTheOthersAreBuilt() {
         Findings findings = new Findings();
         Part flat =
-                new Part("flat", new Shape.Block(0, 1, 1), Placement.NONE, Optional.empty(), Part.NO_FINISH, line(6));
+                new Part("flat", new Shape.Block(0, 1, 1), Placement.NONE, Optional.empty(), Optional.empty(), line(6));
         Assembly assembly = Assembly.of(Layouts.layout(flat, BAR), findings);
         assertThat(findings.hasErrors()).isTrue();
         assertThat(findings.sorted().get(0).toString()).startsWith("case.yaml:6:3: part flat: ");
@@ -239,7 +244,7 @@ class AssemblyTest {
                 new Shape.SphereCap(50, 180),
                 Placement.NONE,
                 Optional.of(new Part.Repeat(200, 200, 1, 1)),
-                Part.NO_FINISH,
+                Optional.empty(),
                 line(2));
         assertThat(findings(Layouts.layout(many)).get(0).message()).contains("facets");
         Part more = new Part(
@@ -247,7 +252,7 @@ class AssemblyTest {
                 BAR.shape(),
                 Placement.NONE,
                 Optional.of(new Part.Repeat(100_000, 100_000, 1, 1)),
-                Part.NO_FINISH,
+                Optional.empty(),
                 line(2));
         assertThat(findings(Layouts.layout(more)).get(0).message()).contains("places");
     }

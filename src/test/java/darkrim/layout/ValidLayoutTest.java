@@ -90,7 +90,7 @@ class ValidLayoutTest {
         assertThat(layout.revision()).isEmpty();
         assertThat(layout.sampling()).isEqualTo(SamplingSpec.DEFAULT);
         assertThat(layout.maps()).isEqualTo(MapSpec.DEFAULT);
-        assertThat(layout.parts().get(1).finish()).isEqualTo(Part.NO_FINISH);
+        assertThat(layout.parts().get(1).finish()).isEmpty();
         assertThat(layout.beam().field()).isEmpty();
         assertThat(layout.beam().radiance()).isEmpty();
     }

@@ -183,7 +183,7 @@ class TextReportTest {
 
     @Test
     void whatReflectsNothingIsNamedWhereReflectedLightIsJudged() {
-        String words = "Taken to reflect nothing, as all is for which no finish is stated: ";
+        String words = "Taken to reflect nothing (finish absorber, or none stated): ";
         String layout = Results.yaml("", "clean: {surfaces: 'screen/front', once_reflected: {at_most: 0.1}}");
         String bare = layout.replace(", finish: shiny}", "}");
         assertThat(oneLine(Results.of(bare, 20_000, 2))).contains(words + "right (2 surfaces), left (2 surfaces).");
