@@ -41,6 +41,25 @@ public final class Scene {
         this.planeCount = planes.count();
     }
 
+    private Scene(Scene other, Beam beam) {
+        corners = other.corners;
+        front = other.front;
+        back = other.back;
+        surfaces = other.surfaces;
+        this.beam = beam;
+        referenceIrradiance = beam.referenceIrradiance();
+        bound = Math.max(other.bound, boundOf(new double[0], beam));
+        normals = other.normals;
+        areas = other.areas;
+        plane = other.plane;
+        planeCount = other.planeCount;
+    }
+
+    /** The same facets and surfaces in another light. */
+    public Scene under(Beam other) {
+        return new Scene(this, other);
+    }
+
     /** Number of facets. */
     public int facetCount() {
         return front.length;

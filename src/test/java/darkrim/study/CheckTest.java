@@ -48,6 +48,17 @@ class CheckTest {
                         .allMatch(outcome -> outcome.evidence() instanceof Evidence.ProvedDark);
             }
         }
+        assertThat(evidence(result, "full-pupil")).hasSize(4).containsOnly(Evidence.ExactShare.WHOLE);
+        assertThat(evidence(result, "pixels-clean"))
+                .hasSize(4)
+                .allMatch(bound -> bound instanceof Evidence.ProvedBound proved && proved.atMost() < 2e-5);
+    }
+
+    private static List<Evidence> evidence(CheckResult result, String requirement) {
+        return result.judgement().requirements().stream()
+                .filter(each -> each.requirement().name().equals(requirement))
+                .flatMap(each -> each.outcomes().stream().map(Outcome::evidence))
+                .toList();
     }
 
     @Test
@@ -131,8 +142,10 @@ class CheckTest {
         assertThat(result.judgement().stopped()).isTrue();
         assertThat(verdicts(result))
                 .containsEntry("edges-dark", Verdict.PASS)
-                .containsEntry("pixels-clean", Verdict.UNDECIDED)
-                .containsEntry("full-pupil", Verdict.UNDECIDED);
+                .containsEntry("full-pupil", Verdict.PASS)
+                .containsEntry("pixels-clean", Verdict.PASS);
+        CheckResult other = Check.of(A, Effort.asAsked(), stoppingAt("sampling light"));
+        assertThat(verdicts(other)).containsEntry("pixels-clean", Verdict.UNDECIDED);
     }
 
     @Test
