@@ -83,6 +83,7 @@ final class BoundSearch {
             watch.progress(step, from, questions.size());
             answers.addAll(workers.all(questions.subList(from, Math.min(questions.size(), from + AT_ONCE)).stream()));
         }
+        watch.progress(step, questions.size(), questions.size());
         return answers;
     }
 }

@@ -99,7 +99,7 @@ class ReflectedBoundTest {
         ReflectedBound bound = new ReflectedBound(scene, TestParts.tree(scene), Set.of());
         assertThat(bound.of(scene.surface("tile/front").orElseThrow())).isZero();
         // Enough is enough: a limit that the plain bound meets asks for no proof.
-        assertThat(bound.of(scene.surface("tile/front").orElseThrow(), 10)).isPositive();
+        assertThat(bound.of(scene.surface("tile/front").orElseThrow(), 100)).isPositive();
     }
 
     @Test
