@@ -26,7 +26,32 @@ final class EvidenceWords {
             return "neither proved dark nor found lit: " + Figures.three(open.area()) + " mm2 ("
                     + Figures.percent(open.fraction()) + " of its area) left open";
         }
+        if (evidence instanceof Evidence.ExactShare share) {
+            return share(share);
+        }
+        if (evidence instanceof Evidence.ProvedBound bound) {
+            return bound(bound.atMost());
+        }
         return sampled((Evidence.Sampled) evidence, confidence);
+    }
+
+    /** A proved upper bound of once-reflected light. */
+    static String bound(double atMost) {
+        return atMost == 0 ? "proved to get none" : "never more than " + Figures.atMost(atMost) + ", proved";
+    }
+
+    private static String share(Evidence.ExactShare share) {
+        if (share.isWhole()) {
+            return "whole pupil seen from every point, proved";
+        }
+        if (share.lowest().isEmpty()) {
+            return "not looked at";
+        }
+        return "least " + Figures.share(share.atMost()) + " at "
+                + point(share.lowest().get()) + ", exact; "
+                + (share.atLeast() > 0
+                        ? "nowhere below " + Figures.shareAtLeast(share.atLeast()) + ", proved"
+                        : "no lower bound proved");
     }
 
     private static String sampled(Evidence.Sampled sampled, double confidence) {

@@ -80,6 +80,21 @@ final class Figures {
         return share > 0 && share < 0.001 ? "< 0.1 %" : String.format(Locale.ROOT, "%.1f %%", 100 * share);
     }
 
+    /** A share of a whole with six decimals at most, never more than the share, such as {@code 0.9931}. */
+    static String shareAtLeast(double share) {
+        return share(share, RoundingMode.FLOOR);
+    }
+
+    /** A share of a whole with six decimals at most, such as {@code 0.9931}. */
+    static String share(double share) {
+        return share(share, RoundingMode.HALF_EVEN);
+    }
+
+    private static String share(double share, RoundingMode mode) {
+        BigDecimal shown = BigDecimal.valueOf(share).setScale(6, mode);
+        return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
+    }
+
     /** A confidence as a percentage with all its nines, such as {@code 99.9 %}; below 100 % unless it is 1. */
     static String confidence(double share) {
         return digits(share).movePointRight(2).toPlainString() + " %";

@@ -15,6 +15,9 @@ public final class PupilView {
     /** Square of half the chord over the radius below which a side touches a circle: the segment it cuts off is 1e-18 of the disc. */
     private static final double TOUCHING = 1e-12;
 
+    /** Sides of a piece below this, over its longest side, come from rounding. */
+    private static final double SHORTEST = 1e-12;
+
     private static final double[] PLACES = {0.23, 0.5, 0.81};
 
     private final Pupil pupil;
@@ -217,13 +220,20 @@ public final class PupilView {
         return true;
     }
 
+    /** A side that is short by rounding alone has no direction that means anything, and bounds nothing. */
     private static boolean inPiece(double[] piece, double u, double v) {
         int n = piece.length / 2;
+        double shortest = 0;
+        for (int i = 0, j = n - 1; i < n; j = i++) {
+            double length = Math.abs(piece[2 * i] - piece[2 * j]) + Math.abs(piece[2 * i + 1] - piece[2 * j + 1]);
+            shortest = Math.max(shortest, SHORTEST * length);
+        }
         boolean inside = false;
         for (int i = 0, j = n - 1; i < n; j = i++) {
-            double side = (piece[2 * i] - piece[2 * j]) * (v - piece[2 * j + 1])
-                    - (piece[2 * i + 1] - piece[2 * j + 1]) * (u - piece[2 * j]);
-            if (side < 0) {
+            double du = piece[2 * i] - piece[2 * j];
+            double dv = piece[2 * i + 1] - piece[2 * j + 1];
+            double side = du * (v - piece[2 * j + 1]) - dv * (u - piece[2 * j]);
+            if (side < 0 && Math.abs(du) + Math.abs(dv) > shortest) {
                 return false;
             }
             inside |= side > 0;

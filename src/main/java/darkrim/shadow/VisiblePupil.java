@@ -110,10 +110,7 @@ public final class VisiblePupil {
     private List<double[]> outline(List<Circle> circles) {
         Outline outline = pupil.outline();
         if (outline instanceof Ring ring) {
-            circles.add(new Circle(0, 0, ring.radius(), true));
-            if (ring.hole() > 0) {
-                circles.add(new Circle(0, 0, ring.hole(), false));
-            }
+            circles.addAll(Circle.boundsOf(ring));
             double side = 1.001 * ring.radius();
             return List.of(new double[] {-side, -side, side, -side, side, side, -side, side});
         }

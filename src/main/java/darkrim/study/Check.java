@@ -17,14 +17,13 @@ import darkrim.scene.Surface;
 import darkrim.study.contact.PartContacts;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Demand;
-import darkrim.verdict.Evidence;
 import darkrim.verdict.Judge;
 import darkrim.verdict.Judgement;
+import darkrim.verdict.Proofs;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 
 /** The main job: from a layout file to a verdict. */
 public final class Check {
@@ -75,11 +74,11 @@ public final class Check {
         List<Demand> demands = demands(layout, scene);
         try (Workers workers = new Workers(effort.threads())) {
             ProvenLight proven = new ProvenLight(scene, tree, watch::stop);
-            Judge judge = new Judge(new Transport(scene, tree, asked.seed()), proven::of, workers, asked);
+            Judge judge = new Judge(new Transport(scene, tree, asked.seed()), proven, workers, asked);
             long proving = System.nanoTime();
-            Map<Surface, Evidence> dark = judge.prove(demands, watch);
+            Proofs proved = judge.prove(demands, watch);
             double proofs = secondsSince(proving);
-            Judgement judgement = judge.decide(demands, dark, watch);
+            Judgement judgement = judge.decide(demands, proved, watch);
             List<Finding> warnings = findings.sorted();
             return new CheckResult(
                     layout,

@@ -1,6 +1,7 @@
 package darkrim.verdict;
 
 import darkrim.light.Estimate;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Why a verdict is what it is. */
@@ -32,6 +33,33 @@ public sealed interface Evidence {
      * @param fraction that area over the area of the surface
      */
     record OpenArea(double area, double fraction) implements Evidence {}
+
+    /**
+     * What share of the pupil every point of the surface sees, by geometry.
+     *
+     * @param atLeast no point sees less than this: proved
+     * @param atMost the lowest point that was found sees this share, exactly
+     * @param lowest that point, mm; empty where the whole pupil is proved to be seen from every point, or nothing was looked at
+     */
+    record ExactShare(double atLeast, double atMost, Optional<Vector3D> lowest) implements Evidence {
+        /** Every point sees the whole pupil. */
+        public static final ExactShare WHOLE = new ExactShare(1, 1, Optional.empty());
+
+        /** Nothing is known. */
+        public static final ExactShare UNKNOWN = new ExactShare(0, 1, Optional.empty());
+
+        /** Whether every point sees the whole pupil. */
+        public boolean isWhole() {
+            return atLeast == 1;
+        }
+    }
+
+    /**
+     * No mean once-reflected irradiance is larger than this: proved by geometry, without a sample.
+     *
+     * @param atMost relative irradiance; 0 where no such light can arrive at all
+     */
+    record ProvedBound(double atMost) implements Evidence {}
 
     /**
      * A sampled mean and bounds that hold at every look.

@@ -3,6 +3,7 @@ package darkrim.verdict;
 import darkrim.light.Tally;
 import darkrim.scene.Surface;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What was found for a surface.
@@ -11,5 +12,11 @@ import java.util.Optional;
  * @param direct sampled direct light
  * @param onceReflected sampled once-reflected light
  * @param darkness what the proof of darkness says, for surfaces of which a requirement asks it
+ * @param mostReflected proved upper bound of the mean once-reflected irradiance, relative, for surfaces of which a requirement asks it
  */
-public record SurfaceResult(Surface surface, Tally direct, Tally onceReflected, Optional<Evidence> darkness) {}
+public record SurfaceResult(
+        Surface surface,
+        Tally direct,
+        Tally onceReflected,
+        Optional<Evidence> darkness,
+        OptionalDouble mostReflected) {}

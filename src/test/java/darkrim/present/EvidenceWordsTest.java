@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import darkrim.light.Estimate;
 import darkrim.verdict.Evidence;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
@@ -16,6 +17,8 @@ class EvidenceWordsTest {
                         Evidence.ProvedDark.class,
                         Evidence.WitnessRay.class,
                         Evidence.OpenArea.class,
+                        Evidence.ExactShare.class,
+                        Evidence.ProvedBound.class,
                         Evidence.Sampled.class);
     }
 
@@ -35,6 +38,23 @@ class EvidenceWordsTest {
     void anOpenAreaIsNeitherDarkNorLit() {
         assertThat(words(new Evidence.OpenArea(0.1234, 0.034)))
                 .isEqualTo("neither proved dark nor found lit: 0.123 mm2 (3.4 % of its area) left open");
+    }
+
+    @Test
+    void aShareOfThePupilNamesItsLowestPointAndWhatIsProved() {
+        Vector3D point = Vector3D.of(1.068, -39.132, 0);
+        assertThat(words(new Evidence.ExactShare(0.9930999, 0.9931234, Optional.of(point))))
+                .isEqualTo("least 0.993123 at (1.068, -39.132, 0), exact; nowhere below 0.993099, proved");
+        assertThat(words(new Evidence.ExactShare(0, 0.5, Optional.of(point))))
+                .isEqualTo("least 0.5 at (1.068, -39.132, 0), exact; no lower bound proved");
+        assertThat(words(Evidence.ExactShare.WHOLE)).isEqualTo("whole pupil seen from every point, proved");
+        assertThat(words(Evidence.ExactShare.UNKNOWN)).isEqualTo("not looked at");
+    }
+
+    @Test
+    void aProvedBoundIsRoundedUpAndZeroIsNone() {
+        assertThat(words(new Evidence.ProvedBound(3.0901e-4))).isEqualTo("never more than 3.10e-4, proved");
+        assertThat(words(new Evidence.ProvedBound(0))).isEqualTo("proved to get none");
     }
 
     @Test

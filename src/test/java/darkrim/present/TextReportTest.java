@@ -166,10 +166,10 @@ class TextReportTest {
     void whatSeesLeastOfThePupilStandsFirstAndIsNotCut() {
         // A flag hides more of the pupil from each sheet than from the one before.
         CheckResult result = Results.of("""
-                        title: Eight sheets under a flag
+                        title: Nine sheets under a flag
                         beam: {pupil: {shape: disc, diameter: 40, distance: 200}}
                         parts:
-                          s: {kind: rectangle, width: 2, depth: 2, at: [-8, 0, 0], repeat: {count: [8, 1], step: [4, 0]}}
+                          s: {kind: rectangle, width: 2, depth: 2, at: [-8, 0, 0], repeat: {count: [9, 1], step: [4, 0]}}
                           flag: {kind: rectangle, width: 40, depth: 40, at: [20, 0, 100]}
                         requirements:
                           full: {surfaces: "s*/front", pupil_seen: {at_least: 0.999}}
@@ -177,7 +177,8 @@ class TextReportTest {
         String report = plain(result);
         String evidence = report.substring(report.indexOf("Evidence"), report.indexOf("Surfaces that get light"));
         assertThat(evidence)
-                .containsSubsequence("s[8,1]/front", "s[7,1]/front", "s[6,1]/front", "s[5,1]/front", "s[4,1]/front");
+                .containsSubsequence(
+                        "s[9,1]/front", "s[8,1]/front", "s[7,1]/front", "s[6,1]/front", "s[5,1]/front", "s[4,1]/front");
         assertThat(evidence).contains("and 2 more").doesNotContain("s[2,1]/front");
     }
 
