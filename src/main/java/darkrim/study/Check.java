@@ -19,6 +19,7 @@ import darkrim.verdict.Demand;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Judge;
 import darkrim.verdict.Judgement;
+import darkrim.verdict.Plan;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.nio.file.Path;
@@ -62,6 +63,12 @@ public final class Check {
      * @throws UnusableInput with everything that is wrong with the layout
      */
     public static CheckResult of(Layout layout, Findings findings, Effort effort, Watch watch) throws UnusableInput {
+        return of(layout, findings, effort, Plan.FULL, watch);
+    }
+
+    /** Checks a layout by another plan of sampling. */
+    static CheckResult of(Layout layout, Findings findings, Effort effort, Plan plan, Watch watch)
+            throws UnusableInput {
         long start = System.nanoTime();
         Assembly assembly = Assembly.of(layout, findings);
         findings.throwIfErrors();
@@ -71,7 +78,7 @@ public final class Check {
         List<Demand> demands = demands(layout, scene);
         try (Workers workers = new Workers(effort.threads())) {
             ProvenLight proven = new ProvenLight(scene, tree);
-            Judge judge = new Judge(new Transport(scene, tree, asked.seed()), proven::of, workers, asked);
+            Judge judge = new Judge(new Transport(scene, tree, asked.seed()), proven::of, workers, asked, plan);
             long proving = System.nanoTime();
             Map<Surface, Evidence> dark = judge.prove(demands, watch);
             double proofs = secondsSince(proving);
