@@ -23,11 +23,13 @@ final class LayoutBuilder {
             Place.IN_CODE);
 
     private final Layout.Source source;
+    private final Map<String, Double> chosen;
     private final Findings findings;
     private boolean partsComplete;
 
-    LayoutBuilder(Layout.Source source, Findings findings) {
+    LayoutBuilder(Layout.Source source, Map<String, Double> chosen, Findings findings) {
         this.source = source;
+        this.chosen = chosen;
         this.findings = findings;
     }
 
@@ -39,7 +41,7 @@ final class LayoutBuilder {
     /** Reads the whole file. */
     Layout build(FormReader reader, Node.Mapping mapping) {
         Fields file = (Fields) reader.read(mapping, LayoutKeys.LAYOUT, "").orElseThrow();
-        DimensionBuilder dimensionBuilder = new DimensionBuilder(file, findings);
+        DimensionBuilder dimensionBuilder = new DimensionBuilder(file, chosen, findings);
         Map<String, Dimension> dimensions = dimensionBuilder.build(reader.amounts());
         FinishBuilder finishBuilder = new FinishBuilder(file, findings);
         Map<String, FinishSpec> finishes = finishBuilder.finishes();

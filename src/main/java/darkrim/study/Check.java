@@ -19,6 +19,7 @@ import darkrim.trace.FacetTree;
 import darkrim.verdict.Demand;
 import darkrim.verdict.Judge;
 import darkrim.verdict.Judgement;
+import darkrim.verdict.Plan;
 import darkrim.verdict.Proofs;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
@@ -62,6 +63,12 @@ public final class Check {
      * @throws UnusableInput with everything that is wrong with the layout
      */
     public static CheckResult of(Layout layout, Findings findings, Effort effort, Watch watch) throws UnusableInput {
+        return of(layout, findings, effort, Plan.FULL, watch);
+    }
+
+    /** Checks a layout by another plan of sampling. */
+    static CheckResult of(Layout layout, Findings findings, Effort effort, Plan plan, Watch watch)
+            throws UnusableInput {
         long start = System.nanoTime();
         Assembly assembly = Assembly.of(layout, findings);
         findings.throwIfErrors();
@@ -74,7 +81,7 @@ public final class Check {
         List<Demand> demands = demands(layout, scene);
         try (Workers workers = new Workers(effort.threads())) {
             ProvenLight proven = new ProvenLight(scene, tree, watch::stop);
-            Judge judge = new Judge(new Transport(scene, tree, asked.seed()), proven, workers, asked);
+            Judge judge = new Judge(new Transport(scene, tree, asked.seed()), proven, workers, asked, plan);
             long proving = System.nanoTime();
             Proofs proved = judge.prove(demands, watch);
             double proofs = secondsSince(proving);

@@ -20,8 +20,6 @@ import java.util.Set;
  * ConfidenceSequence} keeps its share over all looks.
  */
 public final class Judge {
-    /** Batches that every surface gets first, of each class of light. */
-    private static final int FIRST_BATCHES = 2;
     /** Surfaces proved between two looks at whether to stop. */
     private static final int PROVED_AT_ONCE = 32;
 
@@ -29,18 +27,21 @@ public final class Judge {
     private final Prover prover;
     private final Workers workers;
     private final SamplingSpec effort;
+    private final Plan plan;
 
     /**
      * @param transport measures light
      * @param prover says what geometry alone decides
      * @param workers do the work
      * @param effort confidence and budget
+     * @param plan what is measured first, and how often it is looked at
      */
-    public Judge(Transport transport, Prover prover, Workers workers, SamplingSpec effort) {
+    public Judge(Transport transport, Prover prover, Workers workers, SamplingSpec effort, Plan plan) {
         this.transport = transport;
         this.prover = prover;
         this.workers = workers;
         this.effort = effort;
+        this.plan = plan;
     }
 
     /**
@@ -57,10 +58,11 @@ public final class Judge {
         List<Surface> surfaces = transport.scene().surfaces();
         List<Target> targets = targets(demands, settled);
         Set<Measurements.Order> asked = new LinkedHashSet<>();
-        targets.forEach(target -> asked.add(new Measurements.Order(target.surface(), target.light(), FIRST_BATCHES)));
+        targets.forEach(
+                target -> asked.add(new Measurements.Order(target.surface(), target.light(), plan.firstBatches())));
         Set<Measurements.Order> others = new LinkedHashSet<>();
-        for (LightClass light : LightClass.values()) {
-            surfaces.forEach(surface -> others.add(new Measurements.Order(surface, light, FIRST_BATCHES)));
+        for (LightClass light : plan.everySurface() ? LightClass.values() : new LightClass[0]) {
+            surfaces.forEach(surface -> others.add(new Measurements.Order(surface, light, plan.firstBatches())));
         }
         others.removeAll(asked);
         // What decides comes first, in case the budget does not reach for all.
@@ -75,7 +77,7 @@ public final class Judge {
         int look = 1;
         while (true) {
             Set<Measurements.Order> next = look(targets, outcomes, measured, share, look);
-            if (!going || next.isEmpty()) {
+            if (!going || next.isEmpty() || look == plan.looks()) {
                 break;
             }
             List<Measurements.Order> affordable = affordable(next, measured);

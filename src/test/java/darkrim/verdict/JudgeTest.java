@@ -60,7 +60,8 @@ class JudgeTest {
             int threads,
             Function<Surface, Evidence> dark) {
         try (Workers workers = new Workers(threads)) {
-            Judge judge = new Judge(Transport.of(scene, effort.seed()), prover(scene, dark), workers, effort);
+            Judge judge =
+                    new Judge(Transport.of(scene, effort.seed()), prover(scene, dark), workers, effort, Plan.FULL);
             Requirement requirement = new Requirement("asked", "floor/front", condition, Place.IN_CODE);
             List<Demand> demands =
                     List.of(new Demand(requirement, List.of(scene.surfaces().get(0))));
