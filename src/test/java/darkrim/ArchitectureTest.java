@@ -216,6 +216,17 @@ class ArchitectureTest {
     }
 
     /** Two builders that live for one call and are not public gather their result in fields; everything else is final. */
+    /** {@link Math} may give other last bits on another machine; {@link StrictMath} may not (both say so). Square roots are exact in either. */
+    @Test
+    void theSameBitsComeFromEveryMachine() {
+        for (String function : List.of("sin", "cos", "tan", "asin", "acos", "atan", "exp", "log", "log10", "cbrt")) {
+            check(noClasses().should().callMethod(Math.class, function, double.class));
+        }
+        for (String function : List.of("atan2", "pow")) {
+            check(noClasses().should().callMethod(Math.class, function, double.class, double.class));
+        }
+    }
+
     @Test
     void whatIsKnownDoesNotChange() {
         check(fields().that()

@@ -1,13 +1,16 @@
 package darkrim.assembly;
 
 import darkrim.diagnostic.Findings;
+import darkrim.layout.FinishRule;
 import darkrim.layout.Layout;
 import darkrim.layout.Part;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -63,15 +66,21 @@ public final class Assembly {
                 placer.bodies().stream().flatMap(body -> body.faces().stream()).toList();
         Map<String, String> finishOf = new LinkedHashMap<>();
         for (Part part : layout.parts()) {
-            placer.surfacesOf(part.name()).forEach(name -> finishOf.put(name, part.finish()));
+            placer.surfacesOf(part.name())
+                    .forEach(name -> finishOf.put(name, part.finish().orElse(Part.NO_FINISH)));
         }
         SurfaceSelector selector = new SurfaceSelector(finishOf.keySet(), partsComplete && placer.complete(), findings);
-        layout.finishRules()
-                .forEach(rule -> selector.select("finish rule", rule.surfaces(), rule.place())
-                        .forEach(name -> finishOf.replace(name, rule.finish())));
+        Set<String> ruled = new HashSet<>();
+        for (FinishRule rule : layout.finishRules()) {
+            List<String> selected = selector.select("finish rule", rule.surfaces(), rule.place());
+            selected.forEach(name -> finishOf.replace(name, rule.finish()));
+            ruled.addAll(selected);
+        }
+        FinishCheck.check(layout, placer::surfacesOf, ruled, findings);
         Map<String, MapGrid> mapOf = Maps.of(layout, faces, selector, findings);
         RequirementCheck.check(layout, selector, mapOf.keySet(), findings);
         PupilPlane.check(layout.beam(), findings);
+        BeyondPupil.check(placer.bodies(), layout.beam(), findings);
         return new Assembly(
                 placer.bodies(), placer.openings(), placer.dies(), placer.largestChordError(), finishOf, mapOf);
     }

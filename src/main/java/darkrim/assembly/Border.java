@@ -1,5 +1,6 @@
 package darkrim.assembly;
 
+import darkrim.geom.MitredOffset;
 import darkrim.geom.Outline;
 import darkrim.geom.Polygon;
 import darkrim.geom.Ring;

@@ -38,7 +38,7 @@ record CrossSection(double z, Border border, String wallBelow, boolean smallest)
         if (!(slope > 0 && edge.land() >= 0)) {
             throw new IllegalArgumentException("the land of its " + group.name() + " leaves no height for the bevel");
         }
-        double widen = slope * Math.tan(Math.toRadians(edge.bevel()));
+        double widen = slope * StrictMath.tan(Math.toRadians(edge.bevel()));
         Border narrow = Border.ofHole(group.outline(), 0, widen);
         Border wide = Border.ofHole(group.outline(), widen, widen);
         List<CrossSection> sections = new ArrayList<>();

@@ -1,5 +1,6 @@
 package darkrim.assembly;
 
+import darkrim.diagnostic.Findings;
 import darkrim.layout.BeamSpec;
 import darkrim.layout.DetectorsShape.Side;
 import java.util.ArrayList;
@@ -40,14 +41,21 @@ public record Feasibility(
         sides = List.copyOf(sides);
     }
 
+    /** The same without findings. */
+    public static List<Feasibility> of(Assembly assembly, BeamSpec beam, Optional<Double> placementError) {
+        return of(assembly, beam, placementError, new Findings());
+    }
+
     /**
-     * Lines for every opening that is level and has a level die, square to the axes, below its middle.
+     * Lines for every opening that is level, has a level die, square to the axes, below its middle, and lies between the pupil and that die.
      *
      * @param assembly the parts
      * @param beam the beam
      * @param placementError total placement error a side, mm, where stated
+     * @param findings hears of plates whose openings get no line because they do not lie between the two
      */
-    public static List<Feasibility> of(Assembly assembly, BeamSpec beam, Optional<Double> placementError) {
+    public static List<Feasibility> of(
+            Assembly assembly, BeamSpec beam, Optional<Double> placementError, Findings findings) {
         List<Vector3D> pupil = PupilPlane.rim(beam.pupil());
         List<Feasibility> lines = new ArrayList<>();
         for (Opening opening : assembly.openings()) {
@@ -57,9 +65,35 @@ public record Feasibility(
             assembly.detectors().stream()
                     .filter(die -> isBelow(die, opening.centre()))
                     .findFirst()
-                    .ifPresent(die -> lines.add(line(opening, die, pupil, placementError)));
+                    .ifPresent(die -> {
+                        if (isBetween(opening, die, pupil)) {
+                            lines.add(line(opening, die, pupil, placementError));
+                        } else {
+                            noLine(opening, die, findings);
+                        }
+                    });
         }
         return lines;
+    }
+
+    /** The lines of light run from the pupil down through the opening: of anything else they would tell nothing. */
+    private static boolean isBetween(Opening opening, Die die, List<Vector3D> pupil) {
+        double top = pupil.stream().mapToDouble(Vector3D::getZ).min().orElseThrow();
+        double base = die.active().get(0).getZ();
+        return opening.loops().stream()
+                .flatMap(List::stream)
+                .allMatch(corner -> corner.getZ() < top && corner.getZ() > base);
+    }
+
+    private static void noLine(Opening opening, Die die, Findings findings) {
+        String plate = opening.name().split("/", 2)[0];
+        findings.warning(
+                "no-feasibility-line",
+                opening.place(),
+                "openings of " + plate + " do not lie wholly between the pupil and "
+                        + die.name().split("/", 2)[0]
+                        + ", so no feasibility line is given for them; expected the plate below the pupil and above the"
+                        + " active surface");
     }
 
     private static boolean isBelow(Die die, Vector3D point) {
@@ -107,6 +141,11 @@ public record Feasibility(
     /** Whether every active pixel sees the whole pupil and no direct light passes the edge of the die; false where the first is unknown. */
     public boolean holds() {
         return vignettingMargin.orElse(-1.0) >= 0 && sides.stream().allMatch(SideFeasibility::holds);
+    }
+
+    /** Whether it is known not to hold. */
+    public boolean fails() {
+        return vignettingMargin.orElse(0.0) < 0 || !sides.stream().allMatch(SideFeasibility::holds);
     }
 
     /** The side with the least room left. */

@@ -10,7 +10,8 @@ final class FeasibilityText {
         SideFeasibility side = line.tightest();
         double t = line.placementError();
         return line.opening() + " over " + line.die() + ": "
-                + (line.holds() ? "holds as drawn" : "does not hold as drawn") + ". "
+                + (line.holds() ? "holds as drawn" : line.fails() ? "does not hold as drawn" : "is not judged in full")
+                + ". "
                 + with(
                         "With %.3f mm of placement error direct light lands up to %.3f mm beyond the last active pixel on %s, past"
                                 + " %s; the die ends at %.3f mm. ",

@@ -1,7 +1,6 @@
 package darkrim.assembly;
 
 import darkrim.diagnostic.Findings;
-import darkrim.diagnostic.Place;
 import darkrim.layout.Layout;
 import darkrim.layout.MapSpec;
 import java.util.ArrayList;
@@ -19,10 +18,8 @@ final class Maps {
     static Map<String, MapGrid> of(Layout layout, List<Face> faces, SurfaceSelector selector, Findings findings) {
         MapSpec spec = layout.maps();
         boolean stated = !spec.equals(MapSpec.DEFAULT);
-        // A map has no place of its own in the layout: the file must do.
-        Place place = new Place(layout.source().name(), 0, 0);
         Set<String> selected = new HashSet<>(
-                stated ? selector.select("maps", spec.surfaces(), place) : selector.matching(spec.surfaces()));
+                stated ? selector.select("maps", spec.surfaces(), spec.place()) : selector.matching(spec.surfaces()));
         Map<String, MapGrid> maps = new LinkedHashMap<>();
         List<String> others = new ArrayList<>();
         for (Face face : faces) {
@@ -37,7 +34,7 @@ final class Maps {
             String more = others.size() == 1 ? "" : " and " + (others.size() - 1) + " more";
             findings.warning(
                     "map-not-rectangular",
-                    place,
+                    spec.place(),
                     "maps: " + others.get(0) + more
                             + " cannot have a map, since a map needs a surface that is one rectangle");
         }

@@ -26,7 +26,7 @@ record RoundSides(int count) {
     }
 
     static RoundSides forRadius(double radius, double tolerance) {
-        double needed = Math.PI / Math.acos(radius / (radius + tolerance));
+        double needed = Math.PI / StrictMath.acos(radius / (radius + tolerance));
         // The cast turns what is too large, or not a number, into something that the clamp below mends.
         int multiple = 4 * (int) Math.ceil(Math.min(needed, MOST) / 4);
         return new RoundSides(Math.max(FEWEST, Math.min(MOST, multiple)));
@@ -34,7 +34,7 @@ record RoundSides(int count) {
 
     /** A polygon whose sides touch the circle from outside, mm. */
     List<Vector2D> around(double radius) {
-        return polygon(radius / Math.cos(Math.PI / count));
+        return polygon(radius / StrictMath.cos(Math.PI / count));
     }
 
     /** A polygon whose corners lie on the circle, mm. */
@@ -44,13 +44,14 @@ record RoundSides(int count) {
 
     /** How far the corners of {@link #around} lie beyond the circle, mm; more than the sides of {@link #inside} stay behind it. */
     double chordError(double radius) {
-        return radius / Math.cos(Math.PI / count) - radius;
+        return radius / StrictMath.cos(Math.PI / count) - radius;
     }
 
     private List<Vector2D> polygon(double radius) {
         return IntStream.range(0, count)
                 .mapToObj(i -> Vector2D.of(
-                        radius * Math.cos(2 * Math.PI * i / count), radius * Math.sin(2 * Math.PI * i / count)))
+                        radius * StrictMath.cos(2 * Math.PI * i / count),
+                        radius * StrictMath.sin(2 * Math.PI * i / count)))
                 .toList();
     }
 }

@@ -21,7 +21,7 @@ final class SimplePieces {
 
     /** Walls of level thickness: the outer wall leans like the inner one. */
     static Pieces of(Shape.Box box) {
-        double lean = 2 * box.height() * Math.tan(Math.toRadians(box.tilt()));
+        double lean = 2 * box.height() * StrictMath.tan(Math.toRadians(box.tilt()));
         double wall = 2 * box.thickness();
         if (!(box.width() + lean > 0 && box.depth() + lean > 0)) {
             throw new IllegalArgumentException("its walls meet below their top: lessen the tilt or the height");

@@ -41,11 +41,11 @@ final class SpherePieces {
             fan(mesh, pole.negate(), reversed);
         }
         double step = Math.max(halfAngle / rings, 2 * Math.PI / sides.count());
-        return Pieces.of(mesh, 2 * radius * (1 - Math.cos(step / 2)));
+        return Pieces.of(mesh, 2 * radius * (1 - StrictMath.cos(step / 2)));
     }
 
     private static List<Vector3D> ring(RoundSides sides, double radius, double fromPole) {
-        return Mesh.at(radius * Math.cos(fromPole), sides.inside(radius * Math.sin(fromPole)));
+        return Mesh.at(radius * StrictMath.cos(fromPole), sides.inside(radius * StrictMath.sin(fromPole)));
     }
 
     private static void fan(Mesh mesh, Vector3D tip, List<Vector3D> ring) {

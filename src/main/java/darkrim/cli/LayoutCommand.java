@@ -1,10 +1,7 @@
 package darkrim.cli;
 
-/** A command that works on one layout, for the report of a failure of the program itself. */
+/** A command that works on one layout. */
 interface LayoutCommand {
-    /** The layout file as the user named it. */
-    String input();
-
-    /** Whether details are shown too if the program breaks. */
-    boolean verbose();
+    /** What it was told, also for the report of a failure of the program itself. */
+    LayoutOptions options();
 }

@@ -2,9 +2,13 @@ package darkrim.cli;
 
 import darkrim.present.Ink;
 import darkrim.verdict.Watch;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.charset.Charset;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +17,6 @@ import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Where the program begins. */
 public final class Main {
@@ -30,18 +33,19 @@ public final class Main {
                 ? new Progress(errors, interruption::asked)
                 : new Quiet(interruption::asked);
         Surroundings surroundings = new Surroundings(
-                writer(System.out, "stdout.encoding"),
-                writer(errors, "stderr.encoding"),
+                // Not System.out, which keeps to itself why something could not be written.
+                OutputWriter.to(writer(new FileOutputStream(FileDescriptor.out), "stdout.encoding")),
+                new PrintWriter(writer(errors, "stderr.encoding"), true),
                 terminal.colour(environment) ? Ink.COLOUR : Ink.PLAIN,
                 watch);
         interruption.exit(run(surroundings, arguments));
     }
 
     /** Writes in the encoding of the terminal, which Java names from 19 on and otherwise takes for its default. */
-    private static PrintWriter writer(PrintStream stream, String encoding) {
+    private static Writer writer(OutputStream stream, String encoding) {
         Charset charset = Charset.forName(
                 System.getProperty(encoding, Charset.defaultCharset().name()));
-        return new PrintWriter(new OutputStreamWriter(stream, charset), true);
+        return new OutputStreamWriter(stream, charset);
     }
 
     /** Runs a command in given surroundings and returns its exit code; throws nothing. */
@@ -56,7 +60,7 @@ public final class Main {
         line.setParameterExceptionHandler((wrong, given) -> complain(surroundings.errors(), wrong));
         line.setExecutionExceptionHandler((failure, command, given) -> broken(failure, line, surroundings));
         try {
-            return line.execute(arguments);
+            return surroundings.output().delivered(line.execute(arguments), surroundings.errors());
         } catch (Throwable failure) {
             // Errors, such as too little memory, pass by the handler above.
             return broken(failure, line, surroundings);
@@ -64,20 +68,19 @@ public final class Main {
     }
 
     private static int broken(Throwable failure, CommandLine line, Surroundings surroundings) {
-        Optional<LayoutCommand> command = Optional.ofNullable(line.getParseResult())
+        Optional<LayoutOptions> command = Optional.ofNullable(line.getParseResult())
                 .map(ParseResult::subcommand)
-                .map(given -> (LayoutCommand) given.commandSpec().userObject());
+                .map(given -> ((LayoutCommand) given.commandSpec().userObject()).options());
         Breakage.report(
                 failure,
-                command.map(LayoutCommand::input).orElse("the command line"),
-                command.map(LayoutCommand::verbose).orElse(false),
+                command.map(options -> String.valueOf(options.layout())).orElse("the command line"),
+                command.map(LayoutOptions::verbose).orElse(false),
                 surroundings.errors());
         return ExitCode.BROKEN;
     }
 
     private static int complain(PrintWriter errors, ParameterException wrong) {
-        errors.println("darkrim: " + wrong.getMessage());
-        UnmatchedArgumentException.printSuggestions(wrong, errors);
+        errors.println("darkrim: " + WrongUse.words(wrong));
         errors.println(
                 "'" + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help' shows how it is used.");
         errors.flush();

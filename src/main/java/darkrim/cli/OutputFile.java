@@ -14,17 +14,34 @@ import java.util.Optional;
 /**
  * A file that will be written whole or not at all: the text goes into a new file beside it, which then takes its name.
  *
+ * @param option the option that names it, for messages
  * @param path where it goes
  * @param overwrite whether it may take the place of an ordinary file
  */
-record OutputFile(Path path, boolean overwrite) {
+record OutputFile(String option, Path path, boolean overwrite) {
     /**
-     * Why the file cannot be written, if it cannot; asked before the work, so that none is in vain.
+     * Whether the file can be written; says why if it cannot. Asked before the work, so that none is in vain.
+     *
+     * @param input the file that is read, which must not be written over
+     * @param errors where to say it
+     */
+    boolean isUsable(Path input, PrintWriter errors) {
+        Optional<String> problem = problem(input);
+        problem.ifPresent(
+                why -> errors.println("darkrim: " + option + " " + path + ": " + why + "; nothing was done."));
+        return problem.isEmpty();
+    }
+
+    /**
+     * Why the file cannot be written, if it cannot.
      *
      * @param input the file that is read, which must not be written over
      */
     Optional<String> problem(Path input) {
         try {
+            if (path.toString().equals("-")) {
+                return Optional.of("standard output holds the report, expected a file name");
+            }
             if (Files.isDirectory(path)) {
                 return Optional.of("is a folder, expected a file name");
             }
@@ -74,11 +91,10 @@ record OutputFile(Path path, boolean overwrite) {
      * Writes the file, or says why it could not be written.
      *
      * @param text what to write
-     * @param option the option that named the file
      * @param errors where to say it
      * @return whether it was written
      */
-    boolean write(String text, String option, PrintWriter errors) {
+    boolean write(String text, PrintWriter errors) {
         try {
             write(text);
             return true;

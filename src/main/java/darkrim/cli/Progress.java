@@ -8,7 +8,7 @@ import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBarStyle;
 
-/** Shows how far the work is, with the time left at most, in one line that is written again and wiped at the end. */
+/** Shows how far the work is, with the time left, in one line that is written again and wiped at the end. */
 final class Progress implements Watch, AutoCloseable {
     private static final int WIDTH = 79;
 
@@ -32,7 +32,7 @@ final class Progress implements Watch, AutoCloseable {
             close();
             step = newStep;
             bar = new ProgressBarBuilder()
-                    .setTaskName(newStep + ", at most")
+                    .setTaskName(newStep)
                     .setInitialMax(most)
                     .setStyle(ProgressBarStyle.ASCII)
                     .setConsumer(new Line())

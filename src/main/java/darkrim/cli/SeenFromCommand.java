@@ -3,16 +3,14 @@ package darkrim.cli;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.present.PointReport;
 import darkrim.present.PupilDrawing;
-import darkrim.study.Effort;
 import darkrim.study.NoSuchPoint;
 import darkrim.study.PointSight;
-import darkrim.verdict.Watch;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code darkrim seen-from}: what one point sees of the pupil. */
 @Command(
@@ -36,45 +34,32 @@ import picocli.CommandLine.Parameters;
             "",
             "Exit codes:",
             "  0  done",
-            "  2  the layout, the point, an option or the output file cannot be used; standard error says why",
+            "  2  the layout, the point, an option or an output cannot be used; standard error says why",
             "  3  the work was stopped; what was sampled until then is shown",
             "  4  the program broke; standard error says what to report"
         })
 final class SeenFromCommand implements Callable<Integer>, LayoutCommand {
     private final Surroundings surroundings;
 
-    @Parameters(paramLabel = "LAYOUT", arity = "1", description = "The layout file (YAML).")
-    private Path layout;
-
     @Option(
             names = "--at",
             paramLabel = "SURFACE[:u,v]",
+            order = -3,
             required = true,
             converter = PointOption.Reader.class,
             description = "The point: full name of a surface and, from 0 to 1, shares of the way across the rectangle"
                     + " around it; default 0.5,0.5, the middle.")
     private PointOption at;
 
-    @Option(names = "--svg", paramLabel = "FILE", description = "Also draw what the point sees into this file (SVG).")
+    @Option(
+            names = "--svg",
+            paramLabel = "FILE",
+            order = -2,
+            description = "Also draw what the point sees into this file (SVG).")
     private Path svg;
 
-    @Option(names = "--overwrite", description = "Replace the output file if there is one.")
-    private boolean overwrite;
-
-    @Option(
-            names = "--samples",
-            paramLabel = "N",
-            converter = SampleCount.class,
-            description = "Samples to take, such as 1e7; default: 1e6.")
-    private Long samples;
-
-    @Option(names = "--seed", paramLabel = "N", description = "Seed of the random numbers instead of the layout's.")
-    private Long seed;
-
-    @Option(
-            names = {"-v", "--verbose"},
-            description = "Show details if the program breaks.")
-    private boolean verbose;
+    @Mixin
+    private LayoutOptions options;
 
     SeenFromCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -82,52 +67,30 @@ final class SeenFromCommand implements Callable<Integer>, LayoutCommand {
 
     @Override
     public Integer call() {
-        Optional<OutputFile> output = Optional.ofNullable(svg).map(path -> new OutputFile(path, overwrite));
-        Optional<String> problem = output.flatMap(file -> file.problem(layout));
-        if (problem.isPresent()) {
-            surroundings.errors().println("darkrim: --svg " + svg + ": " + problem.get() + "; nothing was done.");
+        Optional<OutputFile> output = options.output("--svg", svg);
+        if (output.isPresent() && !output.get().isUsable(options.layout(), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         PointSight sight;
         try {
-            sight = look();
+            sight = surroundings.watched(
+                    watch -> PointSight.of(options.layout(), at.surface(), at.u(), at.v(), options.effort(), watch));
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         } catch (NoSuchPoint none) {
             surroundings.errors().println("darkrim: --at: " + none.getMessage() + ".");
             return ExitCode.UNUSABLE;
         }
-        sight.warnings().forEach(surroundings.errors()::println);
-        surroundings.errors().flush();
-        surroundings.output().print(new PointReport(Version.number()).of(sight));
-        surroundings.output().flush();
+        surroundings.show(sight.warnings(), new PointReport(Version.number()).of(sight));
         if (output.isPresent()
-                && !output.get().write(new PupilDrawing(Version.number()).of(sight), "--svg", surroundings.errors())) {
+                && !output.get().write(new PupilDrawing(Version.number()).of(sight), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         return sight.stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;
     }
 
-    private PointSight look() throws UnusableInput, NoSuchPoint {
-        Effort effort = new Effort(
-                Runtime.getRuntime().availableProcessors(), Optional.ofNullable(seed), Optional.ofNullable(samples));
-        Watch watch = surroundings.watch().get();
-        try {
-            return PointSight.of(layout, at.surface(), at.u(), at.v(), effort, watch);
-        } finally {
-            if (watch instanceof Progress progress) {
-                progress.close();
-            }
-        }
-    }
-
     @Override
-    public String input() {
-        return String.valueOf(layout);
-    }
-
-    @Override
-    public boolean verbose() {
-        return verbose;
+    public LayoutOptions options() {
+        return options;
     }
 }

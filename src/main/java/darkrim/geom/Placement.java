@@ -69,8 +69,8 @@ public final class Placement {
      */
     private static Matrix4x3d turn(Vector3D axis, double degrees) {
         double within = Math.IEEEremainder(degrees, 360);
-        double sine = within % 180 == 0 ? 0 : Math.sin(Math.toRadians(within));
-        double cosine = Math.abs(within) == 90 ? 0 : Math.cos(Math.toRadians(within));
+        double sine = within % 180 == 0 ? 0 : StrictMath.sin(Math.toRadians(within));
+        double cosine = Math.abs(within) == 90 ? 0 : StrictMath.cos(Math.toRadians(within));
         double rest = 1 - cosine;
         double x = axis.getX();
         double y = axis.getY();

@@ -41,8 +41,7 @@ public record Ring(double radius, double hole) implements Outline {
     public void place(double s, double t, double[] into) {
         double inner = hole * hole;
         double distance = Math.sqrt(inner + (radius * radius - inner) * s);
-        double angle = 2 * Math.PI * t;
-        into[0] = distance * Math.cos(angle);
-        into[1] = distance * Math.sin(angle);
+        into[0] = distance * UnitCircle.cosine(t);
+        into[1] = distance * UnitCircle.sine(t);
     }
 }

@@ -53,8 +53,9 @@ record BeamBuilder(Findings findings) {
      * (u, v) to z = v sin a cos b - u sin b.
      */
     private static double droop(BeamSpec.PupilSpec pupil) {
-        double alongU = -Math.sin(Math.toRadians(pupil.tiltAboutY()));
-        double alongV = Math.sin(Math.toRadians(pupil.tiltAboutX())) * Math.cos(Math.toRadians(pupil.tiltAboutY()));
+        double alongU = -StrictMath.sin(Math.toRadians(pupil.tiltAboutY()));
+        double alongV =
+                StrictMath.sin(Math.toRadians(pupil.tiltAboutX())) * StrictMath.cos(Math.toRadians(pupil.tiltAboutY()));
         if (pupil.outline() instanceof Ring ring) {
             return ring.radius() * Math.hypot(alongU, alongV);
         }

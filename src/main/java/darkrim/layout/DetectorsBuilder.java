@@ -10,6 +10,11 @@ import java.util.Set;
 
 /** Detectors in a grid, and whether their pieces fit on each other. */
 final class DetectorsBuilder {
+    /** Pixels of detectors lie between these, mm: common practice, no source. */
+    private static final double SMALL_PITCH = 0.001;
+
+    private static final double LARGE_PITCH = 0.1;
+
     private final Fields fields;
     private final Findings findings;
     private boolean sound = true;
@@ -72,6 +77,14 @@ final class DetectorsBuilder {
     }
 
     private void check(DetectorsShape shape) {
+        if (shape.pixelPitch() < SMALL_PITCH || shape.pixelPitch() > LARGE_PITCH) {
+            findings.warning(
+                    "pixel-pitch",
+                    fields.place("pixel_pitch"),
+                    "a pixel pitch of " + mm(shape.pixelPitch()) + " makes a pixel array of "
+                            + mm(shape.pixels() * shape.pixelPitch())
+                            + " and is unusual, expected from 1 um to 100 um: check its unit");
+        }
         if (2L * shape.referencePixels() >= shape.pixels()) {
             report(
                     "pixels",

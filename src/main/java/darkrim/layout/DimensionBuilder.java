@@ -17,19 +17,26 @@ import java.util.Set;
 /** The units and named dimensions of a file, and with them the values of all its numbers. */
 final class DimensionBuilder {
     private final Fields file;
+    private final Map<String, Double> chosen;
     private final Findings findings;
     private final Map<String, Amount> written = new LinkedHashMap<>();
     private final Set<String> broken = new HashSet<>();
 
-    DimensionBuilder(Fields file, Findings findings) {
+    /**
+     * @param file the file
+     * @param chosen values that dimensions take instead of what is written, in mm, degrees or plain
+     * @param findings receives what is wrong
+     */
+    DimensionBuilder(Fields file, Map<String, Double> chosen, Findings findings) {
         this.file = file;
+        this.chosen = chosen;
         this.findings = findings;
     }
 
     /** Settles all numbers of the file and hands over the named ones. */
     Map<String, Dimension> build(List<Amount> amounts) {
         file.find("dimensions").ifPresent(value -> collect((Value.Named) value));
-        Quantities quantities = new Quantities(unit("length"), unit("angle"), written, findings);
+        Quantities quantities = new Quantities(unit("length"), unit("angle"), written, chosen, findings);
         quantities.settle(amounts, broken);
         Map<String, Dimension> dimensions = new LinkedHashMap<>();
         quantities.dimensions().forEach((name, settled) -> {

@@ -1,12 +1,12 @@
 package darkrim.layout;
 
+import darkrim.geom.MitredOffset;
 import darkrim.geom.Outline;
 import darkrim.geom.Polygon;
 import darkrim.geom.Ring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -29,34 +29,11 @@ record Footprint(Outline outline, double x, double y) {
         if (outline instanceof Ring ring) {
             return Optional.of(Ring.disc(ring.radius() + by));
         }
-        List<Vector2D> corners = ((Polygon) outline).corners();
-        List<Vector2D> moved = new ArrayList<>();
-        for (int i = 0; i < corners.size(); i++) {
-            Vector2D before = corners.get((i + corners.size() - 1) % corners.size());
-            Vector2D here = corners.get(i);
-            Vector2D after = corners.get((i + 1) % corners.size());
-            Vector2D in = outward(before, here);
-            Vector2D out = outward(here, after);
-            // The corner where both moved sides meet.
-            moved.add(here.add(in.add(out).multiply(by / (1 + in.dot(out)))));
-        }
-        for (int i = 0; i < corners.size(); i++) {
-            int next = (i + 1) % corners.size();
-            Vector2D side = corners.get(next).subtract(corners.get(i));
-            if (!(side.dot(moved.get(next).subtract(moved.get(i))) > 0)) {
-                return Optional.empty();
-            }
-        }
         try {
-            return Optional.of(Polygon.of(moved));
-        } catch (IllegalArgumentException crossing) {
+            return Optional.of(Polygon.of(MitredOffset.outward(((Polygon) outline).corners(), by)));
+        } catch (IllegalArgumentException tooFar) {
             return Optional.empty();
         }
-    }
-
-    private static Vector2D outward(Vector2D from, Vector2D to) {
-        Vector2D along = to.subtract(from).normalize();
-        return Vector2D.of(along.getY(), -along.getX());
     }
 
     /** The upright rectangle around it. */
@@ -129,9 +106,9 @@ record Footprint(Outline outline, double x, double y) {
             polygon.corners().forEach(corner -> ring.add(new Coordinate(x + corner.getX(), y + corner.getY())));
         } else {
             double step = 2 * Math.PI / CIRCLE_CORNERS;
-            double radius = outline.reach() / Math.cos(step / 2);
+            double radius = outline.reach() / StrictMath.cos(step / 2);
             for (int i = 0; i < CIRCLE_CORNERS; i++) {
-                ring.add(new Coordinate(x + radius * Math.cos(i * step), y + radius * Math.sin(i * step)));
+                ring.add(new Coordinate(x + radius * StrictMath.cos(i * step), y + radius * StrictMath.sin(i * step)));
             }
         }
         ring.add(ring.get(0));

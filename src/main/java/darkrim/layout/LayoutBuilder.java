@@ -23,11 +23,13 @@ final class LayoutBuilder {
             Place.IN_CODE);
 
     private final Layout.Source source;
+    private final Map<String, Double> chosen;
     private final Findings findings;
     private boolean partsComplete;
 
-    LayoutBuilder(Layout.Source source, Findings findings) {
+    LayoutBuilder(Layout.Source source, Map<String, Double> chosen, Findings findings) {
         this.source = source;
+        this.chosen = chosen;
         this.findings = findings;
     }
 
@@ -39,7 +41,7 @@ final class LayoutBuilder {
     /** Reads the whole file. */
     Layout build(FormReader reader, Node.Mapping mapping) {
         Fields file = (Fields) reader.read(mapping, LayoutKeys.LAYOUT, "").orElseThrow();
-        DimensionBuilder dimensionBuilder = new DimensionBuilder(file, findings);
+        DimensionBuilder dimensionBuilder = new DimensionBuilder(file, chosen, findings);
         Map<String, Dimension> dimensions = dimensionBuilder.build(reader.amounts());
         FinishBuilder finishBuilder = new FinishBuilder(file, findings);
         Map<String, FinishSpec> finishes = finishBuilder.finishes();
@@ -65,7 +67,11 @@ final class LayoutBuilder {
                 requirements,
                 whole(file, "placement_error").map(Fields::number),
                 whole(file, "sampling").map(value -> sampling((Fields) value)).orElse(SamplingSpec.DEFAULT),
-                whole(file, "maps").map(value -> maps((Fields) value)).orElse(MapSpec.DEFAULT));
+                whole(file, "maps")
+                        .filter(value -> mapping.entries().stream()
+                                .anyMatch(entry -> entry.key().equals("maps")))
+                        .map(value -> maps((Fields) value))
+                        .orElse(MapSpec.DEFAULT));
     }
 
     private List<Part> parts(Fields file, FinishBuilder finishes) {
@@ -97,6 +103,7 @@ final class LayoutBuilder {
 
     private static MapSpec maps(Fields fields) {
         List<Integer> cells = fields.counts("cells");
-        return new MapSpec(fields.text("surfaces"), cells.get(0), cells.get(cells.size() - 1));
+        return new MapSpec(
+                fields.text("surfaces"), cells.get(0), cells.get(cells.size() - 1), fields.place("surfaces"));
     }
 }

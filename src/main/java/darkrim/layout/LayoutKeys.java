@@ -45,13 +45,18 @@ final class LayoutKeys {
                             "direct",
                             new Kind.Either(List.of(Kinds.choice("none"), LIGHT_LIMIT)),
                             "Light straight from the pupil: none, or a limit."),
-                    Key.optional("once_reflected", LIGHT_LIMIT, "Light after one reflection: a limit."),
+                    Key.optional(
+                            "once_reflected",
+                            new Kind.Either(List.of(Kinds.choice("none"), LIGHT_LIMIT)),
+                            "Light after one reflection: none, or a limit."),
                     Key.optional(
                             "pupil_seen",
                             Kind.Structure.of(
                                     "pupil_seen",
                                     Key.required(
-                                            "at_least", Kinds.LEAST_SHARE, "Least share of the pupil that is seen.")),
+                                            "at_least",
+                                            Kinds.LEAST_SHARE,
+                                            "Least share of the pupil's area that every point sees.")),
                             "How much of the pupil is seen.")),
             List.of("direct", "once_reflected", "pupil_seen"));
 

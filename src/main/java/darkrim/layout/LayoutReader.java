@@ -17,6 +17,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -60,6 +61,19 @@ public final class LayoutReader {
      * @return the layout and all that is wrong with it
      */
     public static LayoutReading read(String file, byte[] content) {
+        return read(file, content, Map.of());
+    }
+
+    /**
+     * Reads a text, with some named dimensions at other values than it says. A dimension that is written as a formula takes the value
+     * too; what is reckoned from it follows.
+     *
+     * @param file name of the file, for messages
+     * @param content its bytes, UTF-8
+     * @param chosen values by name of the dimension, in mm, degrees or plain; a name that the file does not define has no effect
+     * @return the layout and all that is wrong with it
+     */
+    public static LayoutReading read(String file, byte[] content, Map<String, Double> chosen) {
         Findings findings = new Findings();
         Optional<Node> root = YamlText.parse(file, content, findings);
         if (root.isEmpty()) {
@@ -77,7 +91,7 @@ public final class LayoutReader {
             return new LayoutReading(Optional.empty(), false, findings.sorted());
         }
         FormReader reader = new FormReader(findings);
-        LayoutBuilder builder = new LayoutBuilder(new Layout.Source(file, sha256(content)), findings);
+        LayoutBuilder builder = new LayoutBuilder(new Layout.Source(file, sha256(content)), chosen, findings);
         Layout layout = builder.build(reader, mapping);
         return new LayoutReading(Optional.of(layout), builder.partsComplete(), limited(findings.sorted()));
     }

@@ -39,7 +39,7 @@ final class OpeningFit {
             return false;
         }
         double widening = group.knifeEdge()
-                .map(edge -> (thickness - edge.land()) * Math.tan(Math.toRadians(edge.bevel())))
+                .map(edge -> (thickness - edge.land()) * StrictMath.tan(Math.toRadians(edge.bevel())))
                 .orElse(0.0);
         Optional<Outline> widest = Footprint.widened(group.outline(), widening);
         if (widest.isEmpty()) {

@@ -11,11 +11,12 @@ import java.util.Optional;
  * @param shape what it is
  * @param placement where it stands
  * @param repeat how often it is repeated, if it is
- * @param finish name of its finish; {@link #NO_FINISH} absorbs everything
+ * @param finish name of its finish; absent where none is stated, which absorbs everything as {@link #NO_FINISH} does
  * @param place where it stands in the file
  */
-public record Part(String name, Shape shape, Placement placement, Optional<Repeat> repeat, String finish, Place place) {
-    /** The finish of a part for which none is stated: an ideal absorber. */
+public record Part(
+        String name, Shape shape, Placement placement, Optional<Repeat> repeat, Optional<String> finish, Place place) {
+    /** The finish that absorbs everything; a part for which none is stated has it, too. */
     public static final String NO_FINISH = "absorber";
 
     /**

@@ -20,8 +20,10 @@ record PartBuilder(FinishBuilder finishes, Findings findings) {
         Optional<darkrim.geom.Placement> placement = new PlacementBuilder(findings).placement(fields);
         Optional<Part.Repeat> repeat = PlacementBuilder.repeat(fields);
         repeat.ifPresent(copies -> checkSteps(copies, fields));
-        String finish = fields.text("finish");
-        if (shape.isEmpty() || placement.isEmpty() || !finishes.isKnown(finish)) {
+        Optional<String> finish = fields.find("finish").map(Fields::text);
+        if (shape.isEmpty()
+                || placement.isEmpty()
+                || !finish.map(finishes::isKnown).orElse(true)) {
             return Optional.empty();
         }
         return Optional.of(new Part(name, shape.get(), placement.get(), repeat, finish, place));
@@ -49,7 +51,7 @@ record PartBuilder(FinishBuilder finishes, Findings findings) {
         double depth = fields.number("depth");
         double height = fields.number("height");
         double tilt = fields.number("tilt");
-        double atTop = Math.min(width, depth) + 2 * height * Math.tan(Math.toRadians(tilt));
+        double atTop = Math.min(width, depth) + 2 * height * StrictMath.tan(Math.toRadians(tilt));
         if (atTop < Kinds.TINY) {
             findings.error(
                     "walls",

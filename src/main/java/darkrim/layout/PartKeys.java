@@ -23,11 +23,11 @@ final class PartKeys {
 
     /** What every part can have. */
     private static final List<Key> COMMON = List.of(
-            Key.withDefault(
+            Key.optional(
                     "finish",
                     Kinds.NAME,
-                    Part.NO_FINISH,
-                    "Name of the finish of all its surfaces; finish_rules can change it for some of them."),
+                    "Name of the finish of all its surfaces; finish_rules can change it for some of them. 'absorber' reflects"
+                            + " nothing; so does a part that states none, with a warning where reflected light is asked for."),
             Key.withDefault(
                     "at", Kinds.POINT, "[0, 0, 0]", "Where the part's origin stands: x, y, z; mm unless stated."),
             Key.optional(

@@ -27,9 +27,9 @@ public record Requirement(String name, String surfaces, Condition condition, Pla
     public record AtMost(LightClass light, double limit, Per per) implements Condition {}
 
     /**
-     * At least this share of the pupil's area is seen from the surface.
+     * At least this share of the pupil's area is seen from every point of the surface.
      *
-     * @param share least share that passes, 0 to 1, the mean over the surface
+     * @param share least share that passes, 0 to 1
      */
     public record PupilSeen(double share) implements Condition {}
 

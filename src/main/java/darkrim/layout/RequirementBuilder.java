@@ -32,7 +32,9 @@ final class RequirementBuilder {
             return new Requirement.PupilSeen(fields.fields("pupil_seen").number("at_least"));
         }
         if (fields.has("once_reflected")) {
-            return limit(Requirement.LightClass.ONCE_REFLECTED, fields.fields("once_reflected"));
+            return fields.find("once_reflected").orElseThrow() instanceof Fields limit
+                    ? limit(Requirement.LightClass.ONCE_REFLECTED, limit)
+                    : new Requirement.AtMost(Requirement.LightClass.ONCE_REFLECTED, 0, Requirement.Per.SURFACE);
         }
         return fields.find("direct").orElseThrow() instanceof Fields limit
                 ? limit(Requirement.LightClass.DIRECT, limit)

@@ -1,5 +1,6 @@
 package darkrim.light;
 
+import darkrim.geom.UnitCircle;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /** Random directions about a normal; the last one stands in the fields, unit length. Mutable, one for each thread. */
@@ -12,16 +13,16 @@ final class Directions {
     void cosine(UniformRandomProvider random, double nx, double ny, double nz) {
         double radius2 = random.nextDouble();
         double radius = Math.sqrt(radius2);
-        double angle = 2 * Math.PI * random.nextDouble();
-        turn(nx, ny, nz, radius * Math.cos(angle), radius * Math.sin(angle), Math.sqrt(1 - radius2));
+        double turn = random.nextDouble();
+        turn(nx, ny, nz, radius * UnitCircle.cosine(turn), radius * UnitCircle.sine(turn), Math.sqrt(1 - radius2));
     }
 
     /** A direction uniform over the cone about a unit axis whose half angle has this cosine. */
     void cone(UniformRandomProvider random, double nx, double ny, double nz, double cosine) {
         double c = 1 - random.nextDouble() * (1 - cosine);
         double s = Math.sqrt(Math.max(0, 1 - c * c));
-        double angle = 2 * Math.PI * random.nextDouble();
-        turn(nx, ny, nz, s * Math.cos(angle), s * Math.sin(angle), c);
+        double turn = random.nextDouble();
+        turn(nx, ny, nz, s * UnitCircle.cosine(turn), s * UnitCircle.sine(turn), c);
     }
 
     /**

@@ -1,16 +1,15 @@
 package darkrim.light;
 
 import darkrim.scene.Scene;
-import darkrim.scene.Surface;
+import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
- * What can send once-reflected light to a receiver: surfaces that are not known to be dark and have a part in front of it. Among them the
- * planes of flat mirrors, whose image of the pupil is sampled unless there are many. Immutable.
+ * What can send once-reflected light to a receiver: {@link Senders} that are {@link Facing} it. Among them the planes of flat mirrors, whose
+ * image of the pupil is sampled unless there are many. Immutable.
  */
 final class Reflectors {
     /** Above this number of planes a sample that picks one image at random is worse than a gathered ray. */
@@ -18,57 +17,76 @@ final class Reflectors {
 
     private final double[] planes;
     private final int[] planeNumbers;
-    private final boolean[] byImage;
     private final double largest;
 
     /**
      * Finds them for a receiver.
      *
-     * @param lit by surface number, whether direct light may reach it
+     * @param lift how far starts are lifted from a face, mm
      */
-    Reflectors(Scene scene, PupilSource pupil, boolean[] lit, Receiver receiver) {
-        Map<Integer, Integer> facetOfPlane = new TreeMap<>();
-        Map<Integer, Double> mirrorSample = new HashMap<>();
-        double diffuse = 0;
-        double anyMirror = 0;
-        double mirrorNearPupil = 0;
-        for (Surface surface : scene.surfaces()) {
-            if (lit[surface.index()] && surface.finish().reflectance() > 0) {
-                for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
-                    if (isInFront(scene, receiver, surface, f)) {
-                        double sample = pupil.largestSample(leastHeight(scene, pupil, f));
-                        diffuse = Math.max(diffuse, surface.finish().diffuse() * sample);
-                        if (surface.finish().mirror() > 0) {
-                            double followed = surface.finish().mirror() * Math.PI;
-                            anyMirror = Math.max(anyMirror, followed);
-                            if (pupil.fillsTheSky(Math.max(0, leastHeight(scene, pupil, f)))) {
-                                mirrorNearPupil = Math.max(mirrorNearPupil, followed);
-                            }
-                            facetOfPlane.putIfAbsent(scene.plane(f), f);
-                            mirrorSample.merge(scene.plane(f), surface.finish().mirror() * sample, Math::max);
-                        }
-                    }
-                }
-            }
-        }
-        List<Integer> kept = facetOfPlane.size() > MOST_IMAGES ? List.of() : List.copyOf(facetOfPlane.keySet());
-        byImage = new boolean[scene.planeCount()];
-        planes = new double[4 * kept.size()];
-        planeNumbers = new int[kept.size()];
+    Reflectors(Scene scene, Senders senders, Receiver receiver, double lift) {
+        Facing facing = new Facing(scene, receiver, lift);
+        Mirrors mirrors = new Mirrors(scene, senders, facing);
+        planeNumbers = mirrors.areMany() ? new int[0] : mirrors.planeNumbers();
+        planes = new double[4 * planeNumbers.length];
         double image = 0;
         for (int i = 0; i < planeNumbers.length; i++) {
-            planeNumbers[i] = kept.get(i);
-            byImage[planeNumbers[i]] = true;
-            image = Math.max(image, mirrorSample.get(planeNumbers[i]));
-            int facet = facetOfPlane.get(planeNumbers[i]);
+            image = Math.max(image, mirrors.largestOf.get(planeNumbers[i]));
+            int facet = mirrors.facetOf.get(planeNumbers[i]);
             Vector3D normal = scene.normal(facet);
             planes[4 * i] = normal.getX();
             planes[4 * i + 1] = normal.getY();
             planes[4 * i + 2] = normal.getZ();
             planes[4 * i + 3] = normal.dot(scene.corner(facet, 0));
         }
-        double followed = kept.isEmpty() ? anyMirror : mirrorNearPupil;
-        largest = (diffuse + followed + planeNumbers.length * image) / scene.referenceIrradiance();
+        double followed = planeNumbers.length == 0 ? mirrors.strongest : mirrors.strongestNearPupil;
+        largest = (largestDiffuse(scene, senders, facing) + Math.PI * followed + planeNumbers.length * image)
+                / scene.referenceIrradiance();
+    }
+
+    /** The mirrors that face a receiver, by plane. Of more than {@link #MOST_IMAGES} planes only the strongest mirror matters. */
+    private static final class Mirrors {
+        private final Map<Integer, Integer> facetOf = new TreeMap<>();
+        private final Map<Integer, Double> largestOf = new HashMap<>();
+        private double strongest;
+        private double strongestNearPupil;
+
+        Mirrors(Scene scene, Senders senders, Facing facing) {
+            for (int i = 0; i < senders.count(); i++) {
+                double mirror = senders.mirror(i);
+                if (mirror > 0 && (!areMany() || mirror > strongest) && mayGet(scene, senders, i, facing)) {
+                    strongest = Math.max(strongest, mirror);
+                    if (senders.isNearPupil(i)) {
+                        strongestNearPupil = Math.max(strongestNearPupil, mirror);
+                    }
+                    facetOf.putIfAbsent(scene.plane(senders.facet(i)), senders.facet(i));
+                    largestOf.merge(scene.plane(senders.facet(i)), senders.mirrorSample(i), Math::max);
+                }
+            }
+        }
+
+        boolean areMany() {
+            return facetOf.size() > MOST_IMAGES;
+        }
+
+        int[] planeNumbers() {
+            return facetOf.keySet().stream().mapToInt(Integer::intValue).toArray();
+        }
+    }
+
+    private static double largestDiffuse(Scene scene, Senders senders, Facing facing) {
+        for (int sender : senders.brightestFirst()) {
+            if (mayGet(scene, senders, sender, facing)) {
+                return senders.diffuseSample(sender);
+            }
+        }
+        return 0;
+    }
+
+    private static boolean mayGet(Scene scene, Senders senders, int sender, Facing facing) {
+        return facing.mayGet(
+                senders.facet(sender),
+                scene.surfaces().get(senders.surface(sender)).back());
     }
 
     /** No sample of once-reflected light can be larger than this, relative irradiance. */
@@ -93,47 +111,6 @@ final class Reflectors {
 
     /** Whether light by mirrors in a plane is found through its image, at points where the pupil does not fill the sky. */
     boolean byImage(int planeNumber) {
-        return byImage[planeNumber];
-    }
-
-    /** Whether a corner of the facet lies in front of the receiver and a corner of the receiver in front of the facet's surface. */
-    private static boolean isInFront(Scene scene, Receiver receiver, Surface surface, int facet) {
-        Vector3D normal = scene.normal(facet).multiply(surface.back() ? -1 : 1);
-        if (receiver instanceof Receiver.AtPoint at) {
-            return faces(at.position(), at.normal(), scene, facet) && sees(scene, facet, normal, at.position());
-        }
-        Surface on = ((Receiver.OnSurface) receiver).surface();
-        boolean mayReceive = false;
-        boolean maySend = false;
-        for (int g = on.firstFacet(); g < on.firstFacet() + on.facetCount() && !(mayReceive && maySend); g++) {
-            Vector3D facing = scene.normal(g).multiply(on.back() ? -1 : 1);
-            mayReceive |= faces(scene.corner(g, 0), facing, scene, facet);
-            for (int k = 0; k < 3; k++) {
-                maySend |= sees(scene, facet, normal, scene.corner(g, k));
-            }
-        }
-        return mayReceive && maySend;
-    }
-
-    private static boolean faces(Vector3D point, Vector3D facing, Scene scene, int facet) {
-        for (int k = 0; k < 3; k++) {
-            if (scene.corner(facet, k).subtract(point).dot(facing) > 0) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static boolean sees(Scene scene, int facet, Vector3D normal, Vector3D point) {
-        return point.subtract(scene.corner(facet, 0)).dot(normal) > 0;
-    }
-
-    private static double leastHeight(Scene scene, PupilSource pupil, int facet) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < 3; k++) {
-            Vector3D corner = scene.corner(facet, k);
-            least = Math.min(least, pupil.height(corner.getX(), corner.getY(), corner.getZ()));
-        }
-        return least;
+        return Arrays.binarySearch(planeNumbers, planeNumber) >= 0;
     }
 }

@@ -20,7 +20,7 @@ import org.apache.commons.rng.UniformRandomProvider;
 
 /**
  * Measures direct and once-reflected light at receivers of a scene, in batches of independent samples. Batch {@code i} of a receiver and
- * class gives the same bits on any thread. Immutable; safe for use by many threads.
+ * class gives the same bits on any thread. Safe for use by many threads.
  */
 public final class Transport {
     private final Scene scene;
@@ -30,6 +30,8 @@ public final class Transport {
     private final Streams streams;
     private final boolean[] lit;
     private final Map<Receiver, Reflectors> reflectors = new ConcurrentHashMap<>();
+    /** Found when first asked for; only {@link #senders} may touch it. */
+    private Senders senders;
 
     /**
      * @param scene the scene
@@ -88,6 +90,11 @@ public final class Transport {
                 ? largestDirect(on.surface())
                 : pupil.largestSample(height(((Receiver.AtPoint) receiver).position()));
         return sample / scene.referenceIrradiance();
+    }
+
+    /** Nothing measured yet at a receiver, and the largest sample not looked for: that takes a while in a scene of many facets. */
+    public Tally unmeasured(Receiver receiver, LightClass light) {
+        return Tally.none(light, Double.POSITIVE_INFINITY, cells(receiver));
     }
 
     /** Nothing measured yet at a receiver. */
@@ -194,7 +201,14 @@ public final class Transport {
     }
 
     private Reflectors reflectors(Receiver receiver) {
-        return reflectors.computeIfAbsent(receiver, at -> new Reflectors(scene, pupil, lit, at));
+        return reflectors.computeIfAbsent(receiver, at -> new Reflectors(scene, senders(), at, starts.lift()));
+    }
+
+    private synchronized Senders senders() {
+        if (senders == null) {
+            senders = new Senders(scene, pupil, lit);
+        }
+        return senders;
     }
 
     private static boolean[] allLit(Scene scene) {

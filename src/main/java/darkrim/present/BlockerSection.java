@@ -27,7 +27,7 @@ final class BlockerSection {
         List<Hidden> all = hidden(sight);
         if (all.isEmpty()) {
             page.paragraph(
-                    SightWords.isWhole(sight.view().areaFraction())
+                    SightWords.isWhole(sight.exactShare())
                             ? "Nothing."
                             : "No line of " + Figures.count(sight.obstruction().samples())
                                     + " was stopped: what is hidden is too little for them to find.");

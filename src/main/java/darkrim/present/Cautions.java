@@ -22,7 +22,7 @@ public final class Cautions {
             "A verdict here does not replace measurement, the project's own review, local codes and licensed practice.",
             "It holds for the layout as written: nominal dimensions, the finishes stated, the beam stated.",
             "Reflectances are only as good as their source: measure your own coatings.",
-            "Parts that run into one another are not reported: what lies inside another part counts as dark.");
+            "Parts that run into one another are named in a warning: what lies inside another part counts as dark.");
 
     private Cautions() {}
 }

@@ -10,7 +10,9 @@ final class ConditionWords {
     /** Short, for a column: {@code direct none}, {@code reflected <= 2e-5}, {@code pupil >= 0.999}. */
     static String brief(Requirement.Condition condition) {
         if (condition instanceof Requirement.AtMost most) {
-            return (most.light() == LightClass.DIRECT ? "direct" : "reflected") + " <= " + Figures.limit(most.limit())
+            String light = most.light() == LightClass.DIRECT ? "direct" : "reflected";
+            return light
+                    + (most.limit() == 0 ? " none" : " <= " + Figures.limit(most.limit()))
                     + (perCell(most) ? " a cell" : "");
         }
         if (condition instanceof Requirement.PupilSeen seen) {
@@ -35,12 +37,14 @@ final class ConditionWords {
 
     private static String object(Requirement.Condition condition) {
         if (condition instanceof Requirement.AtMost most) {
-            return " at most " + Figures.limit(most.limit()) + " of "
-                    + (most.light() == LightClass.DIRECT ? "direct" : "once-reflected") + " light, the mean over the "
-                    + (perCell(most) ? "cell" : "surface");
+            String light = (most.light() == LightClass.DIRECT ? "direct" : "once-reflected") + " light";
+            return most.limit() == 0
+                    ? " no " + light
+                    : " at most " + Figures.limit(most.limit()) + " of " + light + ", the mean over the "
+                            + (perCell(most) ? "cell" : "surface");
         }
         if (condition instanceof Requirement.PupilSeen seen) {
-            return " at least " + Figures.limit(seen.share()) + " of the pupil, the mean over the surface";
+            return " at least " + Figures.limit(seen.share()) + " of the pupil from every point";
         }
         return " no direct light";
     }

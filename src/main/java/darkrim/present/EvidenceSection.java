@@ -75,8 +75,9 @@ final class EvidenceSection {
         page.block(table.text());
     }
 
+    /** The evidence and, beside an interval of once-reflected light or a proof about it, what the other of the two says. */
     private static String words(Outcome outcome, Values values) {
-        return EvidenceWords.of(outcome.evidence(), values.confidence());
+        return EvidenceWords.of(outcome.evidence(), values.confidence()) + values.beside(outcome);
     }
 
     private static String summary(RequirementResult result, List<Outcome> against, Values values) {
@@ -89,7 +90,7 @@ final class EvidenceSection {
         if (!against.isEmpty()) {
             return Figures.counted(all.size(), what) + " should " + asked + "; " + counts(against) + ":";
         }
-        String every = all.size() == 1 ? "the " + what : "all " + Figures.counted(all.size(), what);
+        String every = Figures.all(all.size(), what);
         if (Values.isAllDark(result)) {
             return every + " proved dark"
                     + result.leastMargin()
@@ -98,6 +99,12 @@ final class EvidenceSection {
                                             least.evidence().margin().orElseThrow()))
                             .orElse("")
                     + ".";
+        }
+        if (Values.isAllWholeOrNone(result)) {
+            return every
+                    + (result.worst().evidence() instanceof Evidence.ExactShare
+                            ? (all.size() == 1 ? " sees" : " see") + " the whole pupil from every point, proved."
+                            : (all.size() == 1 ? " gets" : " get") + " no once-reflected light, proved.");
         }
         return every + " "
                 + (all.size() == 1 ? ConditionWords.found(result.requirement().condition()) : asked) + "; worst "

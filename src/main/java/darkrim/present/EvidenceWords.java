@@ -29,6 +29,12 @@ final class EvidenceWords {
             return "neither proved dark nor found lit: " + Figures.three(open.area()) + " mm2 ("
                     + Figures.percent(open.fraction()) + " of its area) left open";
         }
+        if (evidence instanceof Evidence.ExactShare share) {
+            return share(share);
+        }
+        if (evidence instanceof Evidence.ProvedBound bound) {
+            return bound(bound.atMost());
+        }
         return sampled((Evidence.Sampled) evidence, confidence);
     }
 
@@ -44,13 +50,32 @@ final class EvidenceWords {
                 : "clearance " + Figures.margin(margin.millimetres()) + " mm" + setBy;
     }
 
+    /** A proved upper bound of once-reflected light. */
+    static String bound(double atMost) {
+        return atMost == 0 ? "proved to get none" : "never more than " + Figures.atMost(atMost) + ", proved";
+    }
+
+    private static String share(Evidence.ExactShare share) {
+        if (share.isWhole()) {
+            return "whole pupil seen from every point, proved";
+        }
+        if (share.lowest().isEmpty()) {
+            return "not looked at";
+        }
+        return "least " + Figures.share(share.atMost()) + " at "
+                + point(share.lowest().get()) + ", exact; "
+                + (share.atLeast() > 0
+                        ? "nowhere below " + Figures.shareAtLeast(share.atLeast()) + ", proved"
+                        : "no lower bound proved");
+    }
+
     private static String sampled(Evidence.Sampled sampled, double confidence) {
         Estimate estimate = sampled.estimate();
         if (estimate.largest() == 0) {
             return "nothing that reflects can send light there";
         }
         if (estimate.samples() < 2) {
-            return "not measured";
+            return "not measured: the check ended before its turn (--samples allows more)";
         }
         String samples = Figures.counted(estimate.samples(), "sample");
         if (estimate.mean() == 0) {

@@ -28,7 +28,7 @@ final class FeasibilitySection {
             table.row(
                     line.opening(),
                     line.die(),
-                    line.holds() ? "holds" : "fails",
+                    line.holds() ? "holds" : line.fails() ? "fails" : "not judged",
                     side.side().label(),
                     fixed(side.overspill()),
                     fixed(side.room()),

@@ -1,6 +1,5 @@
 package darkrim.present;
 
-import darkrim.layout.form.Wording;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -9,6 +8,8 @@ import java.util.Locale;
 /** Numbers for people: three digits that matter, with the error in the same power of ten. Letters are ASCII. */
 final class Figures {
     private static final int DIGITS = 3;
+    /** Digits of what was written by hand. */
+    private static final int WRITTEN_DIGITS = 6;
     /** Decimals after the leading digit, at most, however small the error is. */
     private static final int MOST_DECIMALS = 4;
     /** Powers of ten of the leading digit that are written without an exponent. */
@@ -69,19 +70,53 @@ final class Figures {
         return count(count) + " " + one + (count == 1 ? "" : "s");
     }
 
+    /** All of some things: {@code the surface}, {@code both surfaces} or {@code all 3 surfaces}. */
+    static String all(long count, String one) {
+        return count == 1 ? "the " + one : count == 2 ? "both " + one + "s" : "all " + counted(count, one);
+    }
+
     /** A share as a percentage with one decimal; a share too small for it is {@code < 0.1 %}. */
     static String percent(double share) {
         return share > 0 && share < 0.001 ? "< 0.1 %" : String.format(Locale.ROOT, "%.1f %%", 100 * share);
     }
 
-    /** A confidence as a percentage with all its digits, such as {@code 99.9 %}. */
-    static String confidence(double share) {
-        return Wording.number(100 * share) + " %";
+    /** A share of a whole with six decimals at most, never more than the share, such as {@code 0.9931}. */
+    static String shareAtLeast(double share) {
+        return share(share, RoundingMode.FLOOR);
     }
 
-    /** A limit as it was written, such as {@code 2e-5} or {@code 0.999}. */
+    /** A share of a whole with six decimals at most, such as {@code 0.9931}. */
+    static String share(double share) {
+        return share(share, RoundingMode.HALF_EVEN);
+    }
+
+    private static String share(double share, RoundingMode mode) {
+        BigDecimal shown = BigDecimal.valueOf(share).setScale(6, mode);
+        return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
+    }
+
+    /** A confidence as a percentage with all its nines, such as {@code 99.9 %}; below 100 % unless it is 1. */
+    static String confidence(double share) {
+        return digits(share).movePointRight(2).toPlainString() + " %";
+    }
+
+    /** A limit as it was written, such as {@code 2e-5} or {@code 0.999}; below 1 it never reads 1. */
     static String limit(double value) {
-        return Wording.number(value);
+        BigDecimal shown = digits(value);
+        int power = power(shown);
+        return shown.signum() == 0 || power >= LEAST_PLAIN
+                ? shown.toPlainString()
+                : shown.scaleByPowerOfTen(-power).toPlainString() + "e" + power;
+    }
+
+    /** Six digits that matter, and more where the value is so near 1 that they would not tell it from 1; no useless zeros. */
+    private static BigDecimal digits(double value) {
+        BigDecimal exact = BigDecimal.valueOf(value);
+        BigDecimal toOne = BigDecimal.ONE.subtract(exact).round(new MathContext(DIGITS));
+        int decimals = Math.max(WRITTEN_DIGITS - 1 - power(exact), toOne.signum() == 0 ? 0 : toOne.scale());
+        BigDecimal stripped =
+                exact.setScale(Math.max(0, decimals), RoundingMode.HALF_EVEN).stripTrailingZeros();
+        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
     }
 
     /** A length in mm with three decimals at most, without the unit. */

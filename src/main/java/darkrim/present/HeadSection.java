@@ -1,34 +1,33 @@
 package darkrim.present;
 
+import darkrim.assembly.Feasibility;
 import darkrim.layout.Layout;
 import darkrim.study.CheckResult;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What was checked, with what, and the verdict in a sentence. */
 final class HeadSection {
-    private static final int SHORT_HASH = 16;
+    /** Openings that are named in the head. */
+    private static final Rows OPENINGS = new Rows(2);
 
     private HeadSection() {}
 
     static void write(Page page, CheckResult result, String version, Ink ink) {
         Layout layout = result.layout();
-        String revision = layout.revision().isEmpty() ? "" : ", revision " + layout.revision();
-        page.paragraph(Printable.of(layout.title() + revision));
+        page.paragraph(LayoutWords.title(layout));
         String words = sentence(result);
         String verdict = result.judgement().verdict().name();
         // Wrapped before it is dyed, since escape codes have no width.
         Page sentence = new Page();
         sentence.paragraph(verdict + ": " + words);
         page.block(ink.word(result.judgement().verdict()) + sentence.text().substring(verdict.length()));
+        infeasible(result).ifPresent(page::paragraph);
         page.space();
-        String hash = layout.source().sha256();
-        page.line("file     " + Printable.of(layout.source().name())
-                + (hash.isEmpty()
-                        ? ""
-                        : ", SHA-256 " + hash.substring(0, Math.min(SHORT_HASH, hash.length())) + "..."));
+        page.line("file     " + LayoutWords.file(layout));
         page.line("program  Darkrim " + version + ", seed " + result.effort().seed() + ", confidence "
                 + Figures.confidence(result.effort().confidence()) + " over all sampled verdicts together");
         new Values(result)
@@ -36,26 +35,50 @@ final class HeadSection {
                 .ifPresent(unit -> page.line("light    relative irradiance 1 is " + Figures.three(unit) + " W/m2"));
     }
 
+    /** A verdict is about the drawn positions; the feasibility line counts the placement error too and may speak against it. */
+    private static Optional<String> infeasible(CheckResult result) {
+        List<Feasibility> failing =
+                result.feasibility().stream().filter(Feasibility::fails).toList();
+        if (failing.isEmpty()) {
+            return Optional.empty();
+        }
+        double error = failing.get(0).placementError();
+        List<Feasibility> named = OPENINGS.shown(failing);
+        String names = named.stream().map(line -> Printable.of(line.opening())).collect(Collectors.joining(", "));
+        int more = OPENINGS.left(failing);
+        return Optional.of(
+                "CAUTION: the feasibility of " + names + (more > 0 ? " and " + more + " more" : "") + " fails "
+                        + (error > 0
+                                ? "with the placement error of " + Figures.length(error)
+                                        + " mm; the verdict is for the parts exactly where they are drawn."
+                                : "even without placement error; the verdict covers only what the requirements ask."));
+    }
+
     /** The verdict on all requirements together, one sentence without the word itself. */
     static String sentence(CheckResult result) {
         List<RequirementResult> all = result.judgement().requirements();
-        String whole = Figures.counted(all.size(), "requirement");
         String failed = names(all, Verdict.FAIL);
         String open = names(all, Verdict.UNDECIDED);
         String why = result.judgement().stopped()
                 ? " when the work was stopped"
-                : " within " + Figures.count(result.effort().mostSamples()) + " samples (--samples allows more)";
+                : " within " + Figures.counted(result.effort().mostSamples(), "sample") + " (--samples allows more)";
         return switch (result.judgement().verdict()) {
-            case PASS -> all.size() == 1 ? "the requirement holds." : "all " + whole + " hold.";
+            case PASS -> Figures.all(all.size(), "requirement") + (all.size() == 1 ? " holds." : " hold.");
             case FAIL ->
-                count(all, Verdict.FAIL) + " of " + whole + " " + doNot(all) + " hold: " + failed + "."
+                of(all, Verdict.FAIL) + doNot(all) + " hold: " + failed + "."
                         + (open.isEmpty() ? "" : " Not decided" + why + ": " + open + ".");
             case UNDECIDED ->
                 all.isEmpty()
                         ? "the layout asks for nothing."
-                        : count(all, Verdict.UNDECIDED) + " of " + whole + " not decided" + why + ": " + open
-                                + ". None fails.";
+                        : of(all, Verdict.UNDECIDED) + "not decided" + why + ": " + open + ". None fails.";
         };
+    }
+
+    /** How many of the requirements have a verdict; of a single one there is nothing to count. */
+    private static String of(List<RequirementResult> all, Verdict verdict) {
+        return all.size() == 1
+                ? "the requirement " + (verdict == Verdict.UNDECIDED ? "is " : "")
+                : count(all, verdict) + " of " + Figures.counted(all.size(), "requirement") + " ";
     }
 
     private static String doNot(List<RequirementResult> all) {

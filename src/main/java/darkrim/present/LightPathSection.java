@@ -55,7 +55,7 @@ final class LightPathSection {
             List<LightPath> rest = paths.subList(strong.size(), paths.size());
             if (!rest.isEmpty()) {
                 double share = rest.stream().mapToDouble(LightPath::share).sum();
-                table.row("", rest.size() + " others", "", Figures.percent(share), "");
+                table.row("", Figures.counted(rest.size(), "other"), "", Figures.percent(share), "");
             }
         }
         page.block(table.text());

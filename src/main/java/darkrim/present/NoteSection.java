@@ -38,7 +38,7 @@ final class NoteSection {
                 .filter(surface -> surface.finish().reflectance() == 0)
                 .collect(Collectors.groupingBy(NoteSection::part, LinkedHashMap::new, Collectors.counting()));
         if (judged && !parts.isEmpty()) {
-            page.paragraph("Taken to reflect nothing, as all is for which no finish is stated: "
+            page.paragraph("Taken to reflect nothing (finish absorber, or none stated): "
                     + parts.entrySet().stream()
                             .map(part -> Printable.of(part.getKey()) + " ("
                                     + Figures.counted(part.getValue(), "surface") + ")")

@@ -105,7 +105,7 @@ record PlotAxes(double left, double top, double side, double middleU, double mid
 
     /** The least of 1, 2, 5 times a power of ten that is not less. */
     static double step(double least) {
-        double power = Math.pow(10, Math.floor(Math.log10(least)));
+        double power = StrictMath.pow(10, Math.floor(StrictMath.log10(least)));
         for (double times : new double[] {1, 2, 5}) {
             if (times * power >= least) {
                 return times * power;

@@ -11,7 +11,6 @@ import java.util.OptionalDouble;
  * @param version version of the program
  */
 public record PointReport(String version) {
-    private static final int SHORT_HASH = 16;
     /** Exact and sampled values further apart than this, in standard errors, are not chance (2 in 10^9). */
     private static final double NOT_CHANCE = 6;
     /** Differences below this are rounding. */
@@ -20,16 +19,11 @@ public record PointReport(String version) {
     /** The report, lines ended by a line feed. */
     public String of(PointSight sight) {
         Page page = new Page();
-        page.paragraph(SightWords.title(sight));
-        page.paragraph(SightWords.place(sight.at()) + " "
-                + SightWords.verdict(sight.view().areaFraction()) + ".");
+        page.paragraph(LayoutWords.title(sight.layout()));
+        page.paragraph(SightWords.place(sight.at()) + " " + SightWords.verdict(sight.exactShare()) + ".");
         page.space();
         page.line("point    " + SightWords.position(sight.at()));
-        String hash = sight.layout().source().sha256();
-        page.line("file     " + Printable.of(sight.layout().source().name())
-                + (hash.isEmpty()
-                        ? ""
-                        : ", SHA-256 " + hash.substring(0, Math.min(SHORT_HASH, hash.length())) + "..."));
+        page.line("file     " + LayoutWords.file(sight.layout()));
         page.line("program  Darkrim " + version + ", seed " + sight.seed() + ", "
                 + Figures.counted(sight.obstruction().samples(), "sample")
                 + (sight.stopped() ? " when it was stopped" : ""));
@@ -41,7 +35,7 @@ public record PointReport(String version) {
 
     private static void values(Page page, PointSight sight) {
         page.heading("What the point sees");
-        double share = sight.view().areaFraction();
+        double share = sight.exactShare();
         double relative = sight.exactIrradiance();
         double shareApart = shareApart(share, sight.share());
         double apart = apart(relative, sight.irradiance(), sight.irradiance().standardError());
@@ -50,13 +44,13 @@ public record PointReport(String version) {
                 .numbers("exact")
                 .numbers("sampled, +- standard error")
                 .words("difference");
-        table.row("share of the pupil", Figures.limit(share), sampled(sight.share()), words(shareApart));
-        table.row("relative irradiance", Figures.limit(relative), sampled(sight.irradiance()), words(apart));
+        table.row("share of the pupil", exact(share), sampled(sight.share()), words(shareApart));
+        table.row("relative irradiance", exact(relative), sampled(sight.irradiance()), words(apart));
         OptionalDouble radiance = sight.scene().beam().radiance();
         if (radiance.isPresent()) {
             double unit = sight.scene().referenceIrradiance() * radiance.getAsDouble();
             Estimate watts = sight.irradiance().times(unit);
-            table.row("irradiance, W/m2", Figures.limit(unit * relative), sampled(watts), words(apart));
+            table.row("irradiance, W/m2", exact(unit * relative), sampled(watts), words(apart));
         }
         page.block(table.text());
         if (Math.abs(shareApart) > NOT_CHANCE || Math.abs(apart) > NOT_CHANCE) {
@@ -66,6 +60,12 @@ public record PointReport(String version) {
                             + "either, and please report it with the layout file.");
         }
         page.space();
+        if (share == 0 && sight.view().areaFraction() > 0) {
+            page.paragraph("The polygons leave a share of "
+                    + Figures.three(sight.view().areaFraction())
+                    + "; up to " + Figures.atMost(sight.view().roundingFraction())
+                    + " it cannot be told from rounding and counts as none.");
+        }
         page.paragraph(SightWords.withoutParts(sight));
     }
 
@@ -99,16 +99,12 @@ public record PointReport(String version) {
                 : String.format(Locale.ROOT, "%+.1f standard errors", apart);
     }
 
+    private static String exact(double value) {
+        return value == 0 ? "none" : Figures.limit(value);
+    }
+
     private static String sampled(Estimate estimate) {
-        if (estimate.samples() < 2) {
-            return "not sampled";
-        }
-        if (estimate.mean() == 0) {
-            return "none seen";
-        }
-        return estimate.variance() == 0
-                ? Figures.three(estimate.mean()) + " in all samples"
-                : Figures.withError(estimate.mean(), estimate.standardError());
+        return estimate.samples() < 2 ? "not sampled" : Values.measured(estimate);
     }
 
     private static void notes(Page page, PointSight sight) {

@@ -26,7 +26,7 @@ public record PupilDrawing(String version) {
 
     /** The drawing as text. */
     public String of(PointSight sight) {
-        double seen = sight.view().areaFraction();
+        double seen = sight.exactShare();
         double lit = sight.withoutParts().areaFraction();
         boolean limited = !SightWords.isWhole(lit);
         List<BlockerSection.Hidden> hidden = BlockerSection.hidden(sight);
@@ -111,7 +111,7 @@ public record PupilDrawing(String version) {
     private static void head(Svg svg, PointSight sight, double seen) {
         svg.words(
                 "text",
-                Printable.within(LARGE_LINE, SightWords.title(sight)),
+                Printable.within(LARGE_LINE, LayoutWords.title(sight.layout())),
                 "x",
                 "24",
                 "y",
@@ -142,7 +142,7 @@ public record PupilDrawing(String version) {
         if (limited && !lit.isEmpty()) {
             fill(svg, "lit", lit, "url(#hatch)");
         }
-        String seen = PupilPaths.of(sight.view().rims());
+        String seen = sight.view().isNone() ? "" : PupilPaths.of(sight.view().rims());
         if (!seen.isEmpty()) {
             // The thin line hides the seams between pieces that touch.
             fill(svg, "seen", seen, SEEN, "stroke", SEEN, "stroke-width", thin);

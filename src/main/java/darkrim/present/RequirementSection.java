@@ -33,7 +33,7 @@ final class RequirementSection {
             return "no surface";
         }
         return count > 1 && Values.isAllDark(result)
-                ? "all " + Figures.count(count) + " dark"
+                ? (count == 2 ? "both" : "all " + Figures.count(count)) + " dark"
                 : Printable.of(result.worst().where());
     }
 }

@@ -47,12 +47,6 @@ final class SightWords {
         return isNone(share) ? "0 %" : Figures.three(100 * share) + " %";
     }
 
-    /** Title and revision of the layout. */
-    static String title(PointSight sight) {
-        String revision = sight.layout().revision();
-        return Printable.of(sight.layout().title() + (revision.isEmpty() ? "" : ", revision " + revision));
-    }
-
     /** Such as {@code mosaic/die[1,1]/active at 0.5,0.5}. */
     static String place(SurfacePoint at) {
         return Printable.of(at.surface().name()) + " at " + Figures.limit(at.u()) + "," + Figures.limit(at.v());

@@ -1,6 +1,7 @@
 package darkrim.present;
 
 import darkrim.layout.Requirement.LightClass;
+import darkrim.light.Estimate;
 import darkrim.study.CheckResult;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.SurfaceResult;
@@ -25,7 +26,8 @@ final class SurfaceSection {
                 .toList();
         page.heading("Surfaces that get light (relative irradiance, mean +- standard error)");
         if (lit.isEmpty()) {
-            page.line("None of " + Figures.counted(all.size(), "surface") + " was seen to get light.");
+            page.paragraph("None of " + Figures.counted(all.size(), "surface") + " was seen to get light"
+                    + unmeasured(all) + ".");
             return;
         }
         OptionalDouble unit = values.unit();
@@ -54,8 +56,10 @@ final class SurfaceSection {
                     "Of surfaces that differ only in number and side the brightest; 'of' counts those that get light "
                             + "(all with --verbose).");
         }
-        page.paragraph(Figures.counted(all.size() - lit.size(), "further surface")
-                + " not seen to get light. 'none seen' is what samples say and proves nothing; 'proved dark' is "
+        List<SurfaceResult> others =
+                all.stream().filter(surface -> !getsLight(surface)).toList();
+        page.paragraph(Figures.counted(others.size(), "further surface") + " not seen to get light" + unmeasured(others)
+                + ". 'none seen' is what samples say and proves nothing; 'proved dark' is "
                 + "proved. Relative irradiance 1 is what the unobstructed pupil gives at the origin, facing +z.");
     }
 
@@ -79,6 +83,26 @@ final class SurfaceSection {
             reflected,
             values.absolute(surface.onceReflected().irradiance(), watts)
         };
+    }
+
+    /** How many of some surfaces were not looked at in full, and why. */
+    private static String unmeasured(List<SurfaceResult> surfaces) {
+        long count = surfaces.stream().filter(SurfaceSection::isUnmeasured).count();
+        return count == 0
+                ? ""
+                : "; of these " + Figures.count(count) + (count == 1 ? " was" : " were")
+                        + " not measured in full, since the check ended before their turn (--samples allows more)";
+    }
+
+    private static boolean isUnmeasured(SurfaceResult surface) {
+        boolean dark = surface.darkness().orElse(null) instanceof Evidence.ProvedDark;
+        return (!dark && isUnmeasured(surface.direct().irradiance()))
+                || isUnmeasured(surface.onceReflected().irradiance());
+    }
+
+    /** One sample has no error; where none can carry light none is needed. */
+    private static boolean isUnmeasured(Estimate estimate) {
+        return estimate.largest() > 0 && estimate.samples() < 2;
     }
 
     private static boolean getsLight(SurfaceResult surface) {

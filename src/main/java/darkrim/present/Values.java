@@ -23,13 +23,46 @@ final class Values {
         if (outcome.evidence() instanceof Evidence.Sampled sampled) {
             return sampled(sampled.estimate());
         }
+        if (outcome.evidence() instanceof Evidence.ExactShare share) {
+            return share.isWhole() ? "whole pupil" : share(outcome.value());
+        }
+        if (outcome.evidence() instanceof Evidence.ProvedBound bound) {
+            return bound(bound.atMost());
+        }
         return of(result.judgement().surfaces().get(outcome.surface().index()), LightClass.DIRECT);
+    }
+
+    private static String share(double least) {
+        return Double.isNaN(least) ? "not looked at" : "least " + Figures.share(least);
+    }
+
+    private static String bound(double atMost) {
+        return atMost == 0 ? "proved none" : "proved <= " + Figures.atMost(atMost);
+    }
+
+    /** What is known of once-reflected light on a whole surface beside the evidence of an outcome; empty where nothing is. */
+    String beside(Outcome outcome) {
+        if (outcome.cell() != Outcome.WHOLE) {
+            return "";
+        }
+        SurfaceResult surface =
+                result.judgement().surfaces().get(outcome.surface().index());
+        if (outcome.evidence() instanceof Evidence.ProvedBound bound && bound.atMost() > 0) {
+            return "; sampled " + sampled(surface.onceReflected().irradiance());
+        }
+        boolean reflected = outcome.evidence() instanceof Evidence.Sampled sampled
+                && sampled.estimate().equals(surface.onceReflected().irradiance());
+        return reflected && surface.mostReflected().isPresent()
+                ? "; " + EvidenceWords.bound(surface.mostReflected().getAsDouble())
+                : "";
     }
 
     /** Value and error of a class of light on a surface. */
     String of(SurfaceResult surface, LightClass light) {
         if (light == LightClass.ONCE_REFLECTED) {
-            return sampled(surface.onceReflected().irradiance());
+            return surface.mostReflected().orElse(1) == 0
+                    ? "proved none"
+                    : sampled(surface.onceReflected().irradiance());
         }
         Estimate estimate = surface.direct().irradiance();
         Evidence known = surface.darkness().orElse(null);
@@ -46,9 +79,11 @@ final class Values {
         if (estimate.largest() == 0) {
             return "none possible";
         }
-        if (estimate.samples() < 2) {
-            return "not measured";
-        }
+        return estimate.samples() < 2 ? "not measured" : measured(estimate);
+    }
+
+    /** The mean of at least two samples with its error. */
+    static String measured(Estimate estimate) {
         if (estimate.mean() == 0) {
             return "none seen";
         }
@@ -78,6 +113,13 @@ final class Values {
     /** Whether every surface of a requirement is proved dark. */
     static boolean isAllDark(RequirementResult result) {
         return result.outcomes().stream().allMatch(outcome -> outcome.evidence() instanceof Evidence.ProvedDark);
+    }
+
+    /** Whether the whole pupil is proved to be seen from every surface of a requirement, or no once-reflected light to reach any. */
+    static boolean isAllWholeOrNone(RequirementResult result) {
+        return result.outcomes().stream()
+                .allMatch(outcome -> (outcome.evidence() instanceof Evidence.ExactShare share && share.isWhole())
+                        || (outcome.evidence() instanceof Evidence.ProvedBound bound && bound.atMost() == 0));
     }
 
     /** Whether a requirement is about once-reflected light. */

@@ -56,9 +56,9 @@ public record Beam(Pupil pupil, Optional<FieldLimit> fieldLimit, OptionalDouble 
         Frame frame = pupil.frame();
         // The polygon of equal area about the circle: its contour integral differs by the fourth power of the step.
         double step = 2 * Math.PI / CIRCLE_POINTS;
-        double equalArea = radius * Math.sqrt(step / Math.sin(step));
+        double equalArea = radius * Math.sqrt(step / StrictMath.sin(step));
         return IntStream.range(0, CIRCLE_POINTS)
-                .mapToObj(i -> frame.at(equalArea * Math.cos(i * step), equalArea * Math.sin(i * step)))
+                .mapToObj(i -> frame.at(equalArea * StrictMath.cos(i * step), equalArea * StrictMath.sin(i * step)))
                 .toList();
     }
 
@@ -71,7 +71,7 @@ public record Beam(Pupil pupil, Optional<FieldLimit> fieldLimit, OptionalDouble 
             Vector3D cross = a.cross(b);
             double sine = cross.norm();
             if (sine > 0) {
-                sum += Math.atan2(sine, a.dot(b)) * cross.getZ() / sine;
+                sum += StrictMath.atan2(sine, a.dot(b)) * cross.getZ() / sine;
             }
         }
         return -sum / 2;

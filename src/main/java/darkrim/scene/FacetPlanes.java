@@ -1,6 +1,7 @@
 package darkrim.scene;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,8 +9,10 @@ import java.util.Map;
 /**
  * Normals, areas and plane numbers of facets.
  *
- * <p>A facet lies in the plane of an earlier one when their unit normals agree to 1e-9 in every component, up to the sign of the whole, and
- * their distances from the origin to 1e-9 of the bound of the scene. Planes are numbered in the order in which their first facets come.
+ * <p>The plane of the largest facet is a plane; a facet lies in it when all its corners do, to 2^-47 of the largest coordinate of a facet (64
+ * unit roundoffs), and the unit normals agree to 1e-9 in every component, up to the sign of the whole. So all that shares a number lies in
+ * one slab, without chains from facet to facet, and nothing that a drawing tells apart shares one: rays that start on a facet pass by all
+ * facets of its number. The next largest of the rest is the next plane. Numbers go in the order in which the first facets come.
  */
 final class FacetPlanes {
     private static final double FINENESS = 1e-9;
@@ -18,11 +21,14 @@ final class FacetPlanes {
 
     private final double[] corners;
     private final double bound;
+    /** Half the thickness of the slab of a plane, mm. */
+    private final double thickness;
+
     private final double[] normals;
     private final double[] areas;
     private final int[] planeOf;
-    /** The first facet of each plane. */
-    private final List<Integer> firstFacet = new ArrayList<>();
+    /** The largest facet of each plane, which defines it. */
+    private final List<Integer> leading = new ArrayList<>();
 
     private final Map<Bin, List<Integer>> planesIn = new HashMap<>();
 
@@ -33,12 +39,39 @@ final class FacetPlanes {
         int facets = corners.length / 9;
         this.corners = corners;
         this.bound = bound;
+        thickness = 0x1p-47 * bound;
         normals = new double[3 * facets];
         areas = new double[facets];
         planeOf = new int[facets];
         for (int f = 0; f < facets; f++) {
             measure(f);
+        }
+        for (int f : byFallingArea()) {
             planeOf[f] = findOrClaim(f);
+        }
+        numberByFirstFacet();
+    }
+
+    private int[] byFallingArea() {
+        long[] keys = new long[areas.length];
+        for (int f = 0; f < keys.length; f++) {
+            // The bits of positive floats stand in the order of the floats.
+            long falling = (long) Integer.MAX_VALUE - Float.floatToIntBits((float) areas[f]);
+            keys[f] = falling << 32 | f;
+        }
+        Arrays.sort(keys);
+        return Arrays.stream(keys).mapToInt(key -> (int) key).toArray();
+    }
+
+    private void numberByFirstFacet() {
+        int[] numberOf = new int[leading.size()];
+        Arrays.fill(numberOf, -1);
+        int next = 0;
+        for (int f = 0; f < planeOf.length; f++) {
+            if (numberOf[planeOf[f]] < 0) {
+                numberOf[planeOf[f]] = next++;
+            }
+            planeOf[f] = numberOf[planeOf[f]];
         }
     }
 
@@ -46,7 +79,7 @@ final class FacetPlanes {
      * Measures facets.
      *
      * @param corners nine finite coordinates a facet, mm
-     * @param bound no coordinate is larger than this in size, mm
+     * @param bound no coordinate of a facet is larger than this in size, mm
      * @throws IllegalArgumentException if a facet has no area
      */
     static FacetPlanes of(double[] corners, double bound) {
@@ -70,7 +103,7 @@ final class FacetPlanes {
 
     /** Number of planes. */
     int count() {
-        return firstFacet.size();
+        return leading.size();
     }
 
     private void measure(int f) {
@@ -94,14 +127,14 @@ final class FacetPlanes {
             Bin bin = bin(sizes, beyond);
             if (bin != null) {
                 for (int plane : planesIn.getOrDefault(bin, List.of())) {
-                    if (agree(f, firstFacet.get(plane))) {
+                    if (liesIn(f, leading.get(plane))) {
                         return plane;
                     }
                 }
             }
         }
-        int plane = firstFacet.size();
-        firstFacet.add(f);
+        int plane = leading.size();
+        leading.add(f);
         planesIn.computeIfAbsent(bin(sizes, 0), key -> new ArrayList<>()).add(plane);
         return plane;
     }
@@ -123,13 +156,19 @@ final class FacetPlanes {
         return new Bin(bins[0], bins[1], bins[2], bins[3]);
     }
 
-    private boolean agree(int f, int g) {
-        double along = normals[3 * f] * normals[3 * g]
-                + normals[3 * f + 1] * normals[3 * g + 1]
-                + normals[3 * f + 2] * normals[3 * g + 2];
-        double sign = Math.signum(along);
-        boolean same = Math.abs(offset(f) - sign * offset(g)) <= FINENESS;
+    /** Whether facet {@code f} lies in the plane of facet {@code g}. */
+    private boolean liesIn(int f, int g) {
+        double nx = normals[3 * g];
+        double ny = normals[3 * g + 1];
+        double nz = normals[3 * g + 2];
+        double sign = Math.signum(normals[3 * f] * nx + normals[3 * f + 1] * ny + normals[3 * f + 2] * nz);
+        boolean same = true;
         for (int k = 0; k < 3; k++) {
+            int at = 9 * f + 3 * k;
+            double height = nx * (corners[at] - corners[9 * g])
+                    + ny * (corners[at + 1] - corners[9 * g + 1])
+                    + nz * (corners[at + 2] - corners[9 * g + 2]);
+            same &= Math.abs(height) <= thickness;
             same &= Math.abs(normals[3 * f + k] - sign * normals[3 * g + k]) <= FINENESS;
         }
         return same;

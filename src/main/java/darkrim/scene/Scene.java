@@ -34,12 +34,36 @@ public final class Scene {
         this.surfaces = List.copyOf(surfaces);
         this.beam = beam;
         this.referenceIrradiance = beam.referenceIrradiance();
-        this.bound = boundOf(corners, beam);
-        FacetPlanes planes = FacetPlanes.of(corners, bound);
+        double reach = largest(corners);
+        this.bound = Math.max(reach, reach(beam));
+        FacetPlanes planes = FacetPlanes.of(corners, reach);
         this.normals = planes.normals();
         this.areas = planes.areas();
         this.plane = planes.planeOf();
         this.planeCount = planes.count();
+    }
+
+    private Scene(Scene other, Beam beam) {
+        corners = other.corners;
+        front = other.front;
+        back = other.back;
+        surfaces = other.surfaces;
+        this.beam = beam;
+        referenceIrradiance = beam.referenceIrradiance();
+        bound = Math.max(other.bound, reach(beam));
+        normals = other.normals;
+        areas = other.areas;
+        plane = other.plane;
+        planeCount = other.planeCount;
+    }
+
+    private static double reach(Beam beam) {
+        return beam.pupil().frame().origin().norm() + beam.pupil().outline().reach();
+    }
+
+    /** The same facets and surfaces in another light. */
+    public Scene under(Beam other) {
+        return new Scene(this, other);
     }
 
     /** Number of facets. */
@@ -163,9 +187,8 @@ public final class Scene {
         return referenceIrradiance;
     }
 
-    private static double boundOf(double[] corners, Beam beam) {
-        double largest =
-                beam.pupil().frame().origin().norm() + beam.pupil().outline().reach();
+    private static double largest(double[] corners) {
+        double largest = 0;
         for (double coordinate : corners) {
             largest = Math.max(largest, Math.abs(coordinate));
         }

@@ -1,5 +1,9 @@
 package darkrim.shadow;
 
+import darkrim.geom.Outline;
+import darkrim.geom.Ring;
+import java.util.List;
+
 /**
  * A circle in the pupil's plane that bounds what is seen.
  *
@@ -9,6 +13,15 @@ package darkrim.shadow;
  * @param keepsInside whether the inside is kept; otherwise the outside
  */
 record Circle(double u, double v, double radius, boolean keepsInside) {
+    /** The circles that bound an outline: none for a polygon. */
+    static List<Circle> boundsOf(Outline outline) {
+        if (!(outline instanceof Ring ring)) {
+            return List.of();
+        }
+        Circle rim = new Circle(0, 0, ring.radius(), true);
+        return ring.hole() > 0 ? List.of(rim, new Circle(0, 0, ring.hole(), false)) : List.of(rim);
+    }
+
     /** Whether a point lies on the side that is kept. */
     boolean keeps(double atU, double atV) {
         double du = atU - u;

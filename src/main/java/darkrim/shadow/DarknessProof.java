@@ -5,6 +5,7 @@ import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * Proves that no direct light reaches a whole surface, or finds a line that light takes.
@@ -23,10 +24,16 @@ public final class DarknessProof {
     private final FacetEdges edges;
     private final Tolerance tolerance;
     private final ProofSettings settings;
+    private final BooleanSupplier stop;
 
     /** Proofs with {@link ProofSettings#DEFAULT}. */
     public DarknessProof(Scene scene, FacetTree tree) {
         this(scene, tree, ProofSettings.DEFAULT);
+    }
+
+    /** Proofs that are never stopped. */
+    public DarknessProof(Scene scene, FacetTree tree, ProofSettings settings) {
+        this(scene, tree, settings, () -> false);
     }
 
     /**
@@ -35,11 +42,13 @@ public final class DarknessProof {
      * @param scene the scene
      * @param tree the tree over its facets
      * @param settings how hard to try
+     * @param stop whether to give up, asked often and from any thread: what is not proved by then is left open
      */
-    public DarknessProof(Scene scene, FacetTree tree, ProofSettings settings) {
+    public DarknessProof(Scene scene, FacetTree tree, ProofSettings settings, BooleanSupplier stop) {
         this.scene = scene;
         this.tree = tree;
         this.settings = settings;
+        this.stop = stop;
         corners = scene.copyCorners();
         edges = new FacetEdges(scene);
         tolerance = Tolerance.of(scene.bound(), settings.gapWidth());
@@ -104,6 +113,6 @@ public final class DarknessProof {
     private PairSearch search(String name, double radius) {
         ClearLine lines = new ClearLine(scene, tree, corners, tolerance);
         Question question = new IsDark(scene, corners, edges, tolerance, Optional.of(lines), name);
-        return new PairSearch(scene, tree, corners, edges, tolerance, settings, question, radius);
+        return new PairSearch(scene, tree, corners, edges, tolerance, settings, question, radius).stoppedBy(stop);
     }
 }

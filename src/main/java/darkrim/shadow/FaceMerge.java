@@ -18,6 +18,8 @@ final class FaceMerge {
     private final Scene scene;
     private final Tolerance tolerance;
     private final List<Part> parts = new ArrayList<>();
+    /** How many facets of the surface lie in a plane: a polygon of all of them has nothing to be joined with. */
+    private final Map<Integer, Integer> facetsIn = new HashMap<>();
 
     private record Corner(double x, double y, double z) {}
 
@@ -32,6 +34,7 @@ final class FaceMerge {
             Vector3D a = scene.corner(f, 0);
             Vector3D b = scene.corner(f, surface.back() ? 2 : 1);
             Vector3D c = scene.corner(f, surface.back() ? 1 : 2);
+            facetsIn.merge(scene.plane(f), 1, Integer::sum);
             parts.add(new Part(frame(f, surface.back()), scene.plane(f), List.of(a, b, c), List.of(f)));
         }
         joinAll();
@@ -88,7 +91,7 @@ final class FaceMerge {
             Map<List<Corner>, Integer> sides = new HashMap<>();
             boolean[] gone = new boolean[parts.size()];
             for (int i = 0; i < parts.size(); i++) {
-                if (!gone[i]) {
+                if (!gone[i] && !isAlone(parts.get(i))) {
                     int other = joinable(i, sides, gone);
                     if (other >= 0) {
                         gone[other] = true;
@@ -106,6 +109,10 @@ final class FaceMerge {
             parts.clear();
             parts.addAll(left);
         }
+    }
+
+    private boolean isAlone(Part part) {
+        return part.facets.size() == facetsIn.get(part.plane);
     }
 
     private void enter(int i, Map<List<Corner>, Integer> sides) {

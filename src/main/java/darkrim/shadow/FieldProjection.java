@@ -69,11 +69,11 @@ final class FieldProjection {
 
     private static double[] circle(double radius) {
         double step = 2 * Math.PI / SIDES;
-        double equalArea = radius * Math.sqrt(step / Math.sin(step));
+        double equalArea = radius * Math.sqrt(step / StrictMath.sin(step));
         double[] corners = new double[2 * SIDES];
         for (int i = 0; i < SIDES; i++) {
-            corners[2 * i] = equalArea * Math.cos(i * step);
-            corners[2 * i + 1] = equalArea * Math.sin(i * step);
+            corners[2 * i] = equalArea * StrictMath.cos(i * step);
+            corners[2 * i + 1] = equalArea * StrictMath.sin(i * step);
         }
         return corners;
     }

@@ -19,7 +19,7 @@ final class Growth {
 
     /** Makes growing exact along a direction of the plane. */
     void sharpen(double u, double v) {
-        angles.add(positive(Math.atan2(v, u)));
+        angles.add(positive(StrictMath.atan2(v, u)));
     }
 
     private static double positive(double angle) {
@@ -29,7 +29,7 @@ final class Growth {
     /** Direction, rad, in which a side of a piece faces. */
     private static double outward(FlatPiece piece, int side) {
         int next = (side + 1) % piece.size();
-        return Math.atan2(piece.u(side) - piece.u(next), piece.v(next) - piece.v(side));
+        return StrictMath.atan2(piece.u(side) - piece.u(next), piece.v(next) - piece.v(side));
     }
 
     /** The directions in which sides of the faces face, each once. */
@@ -41,8 +41,8 @@ final class Growth {
                 Vector3D direction = face.piece()
                         .frame()
                         .u()
-                        .multiply(Math.cos(angle))
-                        .add(face.piece().frame().v().multiply(Math.sin(angle)));
+                        .multiply(StrictMath.cos(angle))
+                        .add(face.piece().frame().v().multiply(StrictMath.sin(angle)));
                 if (sides.stream().noneMatch(s -> s.direction().distance(direction) < 1e-9)) {
                     sides.add(new Side(direction));
                 }
@@ -83,9 +83,9 @@ final class Growth {
             double from = all.get(i);
             double to = all.get((i + 1) % n) + (i + 1 == n ? 2 * Math.PI : 0);
             double middle = 0.5 * (from + to);
-            double reach = radius / Math.cos(0.5 * (to - from));
-            corners[2 * i] = reach * Math.cos(middle);
-            corners[2 * i + 1] = reach * Math.sin(middle);
+            double reach = radius / StrictMath.cos(0.5 * (to - from));
+            corners[2 * i] = reach * StrictMath.cos(middle);
+            corners[2 * i + 1] = reach * StrictMath.sin(middle);
         }
         return corners;
     }

@@ -48,7 +48,7 @@ final class IrradianceSum implements PupilView.Rim {
         Vector3D cross = a.cross(b);
         double sine = cross.norm();
         if (sine > 0) {
-            sum += Math.atan2(sine, a.dot(b)) * cross.dot(normal) / sine;
+            sum += StrictMath.atan2(sine, a.dot(b)) * cross.dot(normal) / sine;
         }
     }
 
@@ -72,8 +72,8 @@ final class IrradianceSum implements PupilView.Rim {
     }
 
     private double density(Circle circle, double angle) {
-        double cosine = Math.cos(angle);
-        double sine = Math.sin(angle);
+        double cosine = StrictMath.cos(angle);
+        double sine = StrictMath.sin(angle);
         Vector3D r = at(circle.u() + circle.radius() * cosine, circle.v() + circle.radius() * sine);
         Vector3D dr = Vector3D.Sum.create()
                 .addScaled(-circle.radius() * sine, u)

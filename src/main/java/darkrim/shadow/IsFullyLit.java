@@ -1,7 +1,9 @@
 package darkrim.shadow;
 
 import darkrim.scene.Scene;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -14,6 +16,7 @@ final class IsFullyLit implements Question {
     private final BlockedLine blockedLine;
     private final String surface;
 
+    private final List<Integer> blockers = new ArrayList<>();
     private int[] open = new int[16];
     private int openCount;
 
@@ -40,15 +43,23 @@ final class IsFullyLit implements Question {
     @Override
     public boolean holds(Shaft shaft, Pair pair, int[] facets) {
         openCount = 0;
+        blockers.clear();
         boolean apart = true;
         for (int f : facets) {
-            if (!pair.isOutOfReach(corners, 9 * f)
+            if (!pair.isSurelyOutOfReach(corners, 9 * f)
+                    && !pair.isBeside(corners, 9 * f)
                     && !shaft.apartFromTriangle(Arrays.copyOfRange(corners, 9 * f, 9 * f + 9))) {
                 apart = false;
                 note(f);
+                blockers.add(f);
             }
         }
         return apart && (field.isEmpty() || field.get().admits(shaft));
+    }
+
+    /** Facets that are not apart from the last shaft. */
+    List<Integer> blockers() {
+        return blockers;
     }
 
     private void note(int f) {

@@ -3,51 +3,56 @@ package darkrim.shadow;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.function.BooleanSupplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
  * The least share of the pupil that any point of a surface sees, between two bounds.
  *
  * <p>From above: the exact share at points of the surface ({@link VisiblePupil}). From below, for a piece of the surface: the share of the
- * pupil's pieces that are seen whole from all of it, each shaft being apart from every facet. The piece with the lowest bound is cut in two,
- * along the direction that raises the bound more, until the bounds are near enough (branch and bound). Immutable; safe for use by many
- * threads.
+ * pupil that is seen whole from all of it ({@link SeenFromAll}). The piece with the lowest bound is cut in two, along the direction that
+ * raises the bound more, until the bounds are near enough (branch and bound). What is cut away of the pupil by the field limit, or lies
+ * behind the surface, is not seen. Immutable; safe for use by many threads.
  */
 public final class LeastShare {
+    /** Cells are never asked to settle a share to less than this. */
+    private static final double FINEST = 1e-5;
+    /** How near the bounds must come to show where the worst point is, once it is known that one sees too little. */
+    private static final double NEAR = 0.01;
+    /** Share of the work that this is worth. */
+    private static final double FOR_THE_WORST = 0.2;
+
     private final Scene scene;
     private final FacetTree tree;
-    private final double[] corners;
     private final FacetEdges edges;
+    private final double[] corners;
     private final Tolerance tolerance;
     private final VisiblePupil visible;
-    private final int mostPieces;
+    private final long mostPairs;
 
     /**
-     * Looks at up to 2,000 pieces.
+     * Looks at up to 50,000 pairs of pieces for each surface.
      *
      * @param scene the scene
      * @param tree the tree over its facets
      */
     public LeastShare(Scene scene, FacetTree tree) {
-        this(scene, tree, 2000);
+        this(scene, tree, 50_000);
     }
 
     /**
      * @param scene the scene
      * @param tree the tree over its facets
-     * @param mostPieces most pieces of a surface looked at
+     * @param mostPairs most pairs of a piece of a surface and a piece of the pupil looked at for one surface
      */
-    public LeastShare(Scene scene, FacetTree tree, int mostPieces) {
+    public LeastShare(Scene scene, FacetTree tree, long mostPairs) {
         this.scene = scene;
         this.tree = tree;
-        this.mostPieces = mostPieces;
+        this.mostPairs = mostPairs;
         corners = scene.copyCorners();
         edges = new FacetEdges(scene);
         tolerance = Tolerance.of(scene.bound(), ProofSettings.DEFAULT.gapWidth());
@@ -65,151 +70,85 @@ public final class LeastShare {
 
     private record Piece(Face face, double share) {}
 
+    /** How near the bounds must still come. */
+    private interface Goal {
+        /**
+         * Width that the bounds should come to, or 0 if they are near enough.
+         *
+         * @param spent share of the work that has been done, 0 to 1
+         */
+        double width(double low, double high, double spent);
+    }
+
     /**
      * The bounds for a surface.
      *
      * @param surface the surface
-     * @param width the bounds may differ by this; by more if the most pieces have been looked at
+     * @param width the bounds may differ by this; by more if the most pairs have been looked at
      */
     public Bracket of(Surface surface, double width) {
-        PriorityQueue<Piece> queue = new PriorityQueue<>(Comparator.comparingDouble(Piece::share));
-        Lowest lowest = new Lowest();
-        for (Face face : new FaceMerge(scene, surface, tolerance).pieces()) {
-            lowest.look(face.piece());
-            queue.add(new Piece(face, seenFromAll(face.piece(), width)));
-        }
-        int count = queue.size();
-        while (count < mostPieces && queue.element().share < lowest.share - width) {
-            Piece piece = queue.remove();
-            List<Piece> halves = null;
-            for (int axis = 0; axis < 2; axis++) {
-                List<Piece> tried = new ArrayList<>();
-                for (FlatPiece half : piece.face.piece().halves(axis)) {
-                    double share = Math.max(piece.share, seenFromAll(half, width));
-                    tried.add(new Piece(new Face(half, piece.face.plane()), share));
-                }
-                if (halves == null || least(tried) > least(halves)) {
-                    halves = tried;
-                }
+        return search(surface, (low, high, spent) -> high - low > width ? width : 0, () -> false);
+    }
+
+    /**
+     * Bounds that tell on which side of a limit the least share lies, and if it is below, about where; they do not tell if the most pairs have
+     * been looked at, or it was stopped.
+     *
+     * @param surface the surface
+     * @param limit the limit, 0 to 1
+     * @param stop whether to stop and keep what is known
+     */
+    public Bracket against(Surface surface, double limit, BooleanSupplier stop) {
+        Goal goal = (low, high, spent) -> {
+            if (low >= limit) {
+                return 0;
             }
-            for (Piece half : halves) {
+            if (high < limit) {
+                return high - low > NEAR && spent < FOR_THE_WORST ? NEAR : 0;
+            }
+            return Math.max(FINEST, 0.5 * (high - limit));
+        };
+        return search(surface, goal, stop);
+    }
+
+    private Bracket search(Surface surface, Goal goal, BooleanSupplier stop) {
+        SeenFromAll seen = new SeenFromAll(scene, tree, corners, edges, tolerance, mostPairs, stop);
+        PriorityQueue<Piece> queue = new PriorityQueue<>(Comparator.comparingDouble(Piece::share));
+        LowestPoint lowest = new LowestPoint(visible);
+        List<Face> faces = new FaceMerge(scene, surface, tolerance).pieces();
+        faces.forEach(face -> lowest.look(face.piece()));
+        double first = Math.max(FINEST, goal.width(0, lowest.share(), 0));
+        faces.forEach(face -> queue.add(new Piece(face, seen.share(face.piece(), first))));
+        while (!seen.isSpent()) {
+            double width = goal.width(queue.element().share, lowest.share(), seen.spent());
+            if (width == 0) {
+                break;
+            }
+            for (Piece half : halves(queue.remove(), seen, width)) {
                 lowest.look(half.face.piece());
                 queue.add(half);
-                count++;
             }
         }
-        return new Bracket(Math.min(queue.element().share, lowest.share), lowest.share, lowest.point);
+        return new Bracket(Math.min(queue.element().share, lowest.share()), lowest.share(), lowest.point());
     }
 
-    private static double least(List<Piece> pieces) {
-        return pieces.stream().mapToDouble(Piece::share).sum() / pieces.size();
-    }
-
-    private final class Lowest {
-        private double share = Double.POSITIVE_INFINITY;
-        private Vector3D point = Vector3D.ZERO;
-
-        private void look(FlatPiece piece) {
-            double[] middle = piece.middle();
-            at(piece, middle[0], middle[1]);
-            for (int i = 0; i < piece.size(); i++) {
-                // Drawn in by a billionth: a point at the very rim lies on the planes of its neighbours.
-                at(piece, piece.u(i) + 1e-9 * (middle[0] - piece.u(i)), piece.v(i) + 1e-9 * (middle[1] - piece.v(i)));
+    /** The halves across the direction that raises the bound more. */
+    private static List<Piece> halves(Piece piece, SeenFromAll seen, double width) {
+        List<Piece> best = List.of();
+        double most = -1;
+        for (int axis = 0; axis < 2; axis++) {
+            List<Piece> tried = new ArrayList<>();
+            double sum = 0;
+            for (FlatPiece half : piece.face.piece().halves(axis)) {
+                double share = Math.max(piece.share, seen.share(half, width));
+                tried.add(new Piece(new Face(half, piece.face.plane()), share));
+                sum += share;
+            }
+            if (sum / tried.size() > most) {
+                most = sum / tried.size();
+                best = tried;
             }
         }
-
-        private void at(FlatPiece piece, double u, double v) {
-            Vector3D here = piece.frame().at(u, v);
-            double seen = visible.from(here, piece.frame().normal()).areaFraction();
-            if (seen < share) {
-                share = seen;
-                point = here;
-            }
-        }
-    }
-
-    /** The share of the pupil that is seen from every point of a piece: what is left when all that is not proved seen is taken off. */
-    private double seenFromAll(FlatPiece piece, double width) {
-        if (!(CoverCut.range(scene.beam().pupil().frame(), piece.space())[0] > tolerance.gap())) {
-            return 0;
-        }
-        IsFullyLit lit =
-                new IsFullyLit(scene, corners, edges, tolerance, new BlockedLine(scene, tree, corners, tolerance), "");
-        SheetCut cut = new SheetCut(scene, corners, edges);
-        PupilPieces pupil = new PupilPieces(
-                scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance);
-        Deque<Open> waiting = new ArrayDeque<>();
-        for (FlatPiece part : pupil.all()) {
-            waiting.push(new Open(part, inTheWay(new Pair(part, piece, 0, tolerance).shaft())));
-        }
-        double whole = scene.beam().pupil().outline().area();
-        double smallest = 0.1 * width * whole / scene.beam().pupil().outline().reach();
-        double hidden = 0;
-        while (!waiting.isEmpty() && hidden < whole) {
-            Open open = waiting.pop();
-            Pair pair = new Pair(open.part, piece, 0, tolerance);
-            Shaft shaft = pair.shaft();
-            boolean inFront = CoverCut.range(piece.frame(), open.part.space())[0] > tolerance.gap();
-            int[] facets = stillInTheWay(shaft, open.facets);
-            if (inFront && lit.holds(shaft, pair, facets)) {
-                continue;
-            }
-            double size = open.part.extent();
-            // Cells much smaller than the image of the piece through the opening gain nothing.
-            double useful = Math.max(smallest, 0.02 * piece.extent() / shareOfWay(pair, lit));
-            if (size < useful || cut.cuts(shaft, pair, facets)) {
-                hidden += open.part.area();
-            } else {
-                for (FlatPiece half : pupil.halves(open.part)) {
-                    waiting.push(new Open(half, facets));
-                }
-            }
-        }
-        return Math.max(0, 1 - hidden / whole);
-    }
-
-    private static final class Open {
-        private final FlatPiece part;
-        private final int[] facets;
-
-        private Open(FlatPiece part, int[] facets) {
-            this.part = part;
-            this.facets = facets;
-        }
-    }
-
-    /** Where on the way from the face (0) to the pupil (1) the first edge lies that keeps the pair open. */
-    private double shareOfWay(Pair pair, IsFullyLit lit) {
-        if (lit.openCount() == 0) {
-            return 0.5;
-        }
-        Vector3D start = pair.face().middleInSpace();
-        Vector3D way = pair.pupil().middleInSpace().subtract(start);
-        double[] ends = edges.ends();
-        int at = 6 * lit.open(0);
-        Vector3D middle = Vector3D.of(
-                0.5 * (ends[at] + ends[at + 3]),
-                0.5 * (ends[at + 1] + ends[at + 4]),
-                0.5 * (ends[at + 2] + ends[at + 5]));
-        return Math.min(1, Math.max(1e-3, middle.subtract(start).dot(way) / way.normSq()));
-    }
-
-    private int[] inTheWay(Shaft shaft) {
-        List<Integer> found = new ArrayList<>();
-        tree.passing(shaft::mayTouch, found::add);
-        return found.stream().mapToInt(f -> f).sorted().toArray();
-    }
-
-    private int[] stillInTheWay(Shaft shaft, int[] facets) {
-        int[] left = new int[facets.length];
-        int count = 0;
-        double[] box = new double[6];
-        for (int f : facets) {
-            PairSearch.box(corners, f, box);
-            if (shaft.mayTouch(box, 0)) {
-                left[count++] = f;
-            }
-        }
-        return Arrays.copyOf(left, count);
+        return best;
     }
 }

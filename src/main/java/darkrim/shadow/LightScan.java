@@ -3,6 +3,7 @@ package darkrim.shadow;
 import darkrim.geom.Frame;
 import darkrim.scene.Beam;
 import darkrim.scene.FieldLimit;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -58,11 +59,8 @@ final class LightScan {
     private int pick(long number) {
         double value = number * 0.6180339887498949;
         double sum = (value - Math.floor(value)) * upTo[upTo.length - 1];
-        int face = 0;
-        while (face + 1 < upTo.length && sum >= upTo[face]) {
-            face++;
-        }
-        return face;
+        int found = Arrays.binarySearch(upTo, sum);
+        return Math.min(upTo.length - 1, found >= 0 ? found + 1 : -found - 1);
     }
 
     private double[] start(Face face, double[] point) {

@@ -40,7 +40,29 @@ record Pair(FlatPiece pupil, FlatPiece face, double radius, Tolerance tolerance)
                 || highest(pupil.frame(), t, at, 3) <= tolerance.flat();
     }
 
-    /** The same for an edge. */
+    /** The same, a corner counting as in the plane of the face only if rounding alone may have lifted it: what asks for light needs this. */
+    boolean isSurelyOutOfReach(double[] t, int at) {
+        return (radius == 0 && highest(face.frame(), t, at, 3) <= tolerance.rounding())
+                || highest(pupil.frame(), t, at, 3) <= tolerance.flat();
+    }
+
+    /**
+     * Whether both pieces lie on one side of the plane of a triangle, the face perhaps resting against it with a side, so that no line between
+     * them meets it. What is passed over is a strip of the face no wider than rounding.
+     */
+    boolean isBeside(double[] t, int at) {
+        double[] normal = trustedNormal(t, at);
+        if (normal.length == 0 || radius != 0) {
+            return false;
+        }
+        double[] ofFace = heights(normal, t, at, face.space());
+        double[] ofPupil = heights(normal, t, at, pupil.space());
+        double flat = tolerance.flat();
+        double least = isSteep(face, normal) ? -tolerance.rounding() : flat;
+        return (ofFace[0] >= least && ofPupil[0] > flat) || (ofFace[1] <= -least && ofPupil[1] < -flat);
+    }
+
+    /** The same for an edge, as {@link #isOutOfReach} has it. */
     boolean isEdgeOutOfReach(double[] ends, int at) {
         return (radius == 0 && highest(face.frame(), ends, at, 2) <= tolerance.flat())
                 || highest(pupil.frame(), ends, at, 2) <= tolerance.flat();
@@ -89,7 +111,20 @@ record Pair(FlatPiece pupil, FlatPiece face, double radius, Tolerance tolerance)
      * angle and the strip that rounding leaves open is far narrower than the gap.
      */
     private boolean isOnOneSide(FlatPiece piece, double[] t, int at, double grown) {
-        double[] points = piece.space();
+        double[] normal = trustedNormal(t, at);
+        if (normal.length == 0) {
+            return false;
+        }
+        double[] range = heights(normal, t, at, piece.space());
+        double flat = tolerance.flat();
+        if (range[0] > grown + flat || range[1] < -grown - flat) {
+            return true;
+        }
+        return grown == 0 && isSteep(piece, normal) && (range[0] >= -flat) != (range[1] <= flat);
+    }
+
+    /** Unit normal of a triangle; empty where it is too thin to have one that is known well enough. */
+    private static double[] trustedNormal(double[] t, int at) {
         double ax = t[at + 3] - t[at];
         double ay = t[at + 4] - t[at + 1];
         double az = t[at + 5] - t[at + 2];
@@ -102,26 +137,30 @@ record Pair(FlatPiece pupil, FlatPiece face, double radius, Tolerance tolerance)
         double squared = nx * nx + ny * ny + nz * nz;
         double sides = (ax * ax + ay * ay + az * az) * (bx * bx + by * by + bz * bz);
         if (!(squared > THINNEST * THINNEST * sides)) {
-            return false;
+            return new double[0];
         }
         double length = Math.sqrt(squared);
+        return new double[] {nx / length, ny / length, nz / length};
+    }
+
+    /** Least and greatest height of points above the plane of a triangle, mm. */
+    private static double[] heights(double[] normal, double[] t, int at, double[] points) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < points.length; i += 3) {
-            double height =
-                    (nx * (points[i] - t[at]) + ny * (points[i + 1] - t[at + 1]) + nz * (points[i + 2] - t[at + 2]))
-                            / length;
+            double height = normal[0] * (points[i] - t[at])
+                    + normal[1] * (points[i + 1] - t[at + 1])
+                    + normal[2] * (points[i + 2] - t[at + 2]);
             least = Math.min(least, height);
             most = Math.max(most, height);
         }
-        double flat = tolerance.flat();
-        if (least > grown + flat || most < -grown - flat) {
-            return true;
-        }
-        Vector3D normal = piece.frame().normal();
-        double cosine = (nx * normal.getX() + ny * normal.getY() + nz * normal.getZ()) / length;
-        boolean steep = 1 - cosine * cosine > LEAST_SINE * LEAST_SINE;
-        return grown == 0 && steep && (least >= -flat) != (most <= flat);
+        return new double[] {least, most};
+    }
+
+    private static boolean isSteep(FlatPiece piece, double[] normal) {
+        Vector3D facing = piece.frame().normal();
+        double cosine = normal[0] * facing.getX() + normal[1] * facing.getY() + normal[2] * facing.getZ();
+        return 1 - cosine * cosine > LEAST_SINE * LEAST_SINE;
     }
 
     private static double highest(Frame frame, double[] points, int at, int count) {

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -36,6 +37,7 @@ final class PairSearch {
     private final FacetEdges edges;
     private final PupilPieces pupil;
 
+    private BooleanSupplier stop = () -> false;
     private LightScan scan;
     /** When that many pairs have been looked at, it is time for another look at the whole. */
     private long nextScan = 4;
@@ -69,6 +71,12 @@ final class PairSearch {
         this.radius = radius;
         this.pupil = new PupilPieces(
                 scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance);
+    }
+
+    /** Asks before each face and each pair whether to give up: what is left then counts as open. */
+    PairSearch stoppedBy(BooleanSupplier asked) {
+        stop = asked;
+        return this;
     }
 
     /** A piece of the pupil that is not closed for the face at hand, and the facets in its shaft. */
@@ -115,7 +123,7 @@ final class PairSearch {
         scan = new LightScan(scene.beam(), question, faces);
         for (Face face : faces) {
             if (witness.isEmpty()) {
-                open += open(face);
+                open += stop.getAsBoolean() ? unproved(face) : open(face);
             }
         }
         return open;
@@ -136,7 +144,7 @@ final class PairSearch {
         for (FlatPiece part : pupil.all()) {
             FlatPiece seen = part.clipToSpace(facing, height - radius - tolerance.rounding());
             if (seen != null && highest(face, seen) > tolerance.flat() - radius) {
-                tasks.add(new Task(seen, inTheWay(new Pair(seen, piece, radius, tolerance).shaft())));
+                tasks.add(new Task(seen, inTheWay(new Pair(seen, piece, radius, tolerance).shaft(), face)));
             }
         }
         if (!tasks.isEmpty() && radius == 0) {
@@ -154,7 +162,7 @@ final class PairSearch {
         Deque<Task> waiting = new ArrayDeque<>(tasks);
         List<Task> left = new ArrayList<>();
         while (!waiting.isEmpty()) {
-            if (++pairs > settings.mostPairs()) {
+            if (++pairs > settings.mostPairs() || stop.getAsBoolean()) {
                 return unproved(face);
             }
             // Of a face that is moved the place where it stands is not the place to look for light.
@@ -320,11 +328,15 @@ final class PairSearch {
         return piece.frame().at(piece.u(corner) + share * du, piece.v(corner) + share * dv);
     }
 
-    private int[] inTheWay(Shaft shaft) {
+    /** Facets in the plane of the face are none: light that leaves the face or comes to it passes them by, as rays do. */
+    private int[] inTheWay(Shaft shaft, Face face) {
         int[] found = new int[16];
         int[] count = {0};
         int[][] holder = {found};
         tree.passing(shaft::mayTouch, f -> {
+            if (radius == 0 && scene.plane(f) == face.plane()) {
+                return;
+            }
             if (count[0] == holder[0].length) {
                 holder[0] = Arrays.copyOf(holder[0], 2 * count[0]);
             }

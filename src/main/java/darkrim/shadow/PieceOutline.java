@@ -24,10 +24,10 @@ final class PieceOutline implements PupilView.Rim {
             double start = from + i * turn;
             double end = i + 1 == parts ? to : from + (i + 1) * turn;
             steps.add(new RimStep(
-                    circle.u() + circle.radius() * Math.cos(start),
-                    circle.v() + circle.radius() * Math.sin(start),
-                    circle.u() + circle.radius() * Math.cos(end),
-                    circle.v() + circle.radius() * Math.sin(end),
+                    circle.u() + circle.radius() * StrictMath.cos(start),
+                    circle.v() + circle.radius() * StrictMath.sin(start),
+                    circle.u() + circle.radius() * StrictMath.cos(end),
+                    circle.v() + circle.radius() * StrictMath.sin(end),
                     circle.radius(),
                     turn));
         }

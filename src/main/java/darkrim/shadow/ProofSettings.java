@@ -20,4 +20,13 @@ public record ProofSettings(double smallestPiece, long mostPairs, double gapWidt
                     "a proof needs a positive smallest piece, number of pairs and gap width");
         }
     }
+
+    /**
+     * The gap that counts as closed in a scene, mm: wider than the setting where the scene is so large that rounding asks for it.
+     *
+     * @param bound no coordinate of the scene is larger than this in size, mm
+     */
+    public double gapWithin(double bound) {
+        return Tolerance.of(bound, gapWidth).gap();
+    }
 }

@@ -19,23 +19,29 @@ final class PupilPieces {
     private final Outline outline;
     private final Frame frame;
     private final double margin;
+    private final List<FlatPiece> all;
 
     PupilPieces(Outline outline, Frame frame, Tolerance tolerance) {
         this.outline = outline;
         this.frame = frame;
         this.margin = tolerance.rounding();
+        this.all = List.copyOf(pieces());
     }
 
     /** The pieces to begin with. */
     List<FlatPiece> all() {
+        return all;
+    }
+
+    private List<FlatPiece> pieces() {
         if (outline instanceof Ring ring) {
             double[] corners = new double[2 * SIDES];
-            double around = (ring.radius() + margin) / Math.cos(Math.PI / SIDES) * (1 + 0x1p-50);
+            double around = (ring.radius() + margin) / StrictMath.cos(Math.PI / SIDES) * (1 + 0x1p-50);
             for (int i = 0; i < SIDES; i++) {
                 // Sides square to the axes: most baffles are.
                 double angle = Math.PI * (2 * i + 1) / SIDES;
-                corners[2 * i] = around * Math.cos(angle);
-                corners[2 * i + 1] = around * Math.sin(angle);
+                corners[2 * i] = around * StrictMath.cos(angle);
+                corners[2 * i + 1] = around * StrictMath.sin(angle);
             }
             return List.of(FlatPiece.of(frame, corners));
         }

@@ -15,6 +15,9 @@ public final class PupilView {
     /** Square of half the chord over the radius below which a side touches a circle: the segment it cuts off is 1e-18 of the disc. */
     private static final double TOUCHING = 1e-12;
 
+    /** Sides of a piece below this, over its longest side, come from rounding. */
+    private static final double SHORTEST = 1e-12;
+
     private static final double[] PLACES = {0.23, 0.5, 0.81};
 
     private final Pupil pupil;
@@ -23,12 +26,39 @@ public final class PupilView {
     private final List<double[]> pieces;
     private final List<Circle> circles;
 
-    PupilView(Pupil pupil, Vector3D point, Vector3D normal, List<double[]> pieces, List<Circle> circles) {
+    private final double blur;
+
+    /**
+     * @param pupil the pupil
+     * @param point the point that looks, mm
+     * @param normal where its surface faces
+     * @param pieces convex pieces of the pupil's plane, two coordinates a corner, mm
+     * @param circles what else bounds the visible part
+     * @param blur how far rounding may move a rim in the pupil's plane: the rounding of coordinates, as the nearest part in the way
+     *     throws it onto that plane, mm
+     */
+    PupilView(Pupil pupil, Vector3D point, Vector3D normal, List<double[]> pieces, List<Circle> circles, double blur) {
         this.pupil = pupil;
         this.point = point;
         this.normal = normal;
         this.pieces = pieces;
         this.circles = circles;
+        this.blur = blur;
+    }
+
+    /**
+     * The share of the pupil below which the visible part cannot be told from rounding: a strip as long as its rim and as wide as rounding
+     * may move that rim.
+     */
+    public double roundingFraction() {
+        LengthSum sum = new LengthSum();
+        follow(sum);
+        return blur * sum.length / pupil.outline().area();
+    }
+
+    /** Whether nothing is seen but what rounding leaves: the visible part would vanish if its rim moved by rounding. */
+    public boolean isNone() {
+        return areaFraction() <= roundingFraction();
     }
 
     /** Visible area over the area of the pupil, 0 to 1. Exact: triangles and sectors of circles. */
@@ -132,7 +162,7 @@ public final class PupilView {
             double dv = piece[2 * i + 1] - piece[2 * j + 1];
             int hits = crossings(circle, piece[2 * j], piece[2 * j + 1], du, dv, found, 0);
             for (int k = 0; k < hits; k++) {
-                cuts[count++] = Math.atan2(
+                cuts[count++] = StrictMath.atan2(
                         piece[2 * j + 1] + found[k] * dv - circle.v(), piece[2 * j] + found[k] * du - circle.u());
             }
         }
@@ -143,9 +173,9 @@ public final class PupilView {
             double along = (distance * distance + circle.radius() * circle.radius() - other.radius() * other.radius())
                     / (2 * distance * circle.radius());
             if (distance > 0 && Math.abs(along) < 1) {
-                double middle = Math.atan2(dv, du);
-                cuts[count++] = Math.IEEEremainder(middle + Math.acos(along), 2 * Math.PI);
-                cuts[count++] = Math.IEEEremainder(middle - Math.acos(along), 2 * Math.PI);
+                double middle = StrictMath.atan2(dv, du);
+                cuts[count++] = Math.IEEEremainder(middle + StrictMath.acos(along), 2 * Math.PI);
+                cuts[count++] = Math.IEEEremainder(middle - StrictMath.acos(along), 2 * Math.PI);
             }
         }
         Arrays.sort(cuts, 0, count);
@@ -174,8 +204,8 @@ public final class PupilView {
         int votes = 0;
         for (double share : PLACES) {
             double angle = from + share * (to - from);
-            double u = circle.u() + circle.radius() * Math.cos(angle);
-            double v = circle.v() + circle.radius() * Math.sin(angle);
+            double u = circle.u() + circle.radius() * StrictMath.cos(angle);
+            double v = circle.v() + circle.radius() * StrictMath.sin(angle);
             votes += inPiece(piece, u, v) && kept(u, v, circle) ? 1 : -1;
         }
         return votes > 0;
@@ -190,13 +220,20 @@ public final class PupilView {
         return true;
     }
 
+    /** A side that is short by rounding alone has no direction that means anything, and bounds nothing. */
     private static boolean inPiece(double[] piece, double u, double v) {
         int n = piece.length / 2;
+        double shortest = 0;
+        for (int i = 0, j = n - 1; i < n; j = i++) {
+            double length = Math.abs(piece[2 * i] - piece[2 * j]) + Math.abs(piece[2 * i + 1] - piece[2 * j + 1]);
+            shortest = Math.max(shortest, SHORTEST * length);
+        }
         boolean inside = false;
         for (int i = 0, j = n - 1; i < n; j = i++) {
-            double side = (piece[2 * i] - piece[2 * j]) * (v - piece[2 * j + 1])
-                    - (piece[2 * i + 1] - piece[2 * j + 1]) * (u - piece[2 * j]);
-            if (side < 0) {
+            double du = piece[2 * i] - piece[2 * j];
+            double dv = piece[2 * i + 1] - piece[2 * j + 1];
+            double side = du * (v - piece[2 * j + 1]) - dv * (u - piece[2 * j]);
+            if (side < 0 && Math.abs(du) + Math.abs(dv) > shortest) {
                 return false;
             }
             inside |= side > 0;
@@ -231,6 +268,20 @@ public final class PupilView {
         return next;
     }
 
+    private static final class LengthSum implements Rim {
+        private double length;
+
+        @Override
+        public void straight(double u0, double v0, double u1, double v1) {
+            length += Math.hypot(u1 - u0, v1 - v0);
+        }
+
+        @Override
+        public void arc(Circle circle, double from, double to) {
+            length += circle.radius() * Math.abs(to - from);
+        }
+    }
+
     private static final class AreaSum implements Rim {
         private double area;
 
@@ -241,8 +292,8 @@ public final class PupilView {
 
         @Override
         public void arc(Circle circle, double from, double to) {
-            double sine = Math.sin(to) - Math.sin(from);
-            double cosine = Math.cos(to) - Math.cos(from);
+            double sine = StrictMath.sin(to) - StrictMath.sin(from);
+            double cosine = StrictMath.cos(to) - StrictMath.cos(from);
             area += 0.5 * circle.radius() * (circle.radius() * (to - from) + circle.u() * sine - circle.v() * cosine);
         }
     }

@@ -1,160 +1,157 @@
 package darkrim.shadow;
 
-import darkrim.geom.Outline;
-import darkrim.scene.Pupil;
+import darkrim.scene.Finish;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
-import java.util.ArrayList;
+import darkrim.trace.FacetTree;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
  * An upper bound of the once-reflected light on a surface, without a sample: for every piece of a surface that may be lit and faces the
  * receiver, its area times its largest direct irradiance times its reflectance is the flux that it sends out; of the Lambertian part at
- * most the largest view factor from the piece to the receiver arrives, of the mirror part at most all. The sum over the receiver's area
- * bounds its mean. What stands in between is left out, which only makes the bound larger.
+ * most the largest view factor from the piece to the receiver arrives, of the mirror part at most all ({@link PieceFlux}). The sum over the
+ * receiver's area bounds its mean. The brightest reflection in all directions at once bounds it too: rho E from what scatters, rho pi L from
+ * a mirror.
  *
- * <p>Largest direct irradiance: E = integral of cos(theta) cos(theta_p) / d^2 over the pupil, each factor at its largest, and never more than
- * pi times the radiance. Largest view factor: the least of the same bound for the kernel cos cos / (pi d^2) over small pieces, of the share
- * (1 - cos(phi)) / 2 of the cosine-weighted hemisphere that points toward the receiver's plane, phi the angle between the normals, and of 1.
+ * <p>Pieces that are proved dark, or proved unseen from the receiver ({@link NoReflection}), send nothing. If all do, the bound is 0: a proof
+ * that no once-reflected light arrives at all. What else stands in between is left out, which only makes the bound larger.
  *
  * <p>Immutable; safe for use by many threads.
  */
 public final class ReflectedBound {
     /** How often the piece that counts most is cut in two. */
-    private static final int CUTS = 1500;
-    /** A piece of the receiver is cut while it is larger than this share of its distance. */
-    private static final double FINE = 0.5;
-    /** How often a facet of the receiver is cut at the most. */
-    private static final int RECEIVER_CUTS = 6;
+    private static final int CUTS = 500;
+    /** Most pieces for each receiver that a proof is tried for. */
+    private static final int PROOFS = 200;
+    /** After so many pieces in a row for which a proof was tried in vain, none is tried any more. */
+    private static final int PATIENCE = 50;
     /** Covers the rounding of the sums. */
     private static final double ROUNDED_UP = 1 + 1e-9;
 
     private final Scene scene;
+    private final FacetTree tree;
     private final Set<Surface> dark;
 
     /**
      * @param scene the scene
+     * @param tree the tree over its facets
      * @param dark surfaces that are proved dark: they send nothing
      */
-    public ReflectedBound(Scene scene, Set<Surface> dark) {
+    public ReflectedBound(Scene scene, FacetTree tree, Set<Surface> dark) {
         this.scene = scene;
+        this.tree = tree;
         this.dark = Set.copyOf(dark);
     }
 
     /** No mean once-reflected irradiance of a surface is larger than this, relative to the reference; 0 where none can arrive at all. */
     public double of(Surface receiver) {
-        List<SpaceTriangle> target = triangles(receiver);
-        Comparator<Piece> largestFirst = Comparator.comparingDouble(piece -> -piece.flux());
-        PriorityQueue<Piece> pieces = new PriorityQueue<>(largestFirst);
+        return of(receiver, 0);
+    }
+
+    /**
+     * The same, with no more work than it takes to come down to a limit.
+     *
+     * @param receiver the surface
+     * @param limit relative irradiance
+     */
+    public double of(Surface receiver, double limit) {
+        PieceFlux flux = new PieceFlux(scene, triangles(receiver));
+        PriorityQueue<Piece> pieces = pieces(flux);
+        double plain = bound(cut(pieces, flux), receiver);
+        if (plain <= limit) {
+            return plain;
+        }
+        NoReflection none = new NoReflection(scene, tree, receiver);
+        PriorityQueue<Piece> seen = pieces(flux);
+        seen.removeIf(piece -> none.isUnseen(piece.sender()));
+        return Math.min(plain, bound(cutAndProve(seen, flux, none), receiver));
+    }
+
+    /**
+     * A piece of a surface.
+     *
+     * @param plane the number of its plane in the scene
+     * @param flux the largest flux that it can send to the receiver, mm2 of relative irradiance
+     * @param brightest the largest irradiance that such a reflection gives where it fills the sky, relative
+     */
+    private record Piece(Surface sender, int plane, SpaceTriangle triangle, double flux, double brightest) {}
+
+    /** The facets of all surfaces that may send light. */
+    private PriorityQueue<Piece> pieces(PieceFlux flux) {
+        PriorityQueue<Piece> pieces = new PriorityQueue<>(Comparator.comparingDouble(piece -> -piece.flux()));
         for (Surface sender : scene.surfaces()) {
             if (!dark.contains(sender) && sender.finish().reflectance() > 0) {
-                for (SpaceTriangle facet : triangles(sender)) {
-                    pieces.add(piece(sender, facet, target));
+                for (int f = sender.firstFacet(); f < sender.firstFacet() + sender.facetCount(); f++) {
+                    add(pieces, piece(sender, scene.plane(f), triangle(sender, f), flux));
                 }
             }
         }
-        for (int i = 0; i < CUTS && !pieces.isEmpty() && pieces.peek().flux() > 0; i++) {
+        return pieces;
+    }
+
+    private static void add(PriorityQueue<Piece> pieces, Piece piece) {
+        if (piece.flux() > 0) {
+            pieces.add(piece);
+        }
+    }
+
+    private PriorityQueue<Piece> cut(PriorityQueue<Piece> pieces, PieceFlux flux) {
+        for (int i = 0; i < CUTS && !pieces.isEmpty(); i++) {
+            halve(pieces.remove(), pieces, flux);
+        }
+        return pieces;
+    }
+
+    private PriorityQueue<Piece> cutAndProve(PriorityQueue<Piece> pieces, PieceFlux flux, NoReflection none) {
+        int vain = 0;
+        for (int i = 0; i < CUTS && !pieces.isEmpty(); i++) {
             Piece most = pieces.remove();
-            pieces.add(piece(most.sender(), most.triangle().half(0), target));
-            pieces.add(piece(most.sender(), most.triangle().half(1), target));
+            if (i < PROOFS && vain < PATIENCE && none.isProved(most.triangle(), most.plane())) {
+                vain = 0;
+            } else {
+                vain++;
+                halve(most, pieces, flux);
+            }
         }
-        double flux = pieces.stream().mapToDouble(Piece::flux).sorted().sum();
-        return flux / receiver.area() * ROUNDED_UP;
+        return pieces;
     }
 
-    /** A piece of a surface and the largest flux that it can send to the receiver, mm2 of relative irradiance. */
-    private record Piece(Surface sender, SpaceTriangle triangle, double flux) {}
+    private void halve(Piece piece, PriorityQueue<Piece> pieces, PieceFlux flux) {
+        add(pieces, piece(piece.sender(), piece.plane(), piece.triangle().half(0), flux));
+        add(pieces, piece(piece.sender(), piece.plane(), piece.triangle().half(1), flux));
+    }
 
-    private Piece piece(Surface sender, SpaceTriangle triangle, List<SpaceTriangle> target) {
-        double irradiance = canReach(triangle, target) ? largestIrradiance(triangle) : 0;
+    private double bound(PriorityQueue<Piece> pieces, Surface receiver) {
+        double sum = pieces.stream().mapToDouble(Piece::flux).sorted().sum() / receiver.area();
+        double brightest = pieces.stream().mapToDouble(Piece::brightest).max().orElse(0);
+        return Math.min(sum, brightest) * ROUNDED_UP;
+    }
+
+    private Piece piece(Surface sender, int plane, SpaceTriangle triangle, PieceFlux flux) {
+        double irradiance = flux.canReach(triangle) ? flux.largestIrradiance(triangle) : 0;
         if (!(irradiance > 0)) {
-            return new Piece(sender, triangle, 0);
+            return new Piece(sender, plane, triangle, 0, 0);
         }
-        double viewFactor = sender.finish().diffuse() > 0 ? largestViewFactor(triangle, target) : 0;
-        double sent = sender.finish().diffuse() * viewFactor + sender.finish().mirror();
-        return new Piece(sender, triangle, triangle.area() * irradiance * sent);
-    }
-
-    private double largestIrradiance(SpaceTriangle piece) {
-        Pupil pupil = scene.beam().pupil();
-        Outline outline = pupil.outline();
-        Vector3D down = pupil.frame().normal();
-        Vector3D centre = pupil.frame().origin();
-        double low = Double.POSITIVE_INFINITY;
-        double high = 0;
-        double facing = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < 3; i++) {
-            Vector3D toCentre = centre.subtract(piece.corner(i));
-            double height = -toCentre.dot(down);
-            low = Math.min(low, height);
-            high = Math.max(high, height);
-            facing = Math.max(facing, toCentre.dot(piece.normal()));
-        }
-        // Going from the centre to the rim changes the height above the facet by the in-plane part of its normal at
-        // most.
-        double along = piece.normal().dot(down);
-        facing += outline.reach() * Math.sqrt(Math.max(0, 1 - along * along)) * ROUNDED_UP;
-        if (high <= 0 || facing <= 0) {
-            return 0;
-        }
-        double all = Math.PI;
-        if (low > 0) {
-            double nearest = Math.max(low, piece.distanceFrom(centre) - outline.reach());
-            double cosine = Math.min(1, facing / nearest);
-            all = Math.min(
-                    all, outline.area() * cosine * Math.min(high / (nearest * nearest * nearest), 1 / (low * low)));
-        }
-        return all / scene.referenceIrradiance();
-    }
-
-    private static double largestViewFactor(SpaceTriangle piece, List<SpaceTriangle> target) {
-        double kernel = 0;
-        double turned = 0;
-        for (SpaceTriangle facet : target) {
-            kernel += kernel(piece, facet, RECEIVER_CUTS);
-            turned = Math.max(turned, (1 - piece.normal().dot(facet.normal())) / 2);
-        }
-        // The half space below one plane holds a receiver that is flat.
-        boolean flat = target.stream()
-                .allMatch(facet -> facet.normal().dot(target.get(0).normal()) > 1 - 1e-12);
-        return Math.min(Math.min(1, kernel), flat ? turned * ROUNDED_UP : 1);
-    }
-
-    private static double kernel(SpaceTriangle piece, SpaceTriangle facet, int cuts) {
-        double distance = piece.distance(facet);
-        double sending = piece.greatestHeightOf(facet);
-        double receiving = facet.greatestHeightOf(piece);
-        if (sending <= 0 || receiving <= 0) {
-            return 0;
-        }
-        if (cuts > 0 && facet.size() > FINE * distance) {
-            return kernel(piece, facet.half(0), cuts - 1) + kernel(piece, facet.half(1), cuts - 1);
-        }
-        if (!(distance > 0)) {
-            return 1;
-        }
-        double cosines = Math.min(1, sending / distance) * Math.min(1, receiving / distance);
-        return facet.area() * cosines / (Math.PI * distance * distance);
-    }
-
-    private static boolean canReach(SpaceTriangle sender, List<SpaceTriangle> target) {
-        return target.stream()
-                .anyMatch(facet -> sender.greatestHeightOf(facet) > 0 && facet.greatestHeightOf(sender) > 0);
+        Finish finish = sender.finish();
+        double viewFactor = finish.diffuse() > 0 ? flux.largestViewFactor(triangle) : 0;
+        double sent = finish.diffuse() * viewFactor + finish.mirror();
+        double brightest = finish.diffuse() * irradiance + finish.mirror() * Math.PI / scene.referenceIrradiance();
+        return new Piece(sender, plane, triangle, triangle.area() * irradiance * sent, brightest);
     }
 
     private List<SpaceTriangle> triangles(Surface surface) {
-        List<SpaceTriangle> all = new ArrayList<>();
-        for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
-            all.add(new SpaceTriangle(
-                    scene.corner(f, 0),
-                    scene.corner(f, 1),
-                    scene.corner(f, 2),
-                    surface.back() ? scene.normal(f).negate() : scene.normal(f)));
-        }
-        return all;
+        return IntStream.range(surface.firstFacet(), surface.firstFacet() + surface.facetCount())
+                .mapToObj(f -> triangle(surface, f))
+                .toList();
+    }
+
+    private SpaceTriangle triangle(Surface surface, int f) {
+        Vector3D normal = surface.back() ? scene.normal(f).negate() : scene.normal(f);
+        return new SpaceTriangle(scene.corner(f, 0), scene.corner(f, 1), scene.corner(f, 2), normal);
     }
 }

@@ -27,12 +27,12 @@ public record RimStep(double fromU, double fromV, double toU, double toV, double
         corners[1] = fromV;
         // The centre lies square to the chord, cos(turn / 2) radii from its middle, on the inner side of the turn.
         double chord = Math.hypot(toU - fromU, toV - fromV);
-        double off = isStraight() ? 0 : Math.copySign(radius * Math.cos(turn / 2), turn) / chord;
+        double off = isStraight() ? 0 : Math.copySign(radius * StrictMath.cos(turn / 2), turn) / chord;
         double u = (fromU + toU) / 2 - off * (toV - fromV);
         double v = (fromV + toV) / 2 + off * (toU - fromU);
         for (int i = 1; i < parts; i++) {
-            double cosine = Math.cos(turn * i / parts);
-            double sine = Math.sin(turn * i / parts);
+            double cosine = StrictMath.cos(turn * i / parts);
+            double sine = StrictMath.sin(turn * i / parts);
             corners[2 * i] = u + cosine * (fromU - u) - sine * (fromV - v);
             corners[2 * i + 1] = v + sine * (fromU - u) + cosine * (fromV - v);
         }

@@ -70,13 +70,18 @@ public final class VisiblePupil {
         double depth = pupil.frame().height(point);
         List<Circle> circles = new ArrayList<>();
         List<double[]> pieces = lit(point, normal, circles);
+        double nearest = depth;
         for (int screen : pieces.isEmpty() ? new int[0] : inTheWay(point)) {
             if (pieces.isEmpty()) {
                 break;
             }
-            pieces = without(pieces, screen, point, normal, depth);
+            List<double[]> left = without(pieces, screen, point, normal, depth);
+            if (!left.equals(pieces)) {
+                nearest = Math.min(nearest, distance(screen, point, normal, depth));
+            }
+            pieces = left;
         }
-        return new PupilView(pupil, point, normal, pieces, circles);
+        return new PupilView(pupil, point, normal, pieces, circles, tolerance.rounding() * depth / nearest);
     }
 
     /**
@@ -87,7 +92,7 @@ public final class VisiblePupil {
      */
     public PupilView withoutParts(Vector3D point, Vector3D normal) {
         List<Circle> circles = new ArrayList<>();
-        return new PupilView(pupil, point, normal, lit(point, normal, circles), circles);
+        return new PupilView(pupil, point, normal, lit(point, normal, circles), circles, tolerance.rounding());
     }
 
     private List<double[]> lit(Vector3D point, Vector3D normal, List<Circle> circles) {
@@ -105,10 +110,7 @@ public final class VisiblePupil {
     private List<double[]> outline(List<Circle> circles) {
         Outline outline = pupil.outline();
         if (outline instanceof Ring ring) {
-            circles.add(new Circle(0, 0, ring.radius(), true));
-            if (ring.hole() > 0) {
-                circles.add(new Circle(0, 0, ring.hole(), false));
-            }
+            circles.addAll(Circle.boundsOf(ring));
             double side = 1.001 * ring.radius();
             return List.of(new double[] {-side, -side, side, -side, side, side, -side, side});
         }
@@ -156,6 +158,19 @@ public final class VisiblePupil {
         return left;
     }
 
+    /** How far from the point, along the axis of the pupil, the nearest corner of a facet in the way lies; touching parts left out, mm. */
+    private double distance(int screen, Vector3D point, Vector3D normal, double depth) {
+        double[] part = between(screens[screen], point, normal, depth);
+        double nearest = depth;
+        for (int i = 0; i < part.length; i += 3) {
+            double ahead = depth - pupil.frame().height(Vector3D.of(part[i], part[i + 1], part[i + 2]));
+            if (ahead > tolerance.gap()) {
+                nearest = Math.min(nearest, ahead);
+            }
+        }
+        return nearest;
+    }
+
     /** Whether a facet that turns its front to the point can be left out, because lines leave its solid through others. */
     private boolean showsBackFirst(int f) {
         int solid = edges.solid(f);
@@ -175,7 +190,8 @@ public final class VisiblePupil {
     private double[] between(double[] screen, Vector3D point, Vector3D normal, double depth) {
         double[] part =
                 SpaceClip.above(screen, pupil.frame().normal(), pupil.frame().origin(), 0);
-        part = SpaceClip.above(part, pupil.frame().normal().negate(), point, 1e-12 * depth);
+        part = SpaceClip.above(
+                part, pupil.frame().normal().negate(), point, Math.min(1e-12 * depth, tolerance.rounding()));
         return SpaceClip.above(part, normal, point, tolerance.rounding());
     }
 

@@ -14,16 +14,17 @@ import darkrim.light.Transport;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneFactory;
 import darkrim.scene.Surface;
+import darkrim.study.contact.PartContacts;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Demand;
-import darkrim.verdict.Evidence;
 import darkrim.verdict.Judge;
 import darkrim.verdict.Judgement;
+import darkrim.verdict.Plan;
+import darkrim.verdict.Proofs;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 
 /** The main job: from a layout file to a verdict. */
 public final class Check {
@@ -62,20 +63,29 @@ public final class Check {
      * @throws UnusableInput with everything that is wrong with the layout
      */
     public static CheckResult of(Layout layout, Findings findings, Effort effort, Watch watch) throws UnusableInput {
+        return of(layout, findings, effort, Plan.FULL, watch);
+    }
+
+    /** Checks a layout by another plan of sampling. */
+    static CheckResult of(Layout layout, Findings findings, Effort effort, Plan plan, Watch watch)
+            throws UnusableInput {
         long start = System.nanoTime();
         Assembly assembly = Assembly.of(layout, findings);
         findings.throwIfErrors();
         Scene scene = SceneFactory.of(layout, assembly);
         FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
+        PartContacts.check(assembly, scene, tree, findings, watch);
+        findings.throwIfErrors();
+        List<Feasibility> feasibility = Feasibility.of(assembly, layout.beam(), layout.placementError(), findings);
         SamplingSpec asked = effort.over(layout.sampling());
         List<Demand> demands = demands(layout, scene);
         try (Workers workers = new Workers(effort.threads())) {
-            ProvenLight proven = new ProvenLight(scene, tree);
-            Judge judge = new Judge(new Transport(scene, tree, asked.seed()), proven::of, workers, asked);
+            ProvenLight proven = new ProvenLight(scene, tree, watch::stop);
+            Judge judge = new Judge(new Transport(scene, tree, asked.seed()), proven, workers, asked, plan);
             long proving = System.nanoTime();
-            Map<Surface, Evidence> dark = judge.prove(demands, watch);
+            Proofs proved = judge.prove(demands, watch);
             double proofs = secondsSince(proving);
-            Judgement judgement = judge.decide(demands, dark, watch);
+            Judgement judgement = judge.decide(demands, proved, watch);
             long measuring = System.nanoTime();
             DirectMargins margins =
                     DirectMargins.of(scene, tree, assembly, judgement, effort.margins(), workers, watch);
@@ -85,7 +95,7 @@ public final class Check {
                     layout,
                     asked,
                     scene,
-                    Feasibility.of(assembly, layout.beam(), layout.placementError()),
+                    feasibility,
                     assembly.largestChordError(),
                     judgement.with(margins.bySurface()),
                     margins,

@@ -22,6 +22,11 @@ public record Effort(int threads, Optional<Long> seed, Optional<Long> mostSample
         return new Effort(Runtime.getRuntime().availableProcessors(), Optional.empty(), Optional.empty());
     }
 
+    /** The same with other margins. */
+    public Effort with(MarginScope other) {
+        return new Effort(threads, seed, mostSamples, other);
+    }
+
     /** What the layout asks, with what differs put in. */
     SamplingSpec over(SamplingSpec asked) {
         return new SamplingSpec(seed.orElse(asked.seed()), asked.confidence(), mostSamples.orElse(asked.mostSamples()));

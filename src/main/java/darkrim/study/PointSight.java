@@ -15,6 +15,7 @@ import darkrim.scene.Scene;
 import darkrim.scene.SceneFactory;
 import darkrim.shadow.PupilView;
 import darkrim.shadow.VisiblePupil;
+import darkrim.study.contact.PartContacts;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
@@ -57,9 +58,14 @@ public record PointSight(
         warnings = List.copyOf(warnings);
     }
 
-    /** Relative irradiance by direct light, exact. */
+    /** Share of the pupil that is seen, exact; 0 where what is left is rounding. */
+    public double exactShare() {
+        return view.isNone() ? 0 : view.areaFraction();
+    }
+
+    /** Relative irradiance by direct light, exact; 0 where what is left is rounding. */
     public double exactIrradiance() {
-        return view.irradiance() / scene.referenceIrradiance();
+        return view.isNone() ? 0 : view.irradiance() / scene.referenceIrradiance();
     }
 
     /** Share of the pupil that is seen, sampled. */
@@ -105,6 +111,8 @@ public record PointSight(
         findings.throwIfErrors();
         Scene scene = SceneFactory.of(layout, assembly);
         FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
+        PartContacts.check(assembly, scene, tree, findings, watch);
+        findings.throwIfErrors();
         SurfacePoint at = SurfacePoint.of(scene, tree, surface, u, v);
         VisiblePupil visible = new VisiblePupil(scene, tree);
         long seed = effort.over(layout.sampling()).seed();

@@ -4,19 +4,44 @@ import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.shadow.Darkness;
 import darkrim.shadow.DarknessProof;
+import darkrim.shadow.FullyLitProof;
+import darkrim.shadow.LeastShare;
+import darkrim.shadow.ProofSettings;
+import darkrim.shadow.ReflectedBound;
 import darkrim.shadow.WitnessRay;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Evidence;
+import darkrim.verdict.Prover;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
 
-/** What the proofs of darkness say, as evidence for verdicts. */
-final class ProvenLight {
+/** What the proofs of the exact shadows say, as evidence for verdicts. */
+final class ProvenLight implements Prover {
+    /** A first look; where it fails, the share is bounded. */
+    private static final ProofSettings WHOLE_PUPIL = new ProofSettings(0.01, 2_000, ProofSettings.DEFAULT.gapWidth());
+
+    private final Scene scene;
+    private final FacetTree tree;
     private final DarknessProof proof;
+    private final FullyLitProof wholePupil;
+    private final LeastShare leastShare;
+    private final BooleanSupplier stop;
 
-    ProvenLight(Scene scene, FacetTree tree) {
-        this.proof = new DarknessProof(scene, tree);
+    /**
+     * @param stop whether to give up, asked from any thread: what is not proved by then is open
+     */
+    ProvenLight(Scene scene, FacetTree tree, BooleanSupplier stop) {
+        this.stop = stop;
+        this.scene = scene;
+        this.tree = tree;
+        this.proof = new DarknessProof(scene, tree, ProofSettings.DEFAULT, stop);
+        this.wholePupil = new FullyLitProof(scene, tree, WHOLE_PUPIL);
+        this.leastShare = new LeastShare(scene, tree);
     }
 
-    Evidence of(Surface surface) {
+    @Override
+    public Evidence darkness(Surface surface) {
         Darkness found = proof.of(surface);
         if (found instanceof Darkness.Dark) {
             // Wider than the setting where the scene is large.
@@ -28,5 +53,19 @@ final class ProvenLight {
         }
         Darkness.Undecided open = (Darkness.Undecided) found;
         return new Evidence.OpenArea(open.openArea(), open.openFraction());
+    }
+
+    @Override
+    public Evidence.ExactShare pupilSeen(Surface surface, double share) {
+        if (wholePupil.of(surface).proved()) {
+            return Evidence.ExactShare.WHOLE;
+        }
+        LeastShare.Bracket found = leastShare.against(surface, share, stop);
+        return new Evidence.ExactShare(found.atLeast(), found.atMost(), Optional.of(found.point()));
+    }
+
+    @Override
+    public double mostReflected(Surface surface, Set<Surface> dark, double limit) {
+        return new ReflectedBound(scene, tree, dark).of(surface, limit);
     }
 }

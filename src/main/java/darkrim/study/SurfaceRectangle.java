@@ -31,8 +31,8 @@ record SurfaceRectangle(Vector3D corner, Vector3D alongU, Vector3D alongV) {
         v = v.dot(secondAxis) < 0 ? v.negate() : v;
         List<Vector3D> corners = corners(scene, surface);
         double turn = turn(corners, u, v);
-        Vector3D turnedU = u.multiply(Math.cos(turn)).add(v.multiply(Math.sin(turn)));
-        Vector3D turnedV = v.multiply(Math.cos(turn)).subtract(u.multiply(Math.sin(turn)));
+        Vector3D turnedU = u.multiply(StrictMath.cos(turn)).add(v.multiply(StrictMath.sin(turn)));
+        Vector3D turnedV = v.multiply(StrictMath.cos(turn)).subtract(u.multiply(StrictMath.sin(turn)));
         double[] inU = corners.stream().mapToDouble(turnedU::dot).sorted().toArray();
         double[] inV = corners.stream().mapToDouble(turnedV::dot).sorted().toArray();
         Vector3D origin = corners.get(0);
@@ -79,7 +79,7 @@ record SurfaceRectangle(Vector3D corner, Vector3D alongU, Vector3D alongV) {
             if (length > longest * (1 + 1e-9)) {
                 longest = length;
                 turn = Math.IEEEremainder(
-                        Math.atan2(hull[i].y - hull[i - 1].y, hull[i].x - hull[i - 1].x), Math.PI / 2);
+                        StrictMath.atan2(hull[i].y - hull[i - 1].y, hull[i].x - hull[i - 1].x), Math.PI / 2);
             }
         }
         return longest >= STANDS_OUT * round ? turn : 0;

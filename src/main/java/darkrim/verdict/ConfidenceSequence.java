@@ -3,15 +3,17 @@ package darkrim.verdict;
 import darkrim.light.Estimate;
 
 /**
- * Bounds on a mean that hold at every look at once, so that looking again and again does not wear them out.
+ * Bounds on a mean, one from below and one from above, that hold together and at every look, so that looking again and again does not wear
+ * them out.
  *
- * <p>At look k each bound is the empirical Bernstein bound of Maurer and Pontil, "Empirical Bernstein bounds and sample variance
- * penalization", COLT 2009, theorem 4, for samples from 0 to b:
- * mean +- (sqrt(2 V ln(2/delta) / n) + 7 b ln(2/delta) / (3 (n - 1))). It is exact for any n and any bounded distribution; n samples that are all
- * zero give the upper bound 7 b ln(2/delta) / (3 (n - 1)), never zero. The risk of look k is the whole risk over k (k + 1), which adds up to
- * the whole (union bound over the looks).
+ * <p>At look k they are the empirical Bernstein bounds of Maurer and Pontil, "Empirical Bernstein bounds and sample variance
+ * penalization", COLT 2009, for samples from 0 to b: mean +- (sqrt(2 V ln(3/delta) / n) + 7 b ln(3/delta) / (3 (n - 1))). Their theorem 4 is
+ * about one side and has 2 for 3: half of delta goes to Bennett's inequality for the mean, half to their theorem 10 for the variance. Here a
+ * third goes to Bennett's inequality on each side, and a third to the variance, which is the same for both. It is exact for any n and any
+ * bounded distribution; n samples that are all zero give the upper bound 7 b ln(3/delta) / (3 (n - 1)), never zero. The risk of look k is the
+ * whole risk over k (k + 1), which adds up to the whole (union bound over the looks).
  *
- * @param risk probability that a bound is wrong at any look, 0 to 1
+ * @param risk probability that the mean is ever, at any look, outside its bounds, 0 to 1
  */
 public record ConfidenceSequence(double risk) {
     /**
@@ -28,7 +30,7 @@ public record ConfidenceSequence(double risk) {
         if (estimate.samples() < 2) {
             return Double.POSITIVE_INFINITY;
         }
-        double logarithm = Math.log(2.0 * look * (look + 1) / risk);
+        double logarithm = StrictMath.log(3.0 * look * (look + 1) / risk);
         return Math.sqrt(2 * estimate.variance() * logarithm / estimate.samples())
                 + 7 * estimate.largest() * logarithm / (3.0 * (estimate.samples() - 1));
     }

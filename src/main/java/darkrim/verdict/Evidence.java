@@ -77,12 +77,39 @@ public sealed interface Evidence {
     record OpenArea(double area, double fraction) implements Evidence {}
 
     /**
+     * What share of the pupil every point of the surface sees, by geometry.
+     *
+     * @param atLeast no point sees less than this: proved
+     * @param atMost the lowest point that was found sees this share, exactly
+     * @param lowest that point, mm; empty where the whole pupil is proved to be seen from every point, or nothing was looked at
+     */
+    record ExactShare(double atLeast, double atMost, Optional<Vector3D> lowest) implements Evidence {
+        /** Every point sees the whole pupil. */
+        public static final ExactShare WHOLE = new ExactShare(1, 1, Optional.empty());
+
+        /** Nothing is known. */
+        public static final ExactShare UNKNOWN = new ExactShare(0, 1, Optional.empty());
+
+        /** Whether every point sees the whole pupil. */
+        public boolean isWhole() {
+            return atLeast == 1;
+        }
+    }
+
+    /**
+     * No mean once-reflected irradiance is larger than this: proved by geometry, without a sample.
+     *
+     * @param atMost relative irradiance; 0 where no such light can arrive at all
+     */
+    record ProvedBound(double atMost) implements Evidence {}
+
+    /**
      * A sampled mean and bounds that hold at every look.
      *
      * @param estimate the mean with its error
      * @param lower lower bound
      * @param upper upper bound
-     * @param risk probability that this bound is wrong at any look
+     * @param risk probability that the mean is ever, at any look, outside the bounds
      * @param looks how often it was looked at
      */
     record Sampled(Estimate estimate, double lower, double upper, double risk, int looks) implements Evidence {}

@@ -1,6 +1,5 @@
 package darkrim.verdict;
 
-import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.layout.SamplingSpec;
 import darkrim.light.Transport;
@@ -10,69 +9,67 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /**
- * Decides requirements: direct light by proof, the rest by sampling until each is decided at the stated confidence or the budget ends.
+ * Decides requirements: by proof what geometry alone decides, the rest by sampling until each is decided at the stated confidence or the
+ * budget ends.
  *
  * <p>Every surface is first measured alike, for the record. Then the samples of each undecided surface are doubled from look to look. The
  * risk (one minus the confidence) is shared equally by all numbers that sampling has to decide; for each of them {@link
  * ConfidenceSequence} keeps its share over all looks.
  */
 public final class Judge {
-    /** Batches that every surface gets first, of each class of light. */
-    private static final int FIRST_BATCHES = 2;
     /** Surfaces proved between two looks at whether to stop. */
     private static final int PROVED_AT_ONCE = 32;
 
     private final Transport transport;
-    private final Function<Surface, Evidence> darkness;
+    private final Prover prover;
     private final Workers workers;
     private final SamplingSpec effort;
+    private final Plan plan;
 
     /**
      * @param transport measures light
-     * @param darkness says of a surface whether it is proved dark, lit by a witness, or open
+     * @param prover says what geometry alone decides
      * @param workers do the work
      * @param effort confidence and budget
+     * @param plan what is measured first, and how often it is looked at
      */
-    public Judge(Transport transport, Function<Surface, Evidence> darkness, Workers workers, SamplingSpec effort) {
+    public Judge(Transport transport, Prover prover, Workers workers, SamplingSpec effort, Plan plan) {
         this.transport = transport;
-        this.darkness = darkness;
+        this.prover = prover;
         this.workers = workers;
         this.effort = effort;
+        this.plan = plan;
     }
 
     /**
      * Decides demands.
      *
      * @param demands what is asked
-     * @param dark what {@link #prove} found for them
+     * @param proofs what {@link #prove} found for them
      * @param watch hears how far it is
-     * @throws IllegalStateException if a sample of direct light reaches a surface that is proved dark: one of the two is wrong
+     * @throws IllegalStateException if samples contradict a proof: one of the two is wrong
      */
-    public Judgement decide(List<Demand> demands, Map<Surface, Evidence> dark, Watch watch) {
-        Set<Surface> provedDark = dark.entrySet().stream()
-                .filter(entry -> entry.getValue() instanceof Evidence.ProvedDark)
-                .map(Map.Entry::getKey)
-                .collect(Collectors.toSet());
-        Measurements measured = new Measurements(transport.knowingDark(provedDark), workers);
+    public Judgement decide(List<Demand> demands, Proofs proofs, Watch watch) {
+        Measurements measured = new Measurements(transport.knowingDark(proofs.provedDark()), workers);
+        Settled settled = new Settled(proofs, measured);
         List<Surface> surfaces = transport.scene().surfaces();
-        List<Target> targets = targets(demands, dark);
+        List<Target> targets = targets(demands, settled);
         Set<Measurements.Order> asked = new LinkedHashSet<>();
-        targets.forEach(target -> asked.add(new Measurements.Order(target.surface(), target.light(), FIRST_BATCHES)));
+        targets.forEach(
+                target -> asked.add(new Measurements.Order(target.surface(), target.light(), plan.firstBatches())));
         Set<Measurements.Order> others = new LinkedHashSet<>();
-        for (LightClass light : LightClass.values()) {
-            surfaces.forEach(surface -> others.add(new Measurements.Order(surface, light, FIRST_BATCHES)));
+        for (LightClass light : plan.everySurface() ? LightClass.values() : new LightClass[0]) {
+            surfaces.forEach(surface -> others.add(new Measurements.Order(surface, light, plan.firstBatches())));
         }
         others.removeAll(asked);
         // What decides comes first, in case the budget does not reach for all.
         boolean going = measured.fill(affordable(asked, measured), watch, effort.mostSamples())
+                && measured.boundUnmeasured(asked, watch)
                 && measured.fill(affordable(others, measured), watch, effort.mostSamples());
-        refuseContradictions(dark, measured);
+        settled.refuseContradictions();
 
         double risk = 1 - effort.confidence();
         double share = risk / Math.max(1, targets.size());
@@ -80,7 +77,7 @@ public final class Judge {
         int look = 1;
         while (true) {
             Set<Measurements.Order> next = look(targets, outcomes, measured, share, look);
-            if (!going || next.isEmpty()) {
+            if (!going || next.isEmpty() || look == plan.looks()) {
                 break;
             }
             List<Measurements.Order> affordable = affordable(next, measured);
@@ -90,30 +87,37 @@ public final class Judge {
             going = measured.fill(affordable, watch, effort.mostSamples());
             look++;
         }
-        refuseContradictions(dark, measured);
+        settled.refuseContradictions();
 
         List<RequirementResult> results = new ArrayList<>();
         for (int i = 0; i < demands.size(); i++) {
-            results.add(result(i, demands.get(i), dark, outcomes, measured));
+            results.add(result(i, demands.get(i), settled, outcomes));
         }
         List<SurfaceResult> perSurface = surfaces.stream()
                 .map(surface -> new SurfaceResult(
                         surface,
                         measured.tally(surface, LightClass.DIRECT),
                         measured.tally(surface, LightClass.ONCE_REFLECTED),
-                        Optional.ofNullable(dark.get(surface))))
+                        proofs.darkness(surface),
+                        proofs.bound(surface)))
                 .toList();
         return new Judgement(results, perSurface, measured.samples(), risk, !going);
+    }
+
+    /** Proves what geometry alone can say of what is asked. */
+    public Proofs prove(List<Demand> demands, Watch watch) {
+        Map<Surface, Evidence> dark = darkness(demands, watch);
+        return new BoundSearch(prover, workers, watch).with(demands, dark);
     }
 
     /**
      * Says of every surface whose direct light is asked for, and of every one that reflects, whether it is proved dark, lit by a witness, or
      * open: what is proved dark sends no once-reflected light either.
      */
-    public Map<Surface, Evidence> prove(List<Demand> demands, Watch watch) {
+    private Map<Surface, Evidence> darkness(List<Demand> demands, Watch watch) {
         Set<Surface> asked = new LinkedHashSet<>();
         for (Demand demand : demands) {
-            if (asksForDirect(demand.requirement().condition())) {
+            if (Settled.asksForDirect(demand.requirement().condition())) {
                 asked.addAll(demand.surfaces());
             }
         }
@@ -128,7 +132,7 @@ public final class Judge {
             boolean stopped = watch.stop();
             List<Evidence> evidence = stopped
                     ? some.stream().map(Judge::unknown).toList()
-                    : workers.all(some.stream().map(surface -> () -> darkness.apply(surface)));
+                    : workers.all(some.stream().map(surface -> () -> prover.darkness(surface)));
             for (int i = 0; i < some.size(); i++) {
                 dark.put(some.get(i), evidence.get(i));
             }
@@ -142,23 +146,12 @@ public final class Judge {
         return new Evidence.OpenArea(surface.area(), 1);
     }
 
-    private static boolean asksForDirect(Requirement.Condition condition) {
-        return condition instanceof Requirement.NoDirect
-                || (condition instanceof Requirement.AtMost most && most.light() == LightClass.DIRECT);
-    }
-
-    /** Whether a proof settles a condition. Darkness is about direct light only: once-reflected light may still reach what is dark. */
-    private static boolean isByProof(Requirement.Condition condition, Evidence evidence) {
-        return condition instanceof Requirement.NoDirect
-                || (asksForDirect(condition) && evidence instanceof Evidence.ProvedDark);
-    }
-
-    private static List<Target> targets(List<Demand> demands, Map<Surface, Evidence> dark) {
+    private static List<Target> targets(List<Demand> demands, Settled settled) {
         List<Target> targets = new ArrayList<>();
         for (int i = 0; i < demands.size(); i++) {
             Demand demand = demands.get(i);
             for (Surface surface : demand.surfaces()) {
-                if (!isByProof(demand.requirement().condition(), dark.get(surface))) {
+                if (!settled.decides(demand.requirement().condition(), surface)) {
                     targets.addAll(Target.of(i, demand, surface));
                 }
             }
@@ -205,42 +198,15 @@ public final class Judge {
                 .toList();
     }
 
-    private static RequirementResult result(
-            int number,
-            Demand demand,
-            Map<Surface, Evidence> dark,
-            Map<Target, Outcome> outcomes,
-            Measurements measured) {
+    private static RequirementResult result(int number, Demand demand, Settled settled, Map<Target, Outcome> outcomes) {
         List<Outcome> all = new ArrayList<>();
         for (Surface surface : demand.surfaces()) {
-            Evidence evidence = dark.get(surface);
-            if (isByProof(demand.requirement().condition(), evidence)) {
-                double mean =
-                        measured.tally(surface, LightClass.DIRECT).irradiance().mean();
-                all.add(new Outcome(surface, Outcome.WHOLE, verdict(evidence), mean, evidence));
+            if (settled.decides(demand.requirement().condition(), surface)) {
+                all.addAll(settled.outcomes(demand.requirement().condition(), surface));
             } else {
                 Target.of(number, demand, surface).forEach(target -> all.add(outcomes.get(target)));
             }
         }
         return RequirementResult.of(demand.requirement(), all);
-    }
-
-    private static Verdict verdict(Evidence evidence) {
-        if (evidence instanceof Evidence.ProvedDark) {
-            return Verdict.PASS;
-        }
-        return evidence instanceof Evidence.WitnessRay ? Verdict.FAIL : Verdict.UNDECIDED;
-    }
-
-    private static void refuseContradictions(Map<Surface, Evidence> dark, Measurements measured) {
-        dark.forEach((surface, evidence) -> {
-            double mean =
-                    measured.tally(surface, LightClass.DIRECT).irradiance().mean();
-            if (evidence instanceof Evidence.ProvedDark && mean > 0) {
-                throw new IllegalStateException(
-                        "surface " + surface.name()
-                                + " is proved dark, yet a ray reaches it: please report this layout, and do not trust this result");
-            }
-        });
     }
 }

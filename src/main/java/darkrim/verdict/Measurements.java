@@ -31,19 +31,31 @@ final class Measurements {
     Measurements(Transport transport, Workers workers) {
         this.transport = transport;
         this.workers = workers;
-        List<Surface> surfaces = transport.scene().surfaces();
+        int surfaces = transport.scene().surfaces().size();
         for (LightClass light : LightClass.values()) {
-            Tally[] none = new Tally[surfaces.size()];
-            for (Surface surface : surfaces) {
-                none[surface.index()] = transport.nothing(new Receiver.OnSurface(surface), light);
-            }
-            tallies.put(light, none);
-            batches.put(light, new long[surfaces.size()]);
+            tallies.put(light, new Tally[surfaces]);
+            batches.put(light, new long[surfaces]);
         }
     }
 
     Tally tally(Surface surface, LightClass light) {
-        return tallies.get(light)[surface.index()];
+        Tally known = tallies.get(light)[surface.index()];
+        return known != null ? known : transport.unmeasured(new Receiver.OnSurface(surface), light);
+    }
+
+    /** Finds the largest sample where orders could not be afforded: where none can be larger than 0, that decides. False if it was stopped. */
+    boolean boundUnmeasured(Iterable<Order> orders, Watch watch) {
+        for (Order order : orders) {
+            Tally[] all = tallies.get(order.light());
+            int at = order.surface().index();
+            if (all[at] == null) {
+                if (watch.stop()) {
+                    return false;
+                }
+                all[at] = transport.nothing(new Receiver.OnSurface(order.surface()), order.light());
+            }
+        }
+        return true;
     }
 
     long batches(Surface surface, LightClass light) {
@@ -73,7 +85,7 @@ final class Measurements {
             for (int i = 0; i < done.size(); i++) {
                 add(part.get(i).order(), done.get(i));
             }
-            watch.progress("sampling light", samples(), most);
+            watch.progress("sampling light, at most", samples(), most);
         }
         return true;
     }
@@ -87,7 +99,7 @@ final class Measurements {
     private void add(Order order, Tally tally) {
         int at = order.surface().index();
         Tally[] all = tallies.get(order.light());
-        all[at] = all[at].and(tally);
+        all[at] = all[at] == null ? tally : all[at].and(tally);
         batches.get(order.light())[at]++;
     }
 }

@@ -4,6 +4,7 @@ import darkrim.light.Tally;
 import darkrim.scene.Surface;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What was found for a surface.
@@ -12,12 +13,14 @@ import java.util.Optional;
  * @param direct sampled direct light
  * @param onceReflected sampled once-reflected light
  * @param darkness what the proof of darkness says, for surfaces of which a requirement asks it
+ * @param mostReflected proved upper bound of the mean once-reflected irradiance, relative, for surfaces of which a requirement asks it
  */
-public record SurfaceResult(Surface surface, Tally direct, Tally onceReflected, Optional<Evidence> darkness) {
+public record SurfaceResult(
+        Surface surface, Tally direct, Tally onceReflected, Optional<Evidence> darkness, OptionalDouble mostReflected) {
     /** The same with the margin of the surface put into the evidence, where there is one. */
     SurfaceResult with(Map<Surface, LightMargin> margins) {
         Optional<Evidence> known =
                 darkness.map(evidence -> margins.containsKey(surface) ? evidence.with(margins.get(surface)) : evidence);
-        return new SurfaceResult(surface, direct, onceReflected, known);
+        return new SurfaceResult(surface, direct, onceReflected, known, mostReflected);
     }
 }

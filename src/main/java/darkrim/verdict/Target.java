@@ -41,22 +41,16 @@ record Target(int demand, Surface surface, int cell, Requirement.Condition condi
         double lower = sequence.lower(estimate, look);
         double upper = sequence.upper(estimate, look);
         Verdict verdict = Verdict.UNDECIDED;
-        if (condition instanceof Requirement.PupilSeen seen) {
-            // Where samples over the hemisphere were needed, the share of the pupil was not measured everywhere.
-            if (estimate.samples() == tally.irradiance().samples()) {
-                verdict = lower >= seen.share() ? Verdict.PASS : upper < seen.share() ? Verdict.FAIL : verdict;
-            }
-        } else if (condition instanceof Requirement.AtMost most) {
-            verdict = upper <= most.limit() ? Verdict.PASS : lower > most.limit() ? Verdict.FAIL : verdict;
+        if (condition instanceof Requirement.AtMost most) {
+            // One ray that carries light is enough where none may.
+            boolean tooMuch = lower > most.limit() || (most.limit() == 0 && estimate.mean() > 0);
+            verdict = upper <= most.limit() ? Verdict.PASS : tooMuch ? Verdict.FAIL : verdict;
         }
         double value = estimate.samples() == 0 ? Double.NaN : estimate.mean();
         return new Outcome(surface, cell, verdict, value, new Evidence.Sampled(estimate, lower, upper, risk, look));
     }
 
     private Estimate estimate(Tally tally) {
-        if (condition instanceof Requirement.PupilSeen) {
-            return tally.pupilSeen();
-        }
         return cell == Outcome.WHOLE ? tally.irradiance() : tally.cells().get(cell);
     }
 }

@@ -1,6 +1,6 @@
 package darkrim.verdict;
 
-/** Watches long work: hears how far it is, from one thread, and may ask it to stop, asked from any thread. */
+/** Watches long work: hears how far it is and may ask it to stop. */
 public interface Watch {
     /** Hears nothing and never asks to stop. */
     Watch NONE = new Watch() {
@@ -14,7 +14,7 @@ public interface Watch {
     };
 
     /**
-     * How far the work is.
+     * How far the work is. Called from one thread.
      *
      * @param step what is being done, a few plain words
      * @param done units done
@@ -22,6 +22,6 @@ public interface Watch {
      */
     void progress(String step, long done, long most);
 
-    /** Whether to stop at the next opportunity and keep what is finished. */
+    /** Whether to stop at the next opportunity and keep what is finished. Called often, from any thread. */
     boolean stop();
 }

@@ -53,7 +53,7 @@ class AssemblyTest {
 
     @Test
     void aLaterFinishRuleWinsOverAnEarlierOneAndOverThePart() {
-        Part painted = new Part("bar", BAR.shape(), Placement.NONE, Optional.empty(), "black", line(1));
+        Part painted = new Part("bar", BAR.shape(), Placement.NONE, Optional.empty(), Optional.of("black"), line(1));
         Layout layout = Layouts.layout(
                 List.of(painted, STOP),
                 List.of(
@@ -80,7 +80,7 @@ class AssemblyTest {
                 new Shape.Block(1, 2, 3),
                 Placement.NONE.thenMoved(Vector3D.of(10, 20, 5)),
                 Optional.of(new Part.Repeat(3, 2, 4, 6)),
-                Part.NO_FINISH,
+                Optional.empty(),
                 line(1));
         Assembly assembly = Layouts.assemble(Layouts.layout(bars));
         assertThat(assembly.bodies())
@@ -97,7 +97,12 @@ class AssemblyTest {
     @Test
     void theOnlyCopyOfAPartHasNoNumber() {
         Part bar = new Part(
-                "bar", BAR.shape(), Placement.NONE, Optional.of(new Part.Repeat(1, 1, 0, 0)), Part.NO_FINISH, line(1));
+                "bar",
+                BAR.shape(),
+                Placement.NONE,
+                Optional.of(new Part.Repeat(1, 1, 0, 0)),
+                Optional.empty(),
+                line(1));
         assertThat(Layouts.assemble(Layouts.layout(bar)).surfaces()).contains("bar/+x");
     }
 
@@ -126,11 +131,11 @@ class AssemblyTest {
                         requirement(7, "mosaik", new NoDirect()),
                         requirement(8, "mosaic/**/activ", new PupilSeen(0.9)),
                         requirement(9, "mosaic/{die", new NoDirect())),
-                new MapSpec("mosaic/*/actve", 4, 4)));
+                new MapSpec("mosaic/*/actve", 4, 4, line(3))));
         assertThat(found)
                 .extracting(Finding::toString)
                 .containsExactly(
-                        "<code>: maps: \"mosaic/*/actve\" selects no surface; the nearest is \"mosaic/die[1,1]/active\""
+                        "case.yaml:3:3: maps: \"mosaic/*/actve\" selects no surface; the nearest is \"mosaic/die[1,1]/active\""
                                 + " [matches-nothing]",
                         "case.yaml:4:3: finish rule: \"mosaic/**/egde/*\" selects no surface; the nearest is"
                                 + " \"mosaic/die[1,1]/edge/-y\" [matches-nothing]",
@@ -162,9 +167,10 @@ class AssemblyTest {
     @Test
     void aStatedMapOnASurfaceThatIsNoRectangleIsAWarning() {
         List<Finding> found = findings(Layouts.layout(
-                List.of(MOSAIC, STOP), List.of(), List.of(), new MapSpec("{mosaic/**/active,stop}", 8, 4)));
+                List.of(MOSAIC, STOP), List.of(), List.of(), new MapSpec("{mosaic/**/active,stop}", 8, 4, line(6))));
         assertThat(found).hasSize(1);
         assertThat(found.get(0).code()).isEqualTo("map-not-rectangular");
+        assertThat(found.get(0).place()).isEqualTo(line(6));
         assertThat(found.get(0).severity()).isEqualTo(Finding.Severity.WARNING);
         assertThat(found.get(0).message()).contains("stop/front");
     }
@@ -200,7 +206,7 @@ class AssemblyTest {
     void aPartThatCannotBeBuiltIsNamedAndTheOthersAreBuilt() {
         Findings findings = new Findings();
         Part flat =
-                new Part("flat", new Shape.Block(0, 1, 1), Placement.NONE, Optional.empty(), Part.NO_FINISH, line(6));
+                new Part("flat", new Shape.Block(0, 1, 1), Placement.NONE, Optional.empty(), Optional.empty(), line(6));
         Assembly assembly = Assembly.of(Layouts.layout(flat, BAR), findings);
         assertThat(findings.hasErrors()).isTrue();
         assertThat(findings.sorted().get(0).toString()).startsWith("case.yaml:6:3: part flat: ");
@@ -238,7 +244,7 @@ class AssemblyTest {
                 new Shape.SphereCap(50, 180),
                 Placement.NONE,
                 Optional.of(new Part.Repeat(200, 200, 1, 1)),
-                Part.NO_FINISH,
+                Optional.empty(),
                 line(2));
         assertThat(findings(Layouts.layout(many)).get(0).message()).contains("facets");
         Part more = new Part(
@@ -246,7 +252,7 @@ class AssemblyTest {
                 BAR.shape(),
                 Placement.NONE,
                 Optional.of(new Part.Repeat(100_000, 100_000, 1, 1)),
-                Part.NO_FINISH,
+                Optional.empty(),
                 line(2));
         assertThat(findings(Layouts.layout(more)).get(0).message()).contains("places");
     }
@@ -272,8 +278,8 @@ class AssemblyTest {
     @Test
     void mapsAreGivenToWhateverIsOneRectangle() {
         List<String> mapped = new ArrayList<>();
-        Layout layout =
-                Layouts.layout(List.of(MOSAIC, BAR), List.of(), List.of(), new MapSpec("{mosaic/die[2,2],bar}", 4, 2));
+        Layout layout = Layouts.layout(
+                List.of(MOSAIC, BAR), List.of(), List.of(), new MapSpec("{mosaic/die[2,2],bar}", 4, 2, line(1)));
         Findings findings = new Findings();
         Assembly assembly = Assembly.of(layout, findings);
         for (String name : assembly.surfaces()) {
@@ -311,7 +317,7 @@ class AssemblyTest {
                 List.of(Layouts.part("flag", new Shape.Rectangle(10, 4), turned)),
                 List.of(),
                 List.of(),
-                new MapSpec("flag", 5, 2));
+                new MapSpec("flag", 5, 2, line(1)));
         Assembly assembly = Layouts.assemble(layout);
         MapGrid map = assembly.mapOf("flag/front").orElseThrow();
         assertThat(assembly.mapOf("flag/back")).contains(map);

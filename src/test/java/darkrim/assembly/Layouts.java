@@ -41,7 +41,7 @@ final class Layouts {
     }
 
     static Part part(String name, Shape shape, Placement placement) {
-        return new Part(name, shape, placement, Optional.empty(), Part.NO_FINISH, Place.IN_CODE);
+        return new Part(name, shape, placement, Optional.empty(), Optional.empty(), Place.IN_CODE);
     }
 
     static Layout layout(Part... parts) {

@@ -76,7 +76,7 @@ class PlacedPartsTest {
                     ? Optional.of(new Part.Repeat(1 + random.nextInt(2), 2, 200, 300))
                     : Optional.empty();
             Layout layout = Layouts.layout(
-                    new Part("part", shape, placement, repeat, Part.NO_FINISH, darkrim.diagnostic.Place.IN_CODE));
+                    new Part("part", shape, placement, repeat, Optional.empty(), darkrim.diagnostic.Place.IN_CODE));
             Assembly assembly = Layouts.assemble(layout);
             List<Body> drawn = Layouts.bodies(shape);
             for (int i = 0; i < assembly.bodies().size(); i++) {

@@ -42,7 +42,7 @@ class MainTest {
         Run run =
                 Run.of("check", layout("dark: {surfaces: screen, direct: none}").toString());
         assertThat(run.code()).isEqualTo(1);
-        assertThat(run.output()).contains("FAIL: 1 of 1 requirement does not hold: dark.");
+        assertThat(run.output()).contains("FAIL: the requirement does not hold: dark.");
     }
 
     @Test
@@ -50,7 +50,7 @@ class MainTest {
         String dim = "dim: {surfaces: screen/front, direct: {at_most: 0.9}}";
         Run run = Run.of("check", layout(dim).toString(), "--samples", "1e3");
         assertThat(run.code()).isEqualTo(3);
-        assertThat(run.output()).contains("UNDECIDED: 1 of 1 requirement not decided within 1,000 samples");
+        assertThat(run.output()).contains("UNDECIDED: the requirement is not decided within 1,000 samples");
     }
 
     @Test
@@ -73,7 +73,7 @@ class MainTest {
         assertThat(run.code()).isEqualTo(3);
         assertThat(run.output())
                 .contains("UNDECIDED: 1 of 2 requirements not decided when the work was stopped: dim.")
-                .contains("backs-dark: all 2 surfaces proved dark.");
+                .contains("backs-dark: both surfaces proved dark.");
     }
 
     @Test
@@ -104,18 +104,29 @@ class MainTest {
     static Stream<Arguments> wrongUses() {
         return Stream.of(
                 Arguments.of("a command is missing", new String[] {}),
-                Arguments.of("'chekc'", new String[] {"chekc", "LAYOUT"}),
+                Arguments.of("there is no command 'chekc', did you mean 'check'?", new String[] {"chekc"}),
                 Arguments.of("LAYOUT", new String[] {"check"}),
-                Arguments.of("--jsn", new String[] {"check", "LAYOUT", "--jsn", "a.json"}),
-                Arguments.of("'many' is not a long", new String[] {"check", "LAYOUT", "--seed", "many"}),
-                Arguments.of("expected a number from 1 to 1024", new String[] {"check", "LAYOUT", "--threads", "0"}),
-                Arguments.of("expected a number from 1 to 1024", new String[] {"check", "LAYOUT", "--threads", "-3"}),
+                Arguments.of(
+                        "there is no option '--jsn', did you mean '--json'?",
+                        new String[] {"check", "LAYOUT", "--jsn", "a.json"}),
+                Arguments.of(
+                        "there is no option '--sampels', did you mean '--samples'?",
+                        new String[] {"seen-from", "LAYOUT", "--at", "lid", "--sampels", "3"}),
+                Arguments.of(
+                        "expected a whole number from 0 to 9007199254740991, got '1.5'",
+                        new String[] {"check", "LAYOUT", "--seed", "1.5"}),
+                Arguments.of("'many'", new String[] {"check", "LAYOUT", "--seed", "many"}),
+                Arguments.of("'-1'", new String[] {"check", "LAYOUT", "--seed", "-1"}),
+                Arguments.of(
+                        "whole number from 1 to 1024, got '0'", new String[] {"check", "LAYOUT", "--threads", "0"}),
+                Arguments.of(
+                        "whole number from 1 to 1024, got '2.5'", new String[] {"check", "LAYOUT", "--threads", "2.5"}),
                 Arguments.of("is not a number of samples", new String[] {"check", "LAYOUT", "--samples", "0"}),
                 Arguments.of("is not a number of samples", new String[] {"check", "LAYOUT", "--samples", "1.5"}),
                 Arguments.of("is not a number of samples", new String[] {"check", "LAYOUT", "--samples", "1e30"}),
                 Arguments.of("is not a number of samples", new String[] {"check", "LAYOUT", "--samples", "lots"}),
                 Arguments.of("--json", new String[] {"check", "LAYOUT", "--json"}),
-                Arguments.of("'second.yaml'", new String[] {"check", "LAYOUT", "second.yaml"}));
+                Arguments.of("one layout at a time: 'second.yaml'", new String[] {"check", "LAYOUT", "second.yaml"}));
     }
 
     @ParameterizedTest
@@ -128,6 +139,17 @@ class MainTest {
         assertThat(run.output()).isEmpty();
         assertThat(run.errors()).startsWith("darkrim: ").contains(expected).contains("--help");
         assertThat(run.errors()).doesNotContain("Exception").doesNotContain("\tat ");
+    }
+
+    @Test
+    void aDashForAFileIsRefusedBeforeTheWork() {
+        Run run = Run.of("check", layout.toString(), "--json", "-");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.output()).isEmpty();
+        assertThat(run.errors())
+                .isEqualTo("darkrim: --json -: standard output holds the report, expected a file name; "
+                        + "nothing was done.\n");
+        assertThat(Path.of("-")).doesNotExist();
     }
 
     @Test

@@ -25,7 +25,7 @@ class OutputFileTest {
 
     @Test
     void aNewFileIsWrittenAndNothingElseIsLeft() throws IOException {
-        OutputFile file = new OutputFile(folder.resolve("out.json"), false);
+        OutputFile file = new OutputFile("--json", folder.resolve("out.json"), false);
         assertThat(file.problem(input)).isEmpty();
         file.write("whole");
         assertThat(folder.resolve("out.json")).hasContent("whole");
@@ -34,14 +34,14 @@ class OutputFileTest {
 
     @Test
     void askingLeavesNothingBehind() throws IOException {
-        assertThat(new OutputFile(folder.resolve("out.json"), false).problem(input))
+        assertThat(new OutputFile("--json", folder.resolve("out.json"), false).problem(input))
                 .isEmpty();
         assertThat(names()).containsExactly("in.yaml");
     }
 
     @Test
     void aFileThatCameMeanwhileIsKept() throws IOException {
-        OutputFile file = new OutputFile(folder.resolve("out.json"), false);
+        OutputFile file = new OutputFile("--json", folder.resolve("out.json"), false);
         Files.writeString(folder.resolve("out.json"), "another's");
         assertThatThrownBy(() -> file.write("mine")).isInstanceOf(FileAlreadyExistsException.class);
         assertThat(folder.resolve("out.json")).hasContent("another's");
@@ -50,18 +50,20 @@ class OutputFileTest {
 
     @Test
     void theLayoutIsNeverWrittenOver() throws IOException {
-        assertThat(new OutputFile(input, true).problem(input)).hasValue("is the layout file itself and would be lost");
+        assertThat(new OutputFile("--json", input, true).problem(input))
+                .hasValue("is the layout file itself and would be lost");
         Path link = Files.createSymbolicLink(folder.resolve("link.json"), input);
-        assertThat(new OutputFile(link, true).problem(input)).hasValue("is the layout file itself and would be lost");
+        assertThat(new OutputFile("--json", link, true).problem(input))
+                .hasValue("is the layout file itself and would be lost");
     }
 
     @Test
     void foldersDevicesAndLinksAreNotReplaced() throws IOException {
-        assertThat(new OutputFile(folder, true).problem(input)).hasValue("is a folder, expected a file name");
+        assertThat(new OutputFile("--json", folder, true).problem(input)).hasValue("is a folder, expected a file name");
         Path link = Files.createSymbolicLink(folder.resolve("dangling"), folder.resolve("nowhere"));
-        assertThat(new OutputFile(link, true).problem(input)).hasValue("is not an ordinary file");
+        assertThat(new OutputFile("--json", link, true).problem(input)).hasValue("is not an ordinary file");
         if (Files.exists(Path.of("/dev/null"))) {
-            assertThat(new OutputFile(Path.of("/dev/null"), true).problem(input))
+            assertThat(new OutputFile("--json", Path.of("/dev/null"), true).problem(input))
                     .hasValue("is not an ordinary file");
         }
     }
@@ -69,8 +71,14 @@ class OutputFileTest {
     @Test
     void aMissingFolderIsFoundBeforeTheWork() {
         Path missing = folder.resolve("none");
-        assertThat(new OutputFile(missing.resolve("out.json"), false).problem(input))
+        assertThat(new OutputFile("--json", missing.resolve("out.json"), false).problem(input))
                 .hasValue("there is no folder " + missing);
+    }
+
+    @Test
+    void aDashIsNotTakenForAFileName() {
+        assertThat(new OutputFile("--json", Path.of("-"), false).problem(input))
+                .hasValue("standard output holds the report, expected a file name");
     }
 
     private Stream<String> names() throws IOException {

@@ -14,11 +14,12 @@ class ProgressTest {
         try (Progress progress = new Progress(new PrintStream(written, true, StandardCharsets.UTF_8), () -> false)) {
             progress.progress("proving darkness", 0, 10);
             progress.progress("proving darkness", 10, 10);
-            progress.progress("sampling light", 100, 1000);
+            progress.progress("sampling light, at most", 100, 1000);
         }
         String text = written.toString(StandardCharsets.UTF_8);
         assertThat(text)
-                .contains("proving darkness")
+                .contains("proving darkness ")
+                .doesNotContain("proving darkness, at most")
                 .contains("sampling light, at most")
                 .contains("100/1000");
         assertThat(text).matches("(?s).*\\r +\\r");

@@ -22,7 +22,7 @@ record Run(int code, String output, String errors) {
         StringWriter output = new StringWriter();
         StringWriter errors = new StringWriter();
         Surroundings surroundings =
-                new Surroundings(new PrintWriter(output), new PrintWriter(errors), Ink.PLAIN, watch);
+                new Surroundings(OutputWriter.to(output), new PrintWriter(errors), Ink.PLAIN, watch);
         int code = Main.run(surroundings, arguments);
         return new Run(code, output.toString(), errors.toString());
     }

@@ -30,7 +30,7 @@ class SeenFromCommandTest {
 
     private int run(Watch watch, String... arguments) {
         return Main.run(
-                new Surroundings(new PrintWriter(output), new PrintWriter(errors), Ink.PLAIN, () -> watch), arguments);
+                new Surroundings(OutputWriter.to(output), new PrintWriter(errors), Ink.PLAIN, () -> watch), arguments);
     }
 
     @Test
@@ -54,6 +54,17 @@ class SeenFromCommandTest {
                         " standard errors\n",
                         "lid/opening[1,1]/bevel/+x  ");
         assertThat(output.toString().lines()).allMatch(line -> line.length() <= 100);
+    }
+
+    @Test
+    void aSurfaceThatIsProvedDarkSeesNone() {
+        assertThat(run("seen-from", LAYOUT, "--at", "mosaic/die[1,1]/edge/+x", "--samples", "1e3"))
+                .isEqualTo(ExitCode.DONE);
+        assertThat(output.toString())
+                .contains("mosaic/die[1,1]/edge/+x at 0.5,0.5 sees none of the pupil.\n")
+                .containsPattern("share of the pupil +none +none seen +none\n")
+                .containsPattern(
+                        "The polygons leave a share of \\d\\.\\d\\de-11; up to \\d\\.\\d\\de-1\\d it cannot be told from");
     }
 
     @Test

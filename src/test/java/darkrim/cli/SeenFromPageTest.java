@@ -33,7 +33,7 @@ class SeenFromPageTest {
         StringWriter output = new StringWriter();
         StringWriter errors = new StringWriter();
         Surroundings surroundings =
-                new Surroundings(new PrintWriter(output), new PrintWriter(errors), Ink.PLAIN, () -> Watch.NONE);
+                new Surroundings(OutputWriter.to(output), new PrintWriter(errors), Ink.PLAIN, () -> Watch.NONE);
         assertThat(Main.run(surroundings, words)).as(errors.toString()).isZero();
         assertThat(withoutMarks(page)).contains("```\n" + withoutMarks(output.toString()) + "```\n");
         assertThat(withoutMarks(Files.readString(Path.of("docs/seen-from.svg"))))

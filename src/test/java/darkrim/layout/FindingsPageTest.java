@@ -12,10 +12,13 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The page of findings has one entry for each code, and each code has a file that triggers it. */
+/** The page of findings has one entry for each code, and each code has a file that triggers it; see also {@link PlacedLayouts}. */
 class FindingsPageTest {
     /** Codes that need a file that is no text, too large, or not there; see {@link UnreadableFileTest}. */
     private static final Set<String> WITHOUT_TEXT = Set.of("unreadable", "too-large", "not-text");
+
+    /** Codes that show when the parts are put together; darkrim.assembly.FinishCheckTest triggers them. */
+    private static final Set<String> OF_THE_ASSEMBLY = Set.of("no-finish");
 
     @Test
     void everyCodeHasAnEntryAndEveryEntryAFileThatTriggersIt() throws IOException {
@@ -25,11 +28,13 @@ class FindingsPageTest {
             assertThat(entries.add(heading.group(1))).as(heading.group(1)).isTrue();
         }
         Set<String> codes = new TreeSet<>(WITHOUT_TEXT);
+        codes.addAll(OF_THE_ASSEMBLY);
         try (Stream<Path> files = Files.list(Path.of("src/test/resources/broken"))) {
             for (Path file : files.toList()) {
                 LayoutReader.read(file).findings().forEach(finding -> codes.add(finding.code()));
             }
         }
+        codes.addAll(PlacedLayouts.codes());
         assertThat(entries).isEqualTo(codes);
     }
 }

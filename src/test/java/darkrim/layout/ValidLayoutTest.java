@@ -3,6 +3,7 @@ package darkrim.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import darkrim.diagnostic.Place;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -40,7 +41,7 @@ class ValidLayoutTest {
         assertThat(layout.finishRules()).hasSize(2);
         assertThat(layout.placementError()).contains(0.1);
         assertThat(layout.sampling()).isEqualTo(new SamplingSpec(7, 0.99, 2_000_000));
-        assertThat(layout.maps()).isEqualTo(new MapSpec("**/active", 16, 8));
+        assertThat(layout.maps()).isEqualTo(new MapSpec("**/active", 16, 8, new Place(EVERY_KEY.toString(), 82, 18)));
     }
 
     @Test
@@ -89,7 +90,7 @@ class ValidLayoutTest {
         assertThat(layout.revision()).isEmpty();
         assertThat(layout.sampling()).isEqualTo(SamplingSpec.DEFAULT);
         assertThat(layout.maps()).isEqualTo(MapSpec.DEFAULT);
-        assertThat(layout.parts().get(1).finish()).isEqualTo(Part.NO_FINISH);
+        assertThat(layout.parts().get(1).finish()).isEmpty();
         assertThat(layout.beam().field()).isEmpty();
         assertThat(layout.beam().radiance()).isEmpty();
     }

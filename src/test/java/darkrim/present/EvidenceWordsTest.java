@@ -18,6 +18,8 @@ class EvidenceWordsTest {
                         Evidence.ProvedDark.class,
                         Evidence.WitnessRay.class,
                         Evidence.OpenArea.class,
+                        Evidence.ExactShare.class,
+                        Evidence.ProvedBound.class,
                         Evidence.Sampled.class);
     }
 
@@ -59,6 +61,23 @@ class EvidenceWordsTest {
     }
 
     @Test
+    void aShareOfThePupilNamesItsLowestPointAndWhatIsProved() {
+        Vector3D point = Vector3D.of(1.068, -39.132, 0);
+        assertThat(words(new Evidence.ExactShare(0.9930999, 0.9931234, Optional.of(point))))
+                .isEqualTo("least 0.993123 at (1.068, -39.132, 0), exact; nowhere below 0.993099, proved");
+        assertThat(words(new Evidence.ExactShare(0, 0.5, Optional.of(point))))
+                .isEqualTo("least 0.5 at (1.068, -39.132, 0), exact; no lower bound proved");
+        assertThat(words(Evidence.ExactShare.WHOLE)).isEqualTo("whole pupil seen from every point, proved");
+        assertThat(words(Evidence.ExactShare.UNKNOWN)).isEqualTo("not looked at");
+    }
+
+    @Test
+    void aProvedBoundIsRoundedUpAndZeroIsNone() {
+        assertThat(words(new Evidence.ProvedBound(3.0901e-4))).isEqualTo("never more than 3.10e-4, proved");
+        assertThat(words(new Evidence.ProvedBound(0))).isEqualTo("proved to get none");
+    }
+
+    @Test
     void aMeanStandsBetweenItsBounds() {
         Estimate estimate = new Estimate(1000, 2e-6, 1e-12, 1);
         assertThat(words(new Evidence.Sampled(estimate, 1.2349e-6, 3.4001e-6, 1e-4, 3)))
@@ -80,7 +99,8 @@ class EvidenceWordsTest {
 
     @Test
     void whatWasNotMeasuredIsNotCalledDark() {
-        assertThat(words(new Evidence.Sampled(Estimate.none(1), 0, 1, 1e-4, 1))).isEqualTo("not measured");
+        assertThat(words(new Evidence.Sampled(Estimate.none(1), 0, 1, 1e-4, 1)))
+                .isEqualTo("not measured: the check ended before its turn (--samples allows more)");
     }
 
     private static String words(Evidence evidence) {

@@ -66,6 +66,10 @@ class FiguresTest {
     void aConfidenceKeepsAllItsDigits() {
         assertThat(Figures.confidence(0.999)).isEqualTo("99.9 %");
         assertThat(Figures.confidence(0.99999)).isEqualTo("99.999 %");
+        assertThat(Figures.confidence(0.75)).isEqualTo("75 %");
+        assertThat(Figures.confidence(0.999999999)).isEqualTo("99.9999999 %");
+        assertThat(Figures.confidence(1 - 1e-15)).startsWith("99.99999999999").endsWith(" %");
+        assertThat(Figures.confidence(1 - 1.0 / 3000)).isEqualTo("99.9667 %");
     }
 
     @Test
@@ -80,5 +84,33 @@ class FiguresTest {
     void countsAreSeparatedAndTakeAnSWhereTheyAreMany() {
         assertThat(Figures.counted(1, "sample")).isEqualTo("1 sample");
         assertThat(Figures.counted(1_048_576, "sample")).isEqualTo("1,048,576 samples");
+    }
+
+    @Test
+    void twoThingsAreBothAndOneIsNotCounted() {
+        assertThat(Figures.all(1, "surface")).isEqualTo("the surface");
+        assertThat(Figures.all(2, "surface")).isEqualTo("both surfaces");
+        assertThat(Figures.all(24, "surface")).isEqualTo("all 24 surfaces");
+    }
+
+    @Test
+    void aLimitIsShownAsItWasWrittenInTheStyleOfTheValuesBesideIt() {
+        assertThat(Figures.limit(1e-4)).isEqualTo("1e-4");
+        assertThat(Figures.limit(1.25e-4)).isEqualTo("1.25e-4");
+        assertThat(Figures.limit(2e-5)).isEqualTo("2e-5");
+        assertThat(Figures.limit(0.001)).isEqualTo("0.001");
+        assertThat(Figures.limit(0.3)).isEqualTo("0.3");
+        assertThat(Figures.limit(1.0 / 3)).isEqualTo("0.333333");
+        assertThat(Figures.limit(20)).isEqualTo("20");
+        assertThat(Figures.limit(0)).isEqualTo("0");
+        assertThat(Figures.limit(1)).isEqualTo("1");
+        // The value of the table's other column, for the same style.
+        assertThat(Figures.three(1.2e-4)).isEqualTo("1.20e-4");
+    }
+
+    @Test
+    void aLimitBelowOneDoesNotReadAsOne() {
+        assertThat(Figures.limit(0.999)).isEqualTo("0.999");
+        assertThat(Figures.limit(0.99999999)).isEqualTo("0.99999999");
     }
 }

@@ -7,6 +7,9 @@ import darkrim.diagnostic.Place;
 import darkrim.layout.Layout;
 import darkrim.study.CheckResult;
 import darkrim.verdict.Verdict;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -38,7 +41,7 @@ class TextReportTest {
         String text = plain(MIXED);
         assertThat(text).contains("screen-dark: 2 surfaces should get no direct light; 1 fails:");
         assertThat(text).containsPattern("  screen/front +0\\.\\d+ +\\(.*, 200\\) +\\(.*, 0\\) +20\\d\\.?\\d*");
-        assertThat(text).contains("backs-dark: all 2 surfaces proved dark; ").contains("Margins of direct light (mm)");
+        assertThat(text).contains("backs-dark: both surfaces proved dark; ").contains("Margins of direct light (mm)");
     }
 
     @Test
@@ -85,10 +88,41 @@ class TextReportTest {
         CheckResult result = Results.of(Results.yaml("", requirement), 200_000, 2);
         assertThat(result.judgement().verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(plain(result).replaceAll("\\s+", " "))
-                .contains("UNDECIDED: 1 of 1 requirement not decided within 200,000 samples (--samples allows more): "
+                .contains("UNDECIDED: the requirement is not decided within 200,000 samples (--samples allows more): "
                         + "screen-dim. None fails.")
                 .contains("1 surface should get at most")
                 .containsPattern("screen/front: between 0\\.\\d+ and 0\\.\\d+ at 99.9 %, [0-9,]+ samples");
+    }
+
+    @Test
+    void anOpeningThatIsNotFeasibleIsNamedBelowThePass() throws IOException {
+        String yaml = Files.readString(Path.of("src/test/resources/layouts/small.yaml"));
+        String caution = "PASS: the requirement holds. CAUTION: the feasibility of lid/opening fails ";
+        assertThat(oneLine(Results.of(yaml + "placement_error: 0.2", 1000, 2)))
+                .contains(caution + "with the placement error of 0.2 mm; the verdict is for the parts exactly where "
+                        + "they are drawn.");
+        assertThat(oneLine(Results.of(yaml.replace("size: 10.6", "size: 10.2"), 1000, 2)))
+                .contains(caution + "even without placement error; the verdict covers only what the requirements ask.");
+        assertThat(oneLine(Results.of(yaml.replace("size: 10.6", "size: 10.4"), 1000, 2)))
+                .contains("PASS: the requirement holds. file");
+    }
+
+    @Test
+    void whatTheSamplesDidNotReachIsNotCalledUnlit() {
+        CheckResult few =
+                Results.of(Results.yaml("", "backs-dark: {surfaces: '{left,right}/back', direct: none}"), 1000, 2);
+        assertThat(oneLine(few))
+                .containsPattern(
+                        "further surfaces? not seen to get light; of these \\d+ w(as|ere) not measured in full, "
+                                + "since the check ended before their turn \\(--samples allows more\\)\\.");
+        assertThat(oneLine(MIXED)).doesNotContain("not measured");
+    }
+
+    @Test
+    void aSingleSampleIsCountedInTheSingular() {
+        String dim = Results.yaml("", "dim: {surfaces: 'screen/front', direct: {at_most: 0.9}}");
+        assertThat(oneLine(Results.of(dim, 1, 2)))
+                .contains("UNDECIDED: the requirement is not decided within 1 sample (--samples allows more): dim.");
     }
 
     @Test
@@ -132,10 +166,10 @@ class TextReportTest {
     void whatSeesLeastOfThePupilStandsFirstAndIsNotCut() {
         // A flag hides more of the pupil from each sheet than from the one before.
         CheckResult result = Results.of("""
-                        title: Eight sheets under a flag
+                        title: Nine sheets under a flag
                         beam: {pupil: {shape: disc, diameter: 40, distance: 200}}
                         parts:
-                          s: {kind: rectangle, width: 2, depth: 2, at: [-8, 0, 0], repeat: {count: [8, 1], step: [4, 0]}}
+                          s: {kind: rectangle, width: 2, depth: 2, at: [-8, 0, 0], repeat: {count: [9, 1], step: [4, 0]}}
                           flag: {kind: rectangle, width: 40, depth: 40, at: [20, 0, 100]}
                         requirements:
                           full: {surfaces: "s*/front", pupil_seen: {at_least: 0.999}}
@@ -143,13 +177,14 @@ class TextReportTest {
         String report = plain(result);
         String evidence = report.substring(report.indexOf("Evidence"), report.indexOf("Surfaces that get light"));
         assertThat(evidence)
-                .containsSubsequence("s[8,1]/front", "s[7,1]/front", "s[6,1]/front", "s[5,1]/front", "s[4,1]/front");
+                .containsSubsequence(
+                        "s[9,1]/front", "s[8,1]/front", "s[7,1]/front", "s[6,1]/front", "s[5,1]/front", "s[4,1]/front");
         assertThat(evidence).contains("and 2 more").doesNotContain("s[2,1]/front");
     }
 
     @Test
     void whatReflectsNothingIsNamedWhereReflectedLightIsJudged() {
-        String words = "Taken to reflect nothing, as all is for which no finish is stated: ";
+        String words = "Taken to reflect nothing (finish absorber, or none stated): ";
         String layout = Results.yaml("", "clean: {surfaces: 'screen/front', once_reflected: {at_most: 0.1}}");
         String bare = layout.replace(", finish: shiny}", "}");
         assertThat(oneLine(Results.of(bare, 20_000, 2))).contains(words + "right (2 surfaces), left (2 surfaces).");

@@ -27,10 +27,33 @@ public record ReferenceCase(
         return values.get(0);
     }
 
+    /** The answers as plain numbers. */
+    public double[] answers() {
+        return values.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** One of the parameters of the geometry. */
+    public double parameter(String name) {
+        return geometry.get("params").get(name).asDouble();
+    }
+
+    /** One of the parameters of the geometry that has several values. */
+    public double[] parameters(String name) {
+        return numbers(geometry.get("params").get(name));
+    }
+
+    /** One number, or a list of numbers. */
+    public static double[] numbers(JsonNode node) {
+        double[] numbers = new double[node.isArray() ? node.size() : 1];
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = (node.isArray() ? node.get(i) : node).asDouble();
+        }
+        return numbers;
+    }
+
     /** Three coordinates as a vector. */
     public static Vector3D vector(JsonNode three) {
-        return Vector3D.of(
-                three.get(0).asDouble(), three.get(1).asDouble(), three.get(2).asDouble());
+        return Vector3D.of(numbers(three));
     }
 
     /** The points of a receiver of type point or points, mm. */

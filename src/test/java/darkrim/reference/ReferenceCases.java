@@ -34,6 +34,11 @@ public final class ReferenceCases {
         return ALL.stream().filter(each -> each.id().equals(id)).findFirst().orElseThrow();
     }
 
+    /** The cases whose short names begin alike, such as {@code C05}. */
+    public static List<ReferenceCase> beginning(String id) {
+        return ALL.stream().filter(each -> each.id().startsWith(id)).toList();
+    }
+
     private static List<ReferenceCase> read() {
         InputStream stream = ReferenceCases.class.getResourceAsStream("/reference/cases.json");
         JsonNode root = JsonMapper.shared().readTree(Objects.requireNonNull(stream, "reference/cases.json"));

@@ -66,6 +66,44 @@ class FacetPlanesTest {
         assertThat(FacetPlanes.of(corners, BOUND).count()).isEqualTo(2);
     }
 
+    /** A slab about the plane of the largest facet, not a chain from each facet to the next: 2^-47 of the bound is 2.1e-12 mm here. */
+    @Test
+    void planesThatFollowEachOtherByLessThanTheSlabAreNotAllOne() {
+        int facets = 100;
+        double step = 1e-12;
+        double[] corners = new double[9 * facets];
+        for (int i = 0; i < facets; i++) {
+            set(corners, 9 * i, Vector3D.of(0, 0, i * step));
+            set(corners, 9 * i + 3, Vector3D.of(10, 0, i * step));
+            set(corners, 9 * i + 6, Vector3D.of(0, 10, i * step));
+        }
+        int[] planes = FacetPlanes.of(corners, BOUND).planeOf();
+        for (int i = 0; i < facets; i++) {
+            for (int j = 0; j < i; j++) {
+                if (planes[i] == planes[j]) {
+                    assertThat((i - j) * step).isLessThanOrEqualTo(2 * 0x1p-47 * BOUND);
+                }
+            }
+        }
+        assertThat(planes[0]).isEqualTo(planes[2]);
+    }
+
+    /** A tiny facet of another slope lies near the plane of a large one, but its own normal tells it apart. */
+    @Test
+    void aSmallFacetThatIsTiltedBeyondItsOwnRoundingIsAnotherPlane() {
+        double[] corners = {0, 0, 0, 100, 0, 0, 0, 100, 0, 1, 1, 0, 1.0001, 1, 2e-12, 1, 1.0001, 0};
+        assertThat(FacetPlanes.of(corners, BOUND).count()).isEqualTo(2);
+    }
+
+    @Test
+    void theFirstFacetHasTheFirstNumberAlsoWhereALaterOneIsLarger() {
+        double[] corners = {
+            0, 0, 7, 1, 0, 7, 0, 1, 7, 0, 0, 5, 1, 0, 5, 0, 1, 5, 5, 5, 7, 90, 5, 7, 5, 90, 7, 5, 5, 5, 90, 5, 5, 5, 90,
+            5
+        };
+        assertThat(FacetPlanes.of(corners, BOUND).planeOf()).containsExactly(0, 1, 0, 1);
+    }
+
     @Test
     void planesAtEqualDistanceOnTheTwoSidesOfTheOriginAreTwo() {
         double[] corners = {0, 0, 5, 1, 0, 5, 0, 1, 5, 0, 0, -5, 1, 0, -5, 0, 1, -5};

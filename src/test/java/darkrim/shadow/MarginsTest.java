@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import darkrim.geom.Ring;
+import darkrim.reference.ReferenceCase;
+import darkrim.reference.ReferenceCases;
 import darkrim.scene.Beam;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
@@ -93,7 +95,7 @@ class MarginsTest {
 
     @Test
     void linesOfOneOpeningAreThoseOfTheReferenceCases() {
-        for (ReferenceCase reference : ReferenceCase.family("I01")) {
+        for (ReferenceCase reference : ReferenceCases.beginning("I01")) {
             double height = reference.parameter("H");
             double h = reference.parameter("h");
             double a = reference.parameter("a");
@@ -103,7 +105,7 @@ class MarginsTest {
                     .sheet("die", outer - 3, outer, -3, 3, 0)
                     .sheet("beyond", 60, 61, -3, 3, 0)
                     .build(Beam.of(TestParts.pupilAt(height, Ring.disc(reference.parameter("r")))));
-            double[] lines = reference.values();
+            double[] lines = reference.answers();
             assertThat(pupil(scene, "die").millimetres()).as(reference.id()).isCloseTo(lines[2], within(1e-6));
             Margins far = new Margins(scene, TestParts.tree(scene), new ProofSettings(1e-5, 3000, 1e-6), 100);
             assertThat(far.shadow(scene.surface("beyond").orElseThrow()).millimetres())
@@ -114,7 +116,7 @@ class MarginsTest {
 
     @Test
     void linesOfABarAreThoseOfTheReferenceCases() {
-        for (ReferenceCase reference : ReferenceCase.family("I02")) {
+        for (ReferenceCase reference : ReferenceCases.beginning("I02")) {
             double b = reference.parameter("barHalfWidth");
             double gap = reference.parameter("gap");
             Scene scene = new TestParts()
@@ -122,7 +124,7 @@ class MarginsTest {
                     .sheet("die", gap / 2, gap / 2 + 20, -10, 10, 0)
                     .sheet("middle", -0.5, 0.5, -3, 3, 0)
                     .build(Beam.of(TestParts.pupilAt(reference.parameter("H"), Ring.disc(reference.parameter("r")))));
-            double[] lines = reference.values();
+            double[] lines = reference.answers();
             assertThat(pupil(scene, "die").millimetres()).as(reference.id()).isCloseTo(lines[2], within(1e-6));
             if (lines[1] > 0.5) {
                 // Half of the umbra lies beyond either side of the strip.
@@ -135,8 +137,8 @@ class MarginsTest {
 
     @Test
     void offCentreAndThickOpeningsLandWhereTheReferenceCasesSay() {
-        for (ReferenceCase reference : ReferenceCase.family("I03")) {
-            double[] lines = reference.values();
+        for (ReferenceCase reference : ReferenceCases.beginning("I03")) {
+            double[] lines = reference.answers();
             double xp = reference.parameter("xp");
             Scene scene = new TestParts()
                     .sheet("left", -200, reference.parameter("x1") - xp, -200, 200, reference.parameter("h"))
@@ -151,8 +153,8 @@ class MarginsTest {
             assertThat(shadow(scene, "dark-").millimetres()).as(reference.id()).isCloseTo(2, within(1e-6));
             assertThat(shadow(scene, "dark+").millimetres()).as(reference.id()).isCloseTo(2, within(1e-6));
         }
-        for (ReferenceCase reference : ReferenceCase.family("I04")) {
-            double[] lines = reference.values();
+        for (ReferenceCase reference : ReferenceCases.beginning("I04")) {
+            double[] lines = reference.answers();
             double a = reference.parameter("a");
             double h = reference.parameter("h");
             Scene scene = new TestParts()
@@ -167,7 +169,7 @@ class MarginsTest {
 
     @Test
     void aTiltedBaffleMovesItsLinesAsTheReferenceCasesSay() {
-        for (ReferenceCase reference : ReferenceCase.family("I05")) {
+        for (ReferenceCase reference : ReferenceCases.beginning("I05")) {
             double[] tilts = reference.parameters("tiltDeg");
             double a = reference.parameter("a");
             double h = reference.parameter("h");
@@ -180,7 +182,7 @@ class MarginsTest {
                 Vector3D far = middle.add(out.multiply(100));
                 Vector3D nearLeft = middle.subtract(out.multiply(a));
                 Vector3D farLeft = middle.subtract(out.multiply(100));
-                double[] lines = java.util.Arrays.copyOfRange(reference.values(), 4 * i, 4 * i + 4);
+                double[] lines = java.util.Arrays.copyOfRange(reference.answers(), 4 * i, 4 * i + 4);
                 Scene scene = new TestParts()
                         .sheet("right", near.subtract(y), far.subtract(y), far.add(y), near.add(y))
                         .sheet("left", farLeft.subtract(y), nearLeft.subtract(y), nearLeft.add(y), farLeft.add(y))

@@ -90,6 +90,41 @@ class PointSightTest {
                 1 - sight.withoutParts().areaFraction());
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "nightglow-b, 'mosaic/die[1,1]/edge/+x'",
+        "nightglow-a, 'mosaic/die[1,1]/readout/+x'",
+        "part-detectors, 'sensor/die/readout/+x'",
+        "part-disc, behind/front",
+    })
+    void whatIsProvedDarkSeesNoneOfThePupilWhateverRoundingLeaves(String layout, String surface) throws Exception {
+        for (double u : new double[] {0.03, 0.31, 0.5, 0.77}) {
+            PointSight sight = PointSight.of(shipped(layout), surface, u, 0.4, FEW, Watch.NONE);
+            // The strip that rounding leaves is narrower than a picometre and no longer than the pupil is round.
+            assertThat(sight.view().areaFraction()).isLessThan(1e-9);
+            assertThat(sight.exactShare()).isZero();
+            assertThat(sight.exactIrradiance()).isZero();
+        }
+    }
+
+    /** A gap of a nanometre half way to the pupil is a slit of w = 2 nm in its plane, with a share of 2 r w / (pi r^2): no rounding. */
+    @Test
+    void aSlitOfANanometreIsNoRounding() throws Exception {
+        Path file = layout("""
+                title: Slit
+                beam: {pupil: {shape: disc, diameter: 40, distance: 200}}
+                parts:
+                  screen: {kind: rectangle, width: 40, depth: 40}
+                  right: {kind: rectangle, width: 100, depth: 100, at: [50.0000005, 0, 100]}
+                  left: {kind: rectangle, width: 100, depth: 100, at: [-50.0000005, 0, 100]}
+                requirements: {dark: {surfaces: screen, direct: none}}
+                """);
+        PointSight sight = PointSight.of(file, "screen/front", 0.5, 0.5, FEW, Watch.NONE);
+        double slit = 2e-6 * 40 / (Math.PI * 20 * 20);
+        assertThat(sight.exactShare()).isCloseTo(slit, within(1e-4 * slit));
+        assertThat(sight.view().roundingFraction()).isLessThan(1e-3 * slit);
+    }
+
     @Test
     void theFieldLimitIsCountedApartFromParts() throws Exception {
         // The lines from x = 12 to a pupil of radius 20 cross z = 0 at x = 12, outside a field of half width 10.

@@ -19,7 +19,10 @@ import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneBuilder;
 import darkrim.scene.Surface;
+import darkrim.shadow.LeastShare;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -57,12 +60,104 @@ class JudgeTest {
             int threads,
             Function<Surface, Evidence> dark) {
         try (Workers workers = new Workers(threads)) {
-            Judge judge = new Judge(Transport.of(scene, effort.seed()), dark, workers, effort);
+            Judge judge =
+                    new Judge(Transport.of(scene, effort.seed()), prover(scene, dark), workers, effort, Plan.FULL);
             Requirement requirement = new Requirement("asked", "floor/front", condition, Place.IN_CODE);
             List<Demand> demands =
                     List.of(new Demand(requirement, List.of(scene.surfaces().get(0))));
             return judge.decide(demands, judge.prove(demands, Watch.NONE), Watch.NONE);
         }
+    }
+
+    /** Darkness as a test wants it, the pupil as it is seen, and no bound. */
+    private static Prover prover(Scene scene, Function<Surface, Evidence> dark) {
+        return prover(scene, dark, Double.MAX_VALUE);
+    }
+
+    private static Prover prover(Scene scene, Function<Surface, Evidence> dark, double bound) {
+        LeastShare least = new LeastShare(scene, Transport.of(scene, 1).tree());
+        return new Prover() {
+            @Override
+            public Evidence darkness(Surface surface) {
+                return dark.apply(surface);
+            }
+
+            @Override
+            public Evidence.ExactShare pupilSeen(Surface surface, double share) {
+                LeastShare.Bracket found = least.against(surface, share, () -> false);
+                return new Evidence.ExactShare(found.atLeast(), found.atMost(), Optional.of(found.point()));
+            }
+
+            @Override
+            public double mostReflected(Surface surface, Set<Surface> proved, double limit) {
+                return bound;
+            }
+        };
+    }
+
+    private static Judgement bounded(Scene scene, Requirement.Condition condition, double bound) {
+        try (Workers workers = new Workers(2)) {
+            Judge judge = new Judge(
+                    Transport.of(scene, SMALL.seed()),
+                    prover(scene, JudgeTest::unknown, bound),
+                    workers,
+                    SMALL,
+                    Plan.FULL);
+            Requirement requirement = new Requirement("asked", "floor/front", condition, Place.IN_CODE);
+            List<Demand> demands =
+                    List.of(new Demand(requirement, List.of(scene.surfaces().get(0))));
+            return judge.decide(demands, judge.prove(demands, Watch.NONE), Watch.NONE);
+        }
+    }
+
+    @Test
+    void aBoundBelowTheLimitDecidesWithoutMoreSamplesAndOneAboveItDoesNot() {
+        // The floor gets about 0.005: 0.04 is a true bound, and below the limit of 0.05 but not of 0.03.
+        Scene scene = scene(0.1);
+        Outcome proved = bounded(scene, reflected(0.05, Requirement.Per.SURFACE), 0.04)
+                .requirements()
+                .get(0)
+                .worst();
+        assertThat(proved.verdict()).isEqualTo(Verdict.PASS);
+        assertThat(proved.evidence()).isEqualTo(new Evidence.ProvedBound(0.04));
+        Judgement sampled = bounded(scene, reflected(0.03, Requirement.Per.SURFACE), 0.04);
+        assertThat(sampled.requirements().get(0).worst().evidence()).isInstanceOf(Evidence.Sampled.class);
+        assertThat(sampled.surfaces().get(0).mostReflected()).hasValue(0.04);
+    }
+
+    @Test
+    void aCellMayGetAsManyTimesTheMeanAsThereAreCells() {
+        Scene scene = scene(0.1);
+        List<Outcome> cells = bounded(scene, reflected(0.16, Requirement.Per.CELL), 0.04)
+                .requirements()
+                .get(0)
+                .outcomes();
+        assertThat(cells)
+                .hasSize(4)
+                .allMatch(cell -> cell.evidence().equals(new Evidence.ProvedBound(0.16)))
+                .allMatch(cell -> cell.verdict() == Verdict.PASS);
+        assertThat(bounded(scene, reflected(0.15, Requirement.Per.CELL), 0.04)
+                        .requirements()
+                        .get(0)
+                        .worst()
+                        .evidence())
+                .isInstanceOf(Evidence.Sampled.class);
+    }
+
+    @Test
+    void aBoundThatSamplesContradictIsRefused() {
+        for (double bound : new double[] {0, 1e-5}) {
+            assertThatThrownBy(() -> bounded(scene(0.1), reflected(0.05, Requirement.Per.SURFACE), bound))
+                    .isInstanceOf(IllegalStateException.class)
+                    .hasMessageContaining("floor/front is proved to get less once-reflected light");
+        }
+    }
+
+    @Test
+    void whereNoReflectedLightMayComeOneRayIsEnoughToFail() {
+        Judgement judged = decide(scene(0.1), reflected(0, Requirement.Per.SURFACE), SMALL, 2, JudgeTest::unknown);
+        assertThat(judged.verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(judged.samples()).isLessThan(200_000);
     }
 
     private static Requirement.Condition reflected(double limit, Requirement.Per per) {
@@ -119,9 +214,6 @@ class JudgeTest {
         assertThat(decide(scene(0.1), reflected(0.05, Requirement.Per.SURFACE), none, 1, JudgeTest::unknown)
                         .verdict())
                 .isEqualTo(Verdict.UNDECIDED);
-        assertThat(decide(scene(0.1), new Requirement.PupilSeen(0.5), none, 1, JudgeTest::unknown)
-                        .verdict())
-                .isEqualTo(Verdict.UNDECIDED);
     }
 
     @Test
@@ -147,10 +239,19 @@ class JudgeTest {
 
     @Test
     void theShareOfThePupilIsJudged() {
-        // The wall hides no part of the pupil from half of the floor and up to half of it close by.
-        assertThat(decide(scene(0.1), new Requirement.PupilSeen(0.3), SMALL, 2, JudgeTest::unknown)
-                        .verdict())
-                .isEqualTo(Verdict.PASS);
+        // The wall hides nothing from the far half of the floor. At its foot it hides all of the pupil beyond x = 5:
+        // a segment of the disc of radius 20 by a chord at 5 is seen the less, and no point sees less than that.
+        double q = 5 / 20.0;
+        double least = 1 - (Math.acos(q) - q * Math.sqrt(1 - q * q)) / Math.PI;
+        for (double step : new double[] {-0.01, 0.01}) {
+            Outcome outcome = decide(scene(0.1), new Requirement.PupilSeen(least + step), SMALL, 2, JudgeTest::unknown)
+                    .requirements()
+                    .get(0)
+                    .worst();
+            assertThat(outcome.verdict()).isEqualTo(step < 0 ? Verdict.PASS : Verdict.FAIL);
+            assertThat(((Evidence.ExactShare) outcome.evidence()).atLeast()).isLessThanOrEqualTo(least);
+            assertThat(outcome.value()).isBetween(least - 1e-6, 1.0);
+        }
         assertThat(decide(scene(0.1), new Requirement.PupilSeen(0.9999), SMALL, 2, JudgeTest::unknown)
                         .verdict())
                 .isEqualTo(Verdict.FAIL);

@@ -221,6 +221,9 @@ public final class FormReader {
                 || kind instanceof Kind.Variants
                 || kind instanceof Kind.Named
                 || kind instanceof Kind.ListOf;
+        if (kind instanceof Kind.Choice) {
+            return node instanceof Node.Scalar scalar && scalar.style() == Node.Style.WORDS;
+        }
         return node instanceof Node.Scalar scalar && scalar.style() != Node.Style.NOTHING && !compound;
     }
 

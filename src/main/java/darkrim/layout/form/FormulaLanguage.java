@@ -119,12 +119,12 @@ final class FormulaLanguage {
         functions.addFunction("min", new MinFunction());
         functions.addFunction("max", new MaxFunction());
         functions.addFunction("sqrt", new RealFunction(Math::sqrt));
-        functions.addFunction("sin", new RealFunction(angle -> Math.sin(angle * unit)));
-        functions.addFunction("cos", new RealFunction(angle -> Math.cos(angle * unit)));
-        functions.addFunction("tan", new RealFunction(angle -> Math.tan(angle * unit)));
-        functions.addFunction("asin", new RealFunction(ratio -> Math.asin(ratio) / unit));
-        functions.addFunction("acos", new RealFunction(ratio -> Math.acos(ratio) / unit));
-        functions.addFunction("atan", new RealFunction(ratio -> Math.atan(ratio) / unit));
+        functions.addFunction("sin", new RealFunction(angle -> StrictMath.sin(angle * unit)));
+        functions.addFunction("cos", new RealFunction(angle -> StrictMath.cos(angle * unit)));
+        functions.addFunction("tan", new RealFunction(angle -> StrictMath.tan(angle * unit)));
+        functions.addFunction("asin", new RealFunction(ratio -> StrictMath.asin(ratio) / unit));
+        functions.addFunction("acos", new RealFunction(ratio -> StrictMath.acos(ratio) / unit));
+        functions.addFunction("atan", new RealFunction(ratio -> StrictMath.atan(ratio) / unit));
         return functions;
     }
 

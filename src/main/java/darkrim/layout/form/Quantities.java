@@ -33,19 +33,27 @@ public final class Quantities {
 
     private final ExpressionConfiguration language;
     private final Map<Amount, String> nameOf = new HashMap<>();
+    private final Map<String, Double> chosen;
     private final Set<String> unresolved = new LinkedHashSet<>();
 
     /**
      * @param lengthUnit what a bare length is in
      * @param angleUnit what a bare angle is in
      * @param dimensions what is written for each named dimension, in the order of the file
+     * @param chosen values that named dimensions take instead of what is written, in mm, degrees or plain
      * @param findings receives what is wrong
      */
-    public Quantities(Unit lengthUnit, Unit angleUnit, Map<String, Amount> dimensions, Findings findings) {
+    public Quantities(
+            Unit lengthUnit,
+            Unit angleUnit,
+            Map<String, Amount> dimensions,
+            Map<String, Double> chosen,
+            Findings findings) {
         this.lengthUnit = lengthUnit;
         this.angleUnit = angleUnit;
         this.language = FormulaLanguage.over(values, angleUnit.size());
         this.dimensions = Collections.unmodifiableMap(new LinkedHashMap<>(dimensions));
+        this.chosen = Map.copyOf(chosen);
         this.findings = findings;
         this.measures = new DimensionMeasures(this.dimensions.keySet());
         dimensions.forEach((name, amount) -> nameOf.put(amount, name));
@@ -183,6 +191,13 @@ public final class Quantities {
     private void settleDimension(String name) {
         Amount amount = dimensions.get(name);
         Measure measure = measureOf(name).orElse(Measure.NUMBER);
+        Double instead = chosen.get(name);
+        if (instead != null) {
+            values.put(
+                    name, BigDecimal.valueOf(instead).divide(unitSize(measure).orElseThrow(), MathContext.DECIMAL128));
+            amount.settle(instead);
+            return;
+        }
         inFileUnits(amount)
                 .ifPresentOrElse(
                         value -> {

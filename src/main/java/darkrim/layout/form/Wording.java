@@ -36,9 +36,10 @@ public final class Wording {
                         .findFirst());
     }
 
-    /** {@code did you mean 'x'?}, or the known words where none is near. */
+    /** {@code did you mean 'x'?}, by {@link OtherWords} or the letters, or the known words where none is near. */
     public static String suggestion(String word, Collection<String> known) {
-        return nearest(word, known)
+        return OtherWords.ours(word, known)
+                .or(() -> nearest(word, known))
                 .map(near -> "did you mean '" + near + "'?")
                 .orElseGet(() -> known.isEmpty() ? "none is defined" : "expected " + anyOf(known));
     }
@@ -48,7 +49,7 @@ public final class Wording {
         List<String> all = List.copyOf(words);
         if (all.size() > LONGEST_ENUMERATION) {
             return String.join(", ", all.subList(0, LONGEST_ENUMERATION)) + " or " + (all.size() - LONGEST_ENUMERATION)
-                    + " others";
+                    + (all.size() == LONGEST_ENUMERATION + 1 ? " other" : " others");
         }
         if (all.size() < 2) {
             return String.join("", all);

@@ -25,6 +25,16 @@ sealed interface EvidenceDocument {
         if (evidence instanceof Evidence.OpenArea open) {
             return new OpenArea("open_area", open.area(), open.fraction());
         }
+        if (evidence instanceof Evidence.ExactShare share) {
+            return new Share(
+                    "pupil_share",
+                    share.atLeast(),
+                    share.atMost(),
+                    share.lowest().map(EvidenceDocument::point).orElse(null));
+        }
+        if (evidence instanceof Evidence.ProvedBound bound) {
+            return new Bound("proved_bound", bound.atMost());
+        }
         Evidence.Sampled sampled = (Evidence.Sampled) evidence;
         return new Sampled(
                 "sampled",
@@ -56,6 +66,16 @@ sealed interface EvidenceDocument {
 
     /** Neither proof nor ray. */
     record OpenArea(String kind, @JsonProperty("area_mm2") double area, double fraction) implements EvidenceDocument {}
+
+    /** What share of the pupil every point sees. */
+    record Share(
+            String kind,
+            double atLeast,
+            double atMost,
+            @JsonProperty("lowest_mm") List<Double> lowest) implements EvidenceDocument {}
+
+    /** An upper bound of once-reflected light, by proof. */
+    record Bound(String kind, double atMost) implements EvidenceDocument {}
 
     /** A mean with bounds. */
     record Sampled(String kind, EstimateDocument estimate, Double lower, Double upper, double risk, int looks)

@@ -45,7 +45,7 @@ record RequirementDocument(
                         most.per().name().toLowerCase(Locale.ROOT));
             }
             if (condition instanceof Requirement.PupilSeen seen) {
-                return new Condition("pupil_seen", seen.share(), "at_least", "surface");
+                return new Condition("pupil_seen", seen.share(), "at_least", "point");
             }
             return new Condition("direct", 0, "at_most", "point");
         }

@@ -1,6 +1,7 @@
 package darkrim.present.json;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import darkrim.assembly.Feasibility;
 import darkrim.diagnostic.Finding;
 import darkrim.layout.Dimension;
 import darkrim.layout.Layout;
@@ -26,6 +27,7 @@ record ResultDocument(
         List<RequirementDocument> requirements,
         List<FeasibilityDocument> feasibility,
         Margins margins,
+        List<String> infeasibleOpenings,
         List<SurfaceDocument> surfaces,
         List<LightPathDocument> lightPaths,
         List<Warning> warnings,
@@ -47,6 +49,10 @@ record ResultDocument(
                 judgement.requirements().stream().map(RequirementDocument::of).toList(),
                 result.feasibility().stream().map(FeasibilityDocument::of).toList(),
                 Margins.of(result.margins()),
+                result.feasibility().stream()
+                        .filter(Feasibility::fails)
+                        .map(Feasibility::opening)
+                        .toList(),
                 judgement.surfaces().stream().map(SurfaceDocument::of).toList(),
                 judgement.surfaces().stream()
                         .flatMap(surface -> LightPath.to(surface, result.scene().surfaces()).stream())

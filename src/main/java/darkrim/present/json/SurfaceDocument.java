@@ -17,6 +17,7 @@ record SurfaceDocument(
         @JsonProperty("area_mm2") double area,
         EstimateDocument direct,
         EstimateDocument onceReflected,
+        Double onceReflectedAtMost,
         EstimateDocument pupilSeen,
         EvidenceDocument darkness,
         Map map) {
@@ -31,6 +32,7 @@ record SurfaceDocument(
                 surface.area(),
                 EstimateDocument.of(result.direct().irradiance()),
                 EstimateDocument.of(result.onceReflected().irradiance()),
+                result.mostReflected().isPresent() ? result.mostReflected().getAsDouble() : null,
                 seen.samples() == 0 ? null : EstimateDocument.of(seen),
                 result.darkness().map(EvidenceDocument::of).orElse(null),
                 surface.grid().map(grid -> Map.of(grid, result)).orElse(null));

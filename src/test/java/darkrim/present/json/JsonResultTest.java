@@ -41,10 +41,44 @@ class JsonResultTest {
 
     @Test
     void aResultOfADetectorBehindAnOpeningFitsItsSchema() {
-        String yaml = read(Path.of("src/test/resources/layouts/small.yaml")) + "placement_error: 0.05\n";
+        String yaml = read(Path.of("src/test/resources/layouts/small.yaml")) + "placement_error: 0.01\n";
         CheckResult result = Results.of(yaml, 3_000_000, 2);
         assertThat(result.feasibility()).isNotEmpty();
         assertThat(problems(json(result))).isEmpty();
+        assertThat(MAPPER.readTree(json(result)).get("infeasible_openings").size())
+                .isZero();
+        JsonNode tight = MAPPER.readTree(json(Results.of(yaml.replace("0.01\n", "0.2\n"), 1000, 2)));
+        assertThat(tight.get("verdict").asString()).isEqualTo("pass");
+        assertThat(tight.get("infeasible_openings").get(0).asString()).isEqualTo("lid/opening");
+    }
+
+    @Test
+    void sharesOfThePupilAndProvedBoundsFitTheSchema() {
+        CheckResult result = Results.slit(
+                "half: {surfaces: 'screen', pupil_seen: {at_least: 0.5}}",
+                "whole: {surfaces: 'left/front', pupil_seen: {at_least: 0.5}}",
+                "none: {surfaces: 'screen/back', once_reflected: none}",
+                "dim: {surfaces: 'left/back', once_reflected: {at_most: 10}}");
+        String json = json(result);
+        assertThat(problems(json)).isEmpty();
+        JsonNode requirements = MAPPER.readTree(json).get("requirements");
+        JsonNode half = requirements.get(0).get("worst").get("evidence");
+        assertThat(half.get("kind").asString()).isEqualTo("pupil_share");
+        assertThat(half.get("lowest_mm")).hasSize(3);
+        JsonNode whole = requirements.get(1).get("worst").get("evidence");
+        assertThat(whole.get("at_least").asDouble()).isEqualTo(1);
+        assertThat(whole.get("lowest_mm").isNull()).isTrue();
+        JsonNode none = requirements.get(2).get("worst");
+        assertThat(none.get("verdict").asString()).isEqualTo("pass");
+        assertThat(none.get("evidence").get("kind").asString()).isEqualTo("proved_bound");
+        assertThat(none.get("evidence").get("at_most").asDouble()).isZero();
+        assertThat(requirements
+                        .get(3)
+                        .get("worst")
+                        .get("evidence")
+                        .get("at_most")
+                        .asDouble())
+                .isBetween(1e-3, 10.0);
     }
 
     @Test

@@ -1,7 +1,5 @@
-package darkrim.assembly;
+package darkrim.geom;
 
-import darkrim.geom.Polygon;
-import darkrim.geom.Triangulation;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -10,7 +8,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * A polygon whose sides are moved outward by one distance and met anew at mitred corners: where sides of unit normals m and n meet at p,
  * the new corner is p + d (m + n) / (1 + m . n). Exact for convex polygons.
  */
-final class MitredOffset {
+public final class MitredOffset {
     private MitredOffset() {}
 
     /**
@@ -20,7 +18,7 @@ final class MitredOffset {
      * @param distance outward distance, mm; negative moves inward
      * @throws IllegalArgumentException if a side would vanish or turn round, or the result would cross itself
      */
-    static List<Vector2D> outward(List<Vector2D> corners, double distance) {
+    public static List<Vector2D> outward(List<Vector2D> corners, double distance) {
         if (distance == 0) {
             return corners;
         }

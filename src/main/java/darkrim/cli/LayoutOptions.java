@@ -1,0 +1,65 @@
+package darkrim.cli;
+
+import darkrim.study.Effort;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What every command that works on one layout can be told. */
+final class LayoutOptions {
+    @Parameters(paramLabel = "LAYOUT", arity = "1", description = "The layout file (YAML).")
+    private Path layout;
+
+    @Option(names = "--overwrite", description = "Replace the output file if there is one.")
+    private boolean overwrite;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            converter = WholeNumber.Seed.class,
+            description = "Seed of the random numbers instead of the layout's.")
+    private Long seed;
+
+    @Option(
+            names = "--samples",
+            paramLabel = "N",
+            converter = SampleCount.class,
+            description = "Samples at most, such as 2e8; default: the layout's for a check, 1e6 for a point.")
+    private Long samples;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            converter = WholeNumber.Threads.class,
+            description = "Threads to work with; default: every core. Never changes a result.")
+    private Long threads;
+
+    @Option(
+            names = {"-v", "--verbose"},
+            description = "Show the long lists of a check whole, and details if the program breaks.")
+    private boolean verbose;
+
+    /** The layout file. */
+    Path layout() {
+        return layout;
+    }
+
+    /** Whether more is shown. */
+    boolean verbose() {
+        return verbose;
+    }
+
+    /** How hard to work. */
+    Effort effort() {
+        int count = threads != null
+                ? Math.toIntExact(threads)
+                : Runtime.getRuntime().availableProcessors();
+        return new Effort(count, Optional.ofNullable(seed), Optional.ofNullable(samples));
+    }
+
+    /** The file that an option names, if it was given. */
+    Optional<OutputFile> output(String option, Path path) {
+        return Optional.ofNullable(path).map(file -> new OutputFile(option, file, overwrite));
+    }
+}

@@ -1,0 +1,47 @@
+package darkrim.cli;
+
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads a whole number in a range, and says what the range is where it is left. */
+class WholeNumber implements ITypeConverter<Long> {
+    private final long least;
+    private final long most;
+
+    private WholeNumber(long least, long most) {
+        this.least = least;
+        this.most = most;
+    }
+
+    @Override
+    public Long convert(String text) {
+        try {
+            long number = Long.parseLong(text);
+            if (number >= least && number <= most) {
+                return number;
+            }
+        } catch (NumberFormatException notWhole) {
+            throw refused(text);
+        }
+        throw refused(text);
+    }
+
+    private TypeConversionException refused(String text) {
+        return new TypeConversionException("expected a whole number from " + least + " to " + most + ", got '"
+                + darkrim.layout.form.Wording.shortened(text) + "'");
+    }
+
+    /** A seed: what a layout may hold, and what a program that reads JSON does not round. */
+    static final class Seed extends WholeNumber {
+        Seed() {
+            super(0, (1L << 53) - 1);
+        }
+    }
+
+    /** A number of threads. */
+    static final class Threads extends WholeNumber {
+        Threads() {
+            super(1, 1024);
+        }
+    }
+}

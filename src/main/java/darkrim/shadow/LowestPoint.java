@@ -1,0 +1,48 @@
+package darkrim.shadow;
+
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** The point looked at so far that sees the least share of the pupil. One thread. */
+final class LowestPoint {
+    /** A point at the very rim lies on the planes of its neighbours: it is drawn in by this share. */
+    private static final double DRAWN_IN = 1e-9;
+
+    private final VisiblePupil visible;
+    private double share = Double.POSITIVE_INFINITY;
+    private Vector3D point = Vector3D.ZERO;
+
+    LowestPoint(VisiblePupil visible) {
+        this.visible = visible;
+    }
+
+    /** The share that it sees, 0 to 1; infinite where none was looked at. */
+    double share() {
+        return share;
+    }
+
+    /** The point, mm. */
+    Vector3D point() {
+        return point;
+    }
+
+    /** Looks at the middle of a piece and near its corners. */
+    void look(FlatPiece piece) {
+        double[] middle = piece.middle();
+        at(piece, middle[0], middle[1]);
+        for (int i = 0; i < piece.size() && share > 0; i++) {
+            at(
+                    piece,
+                    piece.u(i) + DRAWN_IN * (middle[0] - piece.u(i)),
+                    piece.v(i) + DRAWN_IN * (middle[1] - piece.v(i)));
+        }
+    }
+
+    private void at(FlatPiece piece, double u, double v) {
+        Vector3D here = piece.frame().at(u, v);
+        double seen = visible.from(here, piece.frame().normal()).areaFraction();
+        if (seen < share) {
+            share = seen;
+            point = here;
+        }
+    }
+}

@@ -1,0 +1,110 @@
+package darkrim.study;
+
+import darkrim.diagnostic.Finding;
+import darkrim.diagnostic.Findings;
+import darkrim.diagnostic.Place;
+import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.Dimension;
+import darkrim.layout.Layout;
+import darkrim.layout.LayoutReader;
+import darkrim.layout.LayoutReading;
+import darkrim.layout.form.YamlText;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A layout file together with all the layouts that it becomes when named dimensions take other values. The bytes are read once, so that a
+ * study is about one state of the file, however long it runs. Immutable; safe for use by many threads.
+ */
+public final class LayoutFamily {
+    private final String name;
+    private final byte[] content;
+    private final Layout written;
+
+    private LayoutFamily(String name, byte[] content, Layout written) {
+        this.name = name;
+        this.content = content;
+        this.written = written;
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @throws UnusableInput if the layout as written has an error
+     */
+    public static LayoutFamily of(Path file) throws UnusableInput {
+        // This reading says in our words what is wrong with a file that cannot be opened.
+        LayoutReading reading = LayoutReader.read(file);
+        throwIfUnusable(reading);
+        try (InputStream stream = Files.newInputStream(file)) {
+            return of(file.toString(), stream.readNBytes(YamlText.LARGEST + 1));
+        } catch (IOException changed) {
+            throw new UnusableInput(List.of(Finding.error(
+                    "unreadable", new Place(file.toString(), 0, 0), "the file changed while it was read")));
+        }
+    }
+
+    /**
+     * Reads a text.
+     *
+     * @param name name of the file, for messages
+     * @param content its bytes, UTF-8
+     * @throws UnusableInput if the layout as written has an error
+     */
+    public static LayoutFamily of(String name, byte[] content) throws UnusableInput {
+        LayoutReading reading = LayoutReader.read(name, content);
+        throwIfUnusable(reading);
+        return new LayoutFamily(name, content.clone(), reading.layout().orElseThrow());
+    }
+
+    private static void throwIfUnusable(LayoutReading reading) throws UnusableInput {
+        Findings findings = new Findings();
+        findings.addAll(reading.findings());
+        findings.throwIfErrors();
+    }
+
+    /** Name of the file. */
+    public String name() {
+        return name;
+    }
+
+    /** The bytes of the file. */
+    public byte[] content() {
+        return content.clone();
+    }
+
+    /** The layout as written. */
+    public Layout written() {
+        return written;
+    }
+
+    /** A named dimension as written; none of that name: empty. */
+    public Optional<Dimension> dimension(String dimension) {
+        return Optional.ofNullable(written.dimensions().get(dimension));
+    }
+
+    /**
+     * The layout with other values of some dimensions.
+     *
+     * @param chosen values by name, in mm, degrees or plain
+     * @param findings receives what is wrong with it, and warnings
+     * @throws UnusableInput if with these values it has an error
+     * @throws IllegalArgumentException if the file does not define a name
+     */
+    public Layout with(Map<String, Double> chosen, Findings findings) throws UnusableInput {
+        chosen.keySet().forEach(key -> {
+            if (!written.dimensions().containsKey(key)) {
+                throw new IllegalArgumentException("there is no dimension '" + key + "'");
+            }
+        });
+        LayoutReading reading = LayoutReader.read(name, content, chosen);
+        findings.addAll(reading.findings());
+        findings.throwIfErrors();
+        return reading.layout().orElseThrow();
+    }
+}

@@ -1,0 +1,63 @@
+package darkrim.study;
+
+import darkrim.diagnostic.Finding;
+import darkrim.diagnostic.Findings;
+import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.Layout;
+import darkrim.verdict.Plan;
+import darkrim.verdict.Watch;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Checks members of a family of layouts with the same random numbers and the same number of samples, so that what differs between two of them
+ * comes from the geometry. A point gives the same bits wherever and whenever it is worked out. Immutable; safe for use by many threads, each
+ * point being worked out by the thread that asks.
+ */
+public final class PointCheck {
+    private final LayoutFamily family;
+    private final Effort effort;
+    private final Plan plan;
+
+    /**
+     * @param family the layouts
+     * @param seed seed instead of the layout's
+     * @param batches batches of samples that each number gets which sampling must decide
+     */
+    public PointCheck(LayoutFamily family, Optional<Long> seed, int batches) {
+        this.family = family;
+        this.effort = new Effort(1, seed, Optional.of(Long.MAX_VALUE), MarginScope.NONE);
+        this.plan = Plan.alike(batches);
+    }
+
+    /** The layouts. */
+    public LayoutFamily family() {
+        return family;
+    }
+
+    /**
+     * Checks one of them.
+     *
+     * @param chosen values by name, in mm, degrees or plain
+     * @throws IllegalArgumentException if the file does not define a name
+     */
+    public PointResult at(Map<String, Double> chosen) {
+        Findings findings = new Findings();
+        try {
+            Layout layout = family.with(chosen, findings);
+            CheckResult result = Check.of(layout, findings, effort, plan, Watch.NONE);
+            List<RequirementFigure> figures = result.judgement().requirements().stream()
+                    .map(RequirementFigure::of)
+                    .toList();
+            return new PointResult(chosen, Optional.of(result.judgement().verdict()), figures, "");
+        } catch (UnusableInput impossible) {
+            String why = impossible.findings().stream()
+                    .filter(finding -> finding.severity() == Finding.Severity.ERROR)
+                    .map(Finding::toString)
+                    .collect(Collectors.joining("; "));
+            return new PointResult(chosen, Optional.empty(), List.of(), why);
+        }
+    }
+}

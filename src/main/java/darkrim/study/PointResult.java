@@ -1,0 +1,32 @@
+package darkrim.study;
+
+import darkrim.verdict.Verdict;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * What a layout is found to be when some of its dimensions take other values.
+ *
+ * @param chosen the values by name, in mm, degrees or plain
+ * @param verdict what can be said of all requirements together; empty where no such layout exists
+ * @param figures a line for each requirement, in the order of the layout; empty where no such layout exists
+ * @param impossible why no such layout exists; otherwise empty
+ */
+public record PointResult(
+        Map<String, Double> chosen, Optional<Verdict> verdict, List<RequirementFigure> figures, String impossible) {
+    /** Copies the collections, sorted by name. */
+    public PointResult {
+        chosen = Collections.unmodifiableMap(new TreeMap<>(chosen));
+        figures = List.copyOf(figures);
+    }
+
+    /** The figures of a requirement. */
+    public Optional<RequirementFigure> figure(String requirement) {
+        return figures.stream()
+                .filter(figure -> figure.requirement().equals(requirement))
+                .findFirst();
+    }
+}

@@ -1,0 +1,80 @@
+package darkrim.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import darkrim.diagnostic.Findings;
+import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.Layout;
+import darkrim.layout.LayoutReader;
+import darkrim.verdict.Verdict;
+import darkrim.verdict.Watch;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+/** A round part has surfaces of tens of thousands of facets: a check of it must begin, be seen to go on, and end when asked to. */
+class BigSurfaceTest {
+    private static final String DOME = """
+            title: Dome over a sheet
+            finishes:
+              black: {diffuse: 0.05}
+            beam: {pupil: {shape: disc, diameter: 40, distance: 300}}
+            parts:
+              sheet: {kind: rectangle, width: 12, depth: 12, finish: black}
+              dome: {kind: sphere_cap, radius: 20, half_angle: 60, at: [0, 0, -8], finish: black}
+            requirements:
+              dark: {surfaces: "dome/inside", direct: none}
+              clean: {surfaces: "sheet/front", once_reflected: {at_most: 1e-3}}
+            """;
+
+    private static CheckResult check(Watch watch) throws UnusableInput {
+        Layout layout = LayoutReader.read("dome.yaml", DOME.getBytes(StandardCharsets.UTF_8))
+                .layout()
+                .orElseThrow();
+        return Check.of(layout, new Findings(), new Effort(2, Optional.empty(), Optional.of(1_000_000L)), watch);
+    }
+
+    @Test
+    @Timeout(value = 60, unit = TimeUnit.SECONDS)
+    void aReflectingDomeIsCheckedAndShowsHowFarItIs() throws UnusableInput {
+        List<String> steps = new ArrayList<>();
+        CheckResult result = check(new Watch() {
+            @Override
+            public void progress(String step, long done, long most) {
+                steps.add(step);
+            }
+
+            @Override
+            public boolean stop() {
+                return false;
+            }
+        });
+        assertThat(result.scene().facetCount()).isGreaterThan(20_000);
+        // The dome hides the whole sheet from the pupil, so its inside is dark and sends nothing down.
+        assertThat(result.judgement().verdict()).isEqualTo(Verdict.PASS);
+        assertThat(steps).contains("proving darkness", "sampling light");
+    }
+
+    @Test
+    void aProofOfOneBigSurfaceIsStoppedOnItsWay() throws UnusableInput {
+        AtomicInteger asked = new AtomicInteger();
+        CheckResult result = check(new Watch() {
+            @Override
+            public void progress(String step, long done, long most) {}
+
+            @Override
+            public boolean stop() {
+                // Well after the proofs have begun: the dome alone has more than 10,000 faces.
+                return asked.incrementAndGet() > 200;
+            }
+        });
+        assertThat(result.judgement().stopped()).isTrue();
+        assertThat(result.judgement().verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(result.judgement().samples()).isZero();
+    }
+}

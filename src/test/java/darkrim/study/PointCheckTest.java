@@ -1,0 +1,97 @@
+package darkrim.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import darkrim.assembly.Assembly;
+import darkrim.diagnostic.Findings;
+import darkrim.layout.Layout;
+import darkrim.scene.SceneFactory;
+import darkrim.verdict.Verdict;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** Layouts with some dimensions at other values. */
+class PointCheckTest {
+    private static final Path B = Path.of("geometries/nightglow-b.yaml");
+
+    private static PointCheck check() throws Exception {
+        return new PointCheck(LayoutFamily.of(B), Optional.empty(), 16);
+    }
+
+    private static double[] corners(Layout layout) {
+        return SceneFactory.of(layout, Assembly.of(layout, new Findings())).copyCorners();
+    }
+
+    @Test
+    void theLayoutAsWrittenIsTheSameWhenItsValuesAreChosen() throws Exception {
+        LayoutFamily family = LayoutFamily.of(B);
+        Layout chosen = family.with(Map.of("opening", 37.0, "wall_tilt", 4.0), new Findings());
+        assertThat(corners(chosen)).isEqualTo(corners(family.written()));
+        assertThat(chosen.source().sha256()).isEqualTo(family.written().source().sha256());
+    }
+
+    @Test
+    void aFormulaFollowsWhatItIsReckonedFrom() throws Exception {
+        LayoutFamily family = LayoutFamily.of(B);
+        Layout higher = family.with(Map.of("lid_height", 2.0), new Findings());
+        // edge_height: lid_height + lid_thickness = 2.0 + 0.8
+        assertThat(higher.dimensions().get("edge_height").value()).isEqualTo(2.8);
+        Layout set = family.with(Map.of("edge_height", 3.0), new Findings());
+        assertThat(set.dimensions().get("edge_height").value()).isEqualTo(3.0);
+        assertThat(set.dimensions().get("lid_height").value()).isEqualTo(1.6);
+    }
+
+    @Test
+    void aDimensionInAnotherUnitTakesMillimetres() throws Exception {
+        String text = Files.readString(B).replace("opening: 37.00 mm", "opening: 3.7 cm");
+        LayoutFamily family = LayoutFamily.of("centimetres.yaml", text.getBytes(StandardCharsets.UTF_8));
+        Layout inMillimetres = LayoutFamily.of(B).with(Map.of("opening", 37.5), new Findings());
+        assertThat(corners(family.with(Map.of("opening", 37.5), new Findings())))
+                .isEqualTo(corners(inMillimetres));
+    }
+
+    @Test
+    void theVerdictIsThatOfACheck() throws Exception {
+        PointResult result = check().at(Map.of());
+        assertThat(result.verdict()).contains(Verdict.PASS);
+        assertThat(result.figures())
+                .hasSize(8)
+                .allSatisfy(figure -> assertThat(figure.verdict()).isEqualTo(Verdict.PASS));
+    }
+
+    @Test
+    void aWiderOpeningLightsTheEdges() throws Exception {
+        PointResult result = check().at(Map.of("opening", 38.8));
+        assertThat(result.verdict()).contains(Verdict.FAIL);
+        assertThat(result.figure("edges-dark").orElseThrow().verdict()).isEqualTo(Verdict.FAIL);
+    }
+
+    @Test
+    void aLayoutThatCannotBeIsAResultWithItsReason() throws Exception {
+        PointResult result = check().at(Map.of("opening", -1.0));
+        assertThat(result.verdict()).isEmpty();
+        assertThat(result.impossible()).contains("nightglow-b.yaml:").contains("opening");
+    }
+
+    @Test
+    void aPointHasTheSameBitsInAnyThread() throws Exception {
+        PointCheck check = check();
+        Map<String, Double> chosen = Map.of("wall_tilt", 2.0);
+        PointResult alone = check.at(chosen);
+        assertThat(IntStream.range(0, 4).parallel().mapToObj(i -> check.at(chosen)))
+                .allMatch(alone::equals);
+    }
+
+    @Test
+    void anUnknownDimensionIsAMistakeOfTheCaller() {
+        assertThatThrownBy(() -> check().at(Map.of("no_such", 1.0)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("no_such");
+    }
+}
