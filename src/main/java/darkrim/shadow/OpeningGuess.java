@@ -78,7 +78,7 @@ final class OpeningGuess {
     }
 
     private double needed(Vector3D point, double radius, double angle) {
-        return needed(point, pupil.frame().at(radius * Math.cos(angle), radius * Math.sin(angle)));
+        return needed(point, pupil.frame().at(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle)));
     }
 
     /** How far the sides must be moved for one line to pass; infinite if another side is in its way. */

@@ -163,7 +163,6 @@ public final class OpeningMargins {
         }
         double most = farthest(sides, moved, 1);
         boolean isLimited = atMost.isPresent()
-                && !atMost.get().atLeast()
                 && atMost.get().millimetres() >= 0
                 && atMost.get().millimetres() < most;
         double end = isLimited ? atMost.get().millimetres() : most;
@@ -171,7 +170,7 @@ public final class OpeningMargins {
         if (near.isEmpty() || most == 0) {
             return isLimited ? atMost : Optional.empty();
         }
-        if (isLimited && trial(sides, moved, end, near).isDark()) {
+        if (isLimited && firstOpen(sides, moved, end, near).isEmpty()) {
             return atMost;
         }
         return Optional.of(room(sides, moved, near, 0, end));
@@ -216,29 +215,10 @@ public final class OpeningMargins {
         return proofs.of(surface) instanceof Darkness.Dark;
     }
 
-    /**
-     * What was found with the sides moved.
-     *
-     * @param open the first surface that is lit, else the first that is not proved dark; empty if all are
-     * @param lit whether a ray was found
-     */
-    private record Trial(String open, boolean lit) {
-        boolean isDark() {
-            return open.isEmpty();
-        }
-    }
-
-    private Trial trial(MovedSides sides, boolean[] moved, double by, List<Surface> surfaces) {
+    /** The first surface that is not proved dark with the sides moved; empty if all are. */
+    private Optional<Surface> firstOpen(MovedSides sides, boolean[] moved, double by, List<Surface> surfaces) {
         DarknessProof there = proofs(sides, moved, by);
-        String open = "";
-        for (Surface surface : surfaces) {
-            Darkness found = there.of(surface);
-            if (found instanceof Darkness.Lit) {
-                return new Trial(surface.name(), true);
-            }
-            open = open.isEmpty() && found instanceof Darkness.Undecided ? surface.name() : open;
-        }
-        return new Trial(open, false);
+        return surfaces.stream().filter(surface -> !isDark(there, surface)).findFirst();
     }
 
     /** The limit between two distances: all surfaces are dark at the first, and are looked at up to the second. */
@@ -251,47 +231,51 @@ public final class OpeningMargins {
                 .sorted()
                 .toArray();
         double low = from;
-        double high = to;
-        String first = "";
-        boolean lit = false;
-        // The least guess that a ray confirms is the limit, or lies just beyond it.
-        for (int i = 0; i < guesses.length && first.isEmpty(); i = firstBeyond(guesses, i + 1, low)) {
-            Trial trial = trial(sides, moved, guesses[i] + FINE, surfaces);
-            if (trial.isDark()) {
-                low = guesses[i] + FINE;
-            } else if (trial.lit) {
-                first = trial.open;
-                lit = true;
-                high = guesses[i] + FINE;
-                if (guesses[i] - FINE > low
-                        && trial(sides, moved, guesses[i] - FINE, surfaces).isDark()) {
-                    low = guesses[i] - FINE;
-                }
+        for (int i = firstBeyond(guesses, 0, low); i < guesses.length; i = firstBeyond(guesses, i, low)) {
+            double next = guesses[i];
+            Optional<Surface> open = firstOpen(sides, moved, next + FINE, surfaces);
+            if (open.isEmpty()) {
+                low = next + FINE;
+                continue;
             }
-        }
-        if (first.isEmpty()) {
-            Trial trial = trial(sides, moved, to, surfaces);
-            if (trial.isDark()) {
-                return new Room(to, true, "");
+            boolean near = next - FINE > low
+                    && firstOpen(sides, moved, next - FINE, surfaces).isEmpty();
+            low = near ? next - FINE : halved(sides, moved, surfaces, low, next - FINE);
+            // Light that only just arrives is hard to find: a micrometre farther it is plain.
+            Darkness beyond = proofs(sides, moved, Math.min(to, low + PLAIN)).of(open.get());
+            if (!(beyond instanceof Darkness.Dark)) {
+                return new Room(
+                        low, !(beyond instanceof Darkness.Lit), open.get().name());
             }
-            first = trial.open;
-            lit = trial.lit;
+            if (firstOpen(sides, moved, Math.min(to, low + PLAIN), surfaces).isPresent()) {
+                return new Room(low, true, open.get().name());
+            }
+            low = Math.min(to, low + PLAIN);
         }
+        Optional<Surface> open = firstOpen(sides, moved, to, surfaces);
+        if (open.isEmpty()) {
+            return new Room(to, true, "");
+        }
+        low = halved(sides, moved, surfaces, low, to);
+        open = firstOpen(sides, moved, Math.min(to, low + PLAIN), surfaces);
+        boolean lit = open.isPresent()
+                && proofs(sides, moved, Math.min(to, low + PLAIN)).of(open.get()) instanceof Darkness.Lit;
+        return new Room(low, !lit, open.map(Surface::name).orElse(""));
+    }
+
+    /** The greatest distance at which all are proved dark, between one at which they are and one at which they are not. */
+    private double halved(MovedSides sides, boolean[] moved, List<Surface> surfaces, double dark, double open) {
+        double low = dark;
+        double high = open;
         while (high - low > TABLE) {
             double middle = 0.5 * (low + high);
-            Trial trial = trial(sides, moved, middle, surfaces);
-            if (trial.isDark()) {
+            if (firstOpen(sides, moved, middle, surfaces).isEmpty()) {
                 low = middle;
             } else {
                 high = middle;
-                first = trial.open;
-                lit = trial.lit;
             }
         }
-        // Light that only just arrives is hard to find: a micrometre farther it is plain.
-        double beyond = Math.min(to, low + PLAIN);
-        Trial plain = lit ? new Trial(first, true) : trial(sides, moved, beyond, surfaces);
-        return new Room(low, !plain.lit, plain.lit ? plain.open : first);
+        return low;
     }
 
     private static int firstBeyond(double[] guesses, int from, double reached) {
