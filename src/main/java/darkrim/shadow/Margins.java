@@ -171,7 +171,7 @@ public final class Margins {
     /**
      * The deepest intrusion of light into some surfaces that are lit: the least of their shadow margins.
      *
-     * @param surfaces surfaces that are lit
+     * @param surfaces flat surfaces that are lit
      * @param stop asked between surfaces whether to give up
      * @return the least, with the surface that has it; empty if there is no surface or the search was stopped
      */
@@ -209,6 +209,11 @@ public final class Margins {
      * @param margin the margin
      */
     public record Least(Surface surface, Margin margin) {}
+
+    /** Whether a surface lies in one plane: only then does a depth of intrusion mean anything. */
+    public boolean isFlat(Surface surface) {
+        return darkness.faces(surface).stream().map(Face::plane).distinct().count() == 1;
+    }
 
     /** The point of a surface that is nearest to a point, mm. */
     public Vector3D nearestPoint(Surface surface, Vector3D point) {

@@ -224,12 +224,14 @@ public final class OpeningMargins {
     /** The limit between two distances: all surfaces are dark at the first, and are looked at up to the second. */
     private Room room(MovedSides sides, boolean[] moved, List<Surface> surfaces, double from, double to) {
         OpeningGuess guess = new OpeningGuess(scene.beam().pupil(), sides, moved);
-        double[] guesses = surfaces.stream()
-                .flatMap(surface -> guess.of(reaches.get(surface).faces).stream())
-                .mapToDouble(Double::doubleValue)
-                .filter(value -> value > from + FINE && value < to - FINE)
-                .sorted()
-                .toArray();
+        // Of an opening of many sides a guess costs more than the halvings that it saves.
+        double[] guesses = (sides.count() > MOST_SIDES ? List.<Surface>of() : surfaces)
+                .stream()
+                        .flatMap(surface -> guess.of(reaches.get(surface).faces).stream())
+                        .mapToDouble(Double::doubleValue)
+                        .filter(value -> value > from + FINE && value < to - FINE)
+                        .sorted()
+                        .toArray();
         double low = from;
         for (int i = firstBeyond(guesses, 0, low); i < guesses.length; i = firstBeyond(guesses, i, low)) {
             double next = guesses[i];

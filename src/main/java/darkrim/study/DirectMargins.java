@@ -107,11 +107,14 @@ public record DirectMargins(
         if (scope == MarginScope.LEAST) {
             for (Group group : groups) {
                 tasks.add(() -> Found.of(alike(margins, group.dark, margins.leastClearance(group.dark, watch::stop))));
-                tasks.add(() -> Found.of(alike(margins, group.lit, margins.deepestIntrusion(group.lit, watch::stop))));
+                List<Surface> flat = group.lit.stream().filter(margins::isFlat).toList();
+                tasks.add(() -> Found.of(alike(margins, flat, margins.deepestIntrusion(flat, watch::stop))));
             }
         } else {
             dark.forEach(surface -> tasks.add(() -> Found.of(own(margins, surface, margins.clearance(surface)))));
-            lit.forEach(surface -> tasks.add(() -> Found.of(own(margins, surface, margins.shadow(surface)))));
+            lit.stream()
+                    .filter(margins::isFlat)
+                    .forEach(surface -> tasks.add(() -> Found.of(own(margins, surface, margins.shadow(surface)))));
         }
         OpeningMargins edges =
                 new OpeningMargins(scene, tree, List.copyOf(dark), List.copyOf(lit), assembly.detectors());
