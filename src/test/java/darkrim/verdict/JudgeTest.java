@@ -98,7 +98,11 @@ class JudgeTest {
     private static Judgement bounded(Scene scene, Requirement.Condition condition, double bound) {
         try (Workers workers = new Workers(2)) {
             Judge judge = new Judge(
-                    Transport.of(scene, SMALL.seed()), prover(scene, JudgeTest::unknown, bound), workers, SMALL);
+                    Transport.of(scene, SMALL.seed()),
+                    prover(scene, JudgeTest::unknown, bound),
+                    workers,
+                    SMALL,
+                    Plan.FULL);
             Requirement requirement = new Requirement("asked", "floor/front", condition, Place.IN_CODE);
             List<Demand> demands =
                     List.of(new Demand(requirement, List.of(scene.surfaces().get(0))));
