@@ -49,7 +49,7 @@ class PointCheckTest {
 
     @Test
     void aDimensionInAnotherUnitTakesMillimetres() throws Exception {
-        String text = Files.readString(B).replace("opening: 37.00 mm", "opening: 3.7 cm");
+        String text = Files.readString(B).replace("value: 37.00 mm", "value: 3.7 cm");
         LayoutFamily family = LayoutFamily.of("centimetres.yaml", text.getBytes(StandardCharsets.UTF_8));
         Layout inMillimetres = LayoutFamily.of(B).with(Map.of("opening", 37.5), new Findings());
         assertThat(corners(family.with(Map.of("opening", 37.5), new Findings())))
