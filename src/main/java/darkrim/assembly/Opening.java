@@ -11,6 +11,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  *
  * @param name path such as {@code lid/opening[1,2]}
  * @param place where its plate stands in the layout file
+ * @param sides one name a side, such as {@code +x} or {@code 3}, as its walls are named; side i runs from corner i to the next; empty names
+ *     where the opening is round
  * @param pupilFace where it meets the face of the plate nearer the pupil
  * @param landNearPupil the end of the land nearer the pupil; the land is the smallest cross-section, and without a bevel the whole wall
  * @param landNearDetector the end of the land nearer the detector; the same as the other end for an edge without a land
@@ -19,6 +21,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 public record Opening(
         String name,
         Place place,
+        List<String> sides,
         List<Vector3D> pupilFace,
         List<Vector3D> landNearPupil,
         List<Vector3D> landNearDetector,
@@ -26,6 +29,7 @@ public record Opening(
 
     /** Copies the lists. */
     public Opening {
+        sides = List.copyOf(sides);
         pupilFace = List.copyOf(pupilFace);
         landNearPupil = List.copyOf(landNearPupil);
         landNearDetector = List.copyOf(landNearDetector);
@@ -63,6 +67,7 @@ public record Opening(
         return new Opening(
                 part + "/" + name,
                 partPlace,
+                sides,
                 moved.get(upright ? 0 : 3),
                 moved.get(upright ? 1 : 2),
                 moved.get(upright ? 2 : 1),

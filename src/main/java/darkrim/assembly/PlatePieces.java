@@ -112,6 +112,9 @@ final class PlatePieces {
         return new Opening(
                 hole.name(),
                 Place.IN_CODE,
+                sections.get(0).border().steps().stream()
+                        .map(step -> step.isEmpty() ? "" : step.substring(1))
+                        .toList(),
                 sections.get(0).corners(),
                 land.get(0).corners(),
                 land.get(land.size() - 1).corners(),

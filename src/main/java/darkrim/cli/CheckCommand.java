@@ -5,6 +5,7 @@ import darkrim.present.TextReport;
 import darkrim.present.json.JsonResult;
 import darkrim.study.Check;
 import darkrim.study.CheckResult;
+import darkrim.study.MarginScope;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -42,6 +43,16 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
             description = "Also write the whole result into this file.")
     private Path json;
 
+    @Option(
+            names = "--margins",
+            paramLabel = "WHICH",
+            order = -1,
+            converter = MarginChoice.class,
+            defaultValue = "least",
+            description = "By how much light keeps clear of what must be dark: least, of each requirement (default); "
+                    + "all, of each surface (takes longer); none.")
+    private MarginScope margins;
+
     @Mixin
     private LayoutOptions options;
 
@@ -57,7 +68,8 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
         }
         CheckResult result;
         try {
-            result = surroundings.watched(watch -> Check.of(options.layout(), options.effort(), watch));
+            result = surroundings.watched(
+                    watch -> Check.of(options.layout(), options.effort().with(margins), watch));
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         }

@@ -92,7 +92,13 @@ final class EvidenceSection {
         }
         String every = Figures.all(all.size(), what);
         if (Values.isAllDark(result)) {
-            return every + " proved dark.";
+            return every + " proved dark"
+                    + result.leastMargin()
+                            .map(least -> (all.size() == 1 ? ", " : isBound(least) ? "; " : "; least ")
+                                    + EvidenceWords.margin(
+                                            least.evidence().margin().orElseThrow()))
+                            .orElse("")
+                    + ".";
         }
         if (Values.isAllWholeOrNone(result)) {
             return every
@@ -103,6 +109,10 @@ final class EvidenceSection {
         return every + " "
                 + (all.size() == 1 ? ConditionWords.found(result.requirement().condition()) : asked) + "; worst "
                 + Printable.of(result.worst().where()) + ", " + words(result.worst(), values) + ".";
+    }
+
+    private static boolean isBound(Outcome outcome) {
+        return outcome.evidence().margin().orElseThrow().atLeast();
     }
 
     private static String counts(List<Outcome> against) {

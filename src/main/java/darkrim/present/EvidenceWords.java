@@ -2,6 +2,7 @@ package darkrim.present;
 
 import darkrim.light.Estimate;
 import darkrim.verdict.Evidence;
+import darkrim.verdict.LightMargin;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Evidence in words. */
@@ -15,12 +16,14 @@ final class EvidenceWords {
      * @param confidence confidence of all sampled verdicts together, 0 to 1
      */
     static String of(Evidence evidence, double confidence) {
-        if (evidence instanceof Evidence.ProvedDark) {
-            return "proved dark";
+        if (evidence instanceof Evidence.ProvedDark dark) {
+            return "proved dark"
+                    + dark.clearance().map(margin -> ", " + margin(margin)).orElse("");
         }
         if (evidence instanceof Evidence.WitnessRay ray) {
             return "lit: ray from the pupil at " + point(ray.onPupil()) + " to " + point(ray.onSurface()) + ", "
-                    + Figures.length(ray.length()) + " mm";
+                    + Figures.length(ray.length()) + " mm"
+                    + ray.intrusion().map(margin -> ", " + margin(margin)).orElse("");
         }
         if (evidence instanceof Evidence.OpenArea open) {
             return "neither proved dark nor found lit: " + Figures.three(open.area()) + " mm2 ("
@@ -33,6 +36,18 @@ final class EvidenceWords {
             return bound(bound.atMost());
         }
         return sampled((Evidence.Sampled) evidence, confidence);
+    }
+
+    /** A margin, such as {@code clearance 0.199 mm, set by lid/opening/land/-y}. */
+    static String margin(LightMargin margin) {
+        String setBy = margin.setBy().isEmpty() ? "" : ", set by " + EdgeName.of(margin.setBy());
+        if (margin.millimetres() < 0) {
+            return "light reaches " + (margin.atLeast() ? "at most " : "")
+                    + Figures.margin(margin.millimetres()).substring(1) + " mm in" + setBy;
+        }
+        return margin.atLeast()
+                ? "clearance at least " + Figures.margin(margin.millimetres()) + " mm"
+                : "clearance " + Figures.margin(margin.millimetres()) + " mm" + setBy;
     }
 
     /** A proved upper bound of once-reflected light. */

@@ -125,6 +125,15 @@ final class Figures {
         return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
     }
 
+    /** A margin in mm with three decimals, never more than it is, without the unit. */
+    static String margin(double millimetres) {
+        // What is less than a nanometre is rounding.
+        return BigDecimal.valueOf(millimetres)
+                .setScale(6, RoundingMode.HALF_EVEN)
+                .setScale(3, RoundingMode.FLOOR)
+                .toPlainString();
+    }
+
     private static String three(double value, RoundingMode mode) {
         if (!Double.isFinite(value)) {
             return "unknown";

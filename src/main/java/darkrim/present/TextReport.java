@@ -17,6 +17,7 @@ public record TextReport(String version, Ink ink, boolean everything) {
         FeasibilitySection.write(page, result.feasibility(), everything);
         RequirementSection.write(page, result, ink);
         EvidenceSection.write(page, result, everything);
+        MarginSection.write(page, result, everything);
         SurfaceSection.write(page, result, everything);
         LightPathSection.write(page, result, everything);
         NoteSection.write(page, result);

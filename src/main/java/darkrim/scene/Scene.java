@@ -1,5 +1,6 @@
 package darkrim.scene;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -73,6 +74,28 @@ public final class Scene {
     /** A copy of all corners, nine coordinates a facet, mm. */
     public double[] copyCorners() {
         return corners.clone();
+    }
+
+    /**
+     * The same surfaces and beam with their corners elsewhere. Maps stay where they are.
+     *
+     * @param moved nine coordinates a facet, mm; not changed
+     * @throws IllegalArgumentException if their number differs, or a facet has no area
+     */
+    public Scene withCorners(double[] moved) {
+        if (moved.length != corners.length) {
+            throw new IllegalArgumentException(moved.length + " coordinates instead of " + corners.length);
+        }
+        List<Surface> resized = new ArrayList<>();
+        for (Surface surface : surfaces) {
+            double area = 0;
+            for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
+                double[] normal = FacetPlanes.doubleAreaNormal(moved, 9 * f);
+                area += Math.sqrt(normal[0] * normal[0] + normal[1] * normal[1] + normal[2] * normal[2]) / 2;
+            }
+            resized.add(surface.withArea(area));
+        }
+        return new Scene(moved.clone(), front, back, resized, beam);
     }
 
     /** A copy of the plane numbers, one a facet. */

@@ -25,4 +25,9 @@ public record Surface(
         boolean back,
         double area,
         Optional<CellGrid> grid,
-        Place place) {}
+        Place place) {
+    /** The same with another area, mm2. */
+    Surface withArea(double newArea) {
+        return new Surface(index, name, finish, firstFacet, facetCount, back, newArea, grid, place);
+    }
+}

@@ -66,9 +66,25 @@ public final class DarknessProof {
      * @param distance the distance, mm, 0 or more
      */
     public boolean staysDarkWithin(Surface surface, double distance) {
-        PairSearch search = search(surface.name(), distance);
-        double open = search.open(cut(faces(surface)).all());
-        return open == 0 && search.witness().isEmpty();
+        return moved(faces(surface), surface.name(), distance).dark();
+    }
+
+    /**
+     * What was found for faces that are moved to anywhere within a distance.
+     *
+     * @param dark whether they are proved dark wherever they are
+     * @param line a line of light that reaches one of them, if one was found
+     * @param openEdge an edge that keeps the proof open, or -1
+     * @param open the line between the middles of the pieces at which the proof ended, if they were cut to the smallest
+     */
+    record Moved(boolean dark, Optional<WitnessRay> line, int openEdge, Optional<WitnessRay> open) {}
+
+    /** What is known about faces that are moved to anywhere within a distance, mm, without turning. */
+    Moved moved(List<Face> faces, String name, double distance) {
+        PairSearch search = search(name, distance);
+        double open = search.open(cut(faces).all());
+        return new Moved(
+                open == 0 && search.witness().isEmpty(), search.witness(), search.lastOpenEdge(), search.lastOpen());
     }
 
     /** The faces of a surface. */

@@ -68,7 +68,8 @@ final class LimitingEdge {
         return scene.beam().pupil().frame().height(point);
     }
 
-    private String names(int edge) {
+    /** The surfaces that meet at an edge, in order of their names, with commas between. */
+    String names(int edge) {
         TreeSet<String> names = new TreeSet<>();
         for (int u = 0; u < edges.useCount(edge); u++) {
             names.add(

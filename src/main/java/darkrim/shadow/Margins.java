@@ -6,6 +6,7 @@ import darkrim.trace.FacetTree;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -31,13 +32,10 @@ public final class Margins {
     private static final double NEAR = 0.05;
 
     private static final double FARTHEST = 20;
-    /** A clearance that holds is proved with a few pairs; one that does not hold would use up all that are allowed. */
-    private static final ProofSettings CLEARANCE = new ProofSettings(1e-3, 60, ProofSettings.DEFAULT.gapWidth());
-
     private static final double BEYOND = 1e-6;
 
     private final DarknessProof darkness;
-    private final DarknessProof clearances;
+    private final ClearanceSearch clearances;
     private final FullyLitProof fullyLit;
     private final LimitingEdge limiting;
     private final double farthest;
@@ -61,10 +59,10 @@ public final class Margins {
     public Margins(Scene scene, FacetTree tree, ProofSettings settings, double farthest) {
         this.farthest = farthest;
         darkness = new DarknessProof(scene, tree, settings);
-        clearances = new DarknessProof(scene, tree, CLEARANCE);
         fullyLit = new FullyLitProof(scene, tree, settings);
         Tolerance tolerance = Tolerance.of(scene.bound(), settings.gapWidth());
         limiting = new LimitingEdge(scene, new FacetEdges(scene), tolerance);
+        clearances = new ClearanceSearch(scene, tree, limiting, farthest);
     }
 
     /** What was found for faces of one size: whether it holds, and a line for which it does not. */
@@ -151,36 +149,75 @@ public final class Margins {
     }
 
     /**
-     * The dark clearance of a surface, mm: 0 if it is not proved dark. Proved, and within a millionth of the greatest that is proved with a
-     * few pairs of pieces; where many parts only together block, the true clearance may be larger.
-     *
-     * @param surface the surface
+     * The dark clearance of a surface: 0 if it is not proved dark; the shadow margin then says how far light intrudes. Proved, and within
+     * 1e-7 mm or a millionth of the greatest that is proved with a few pairs of pieces; where many parts only together block, the true
+     * clearance may be larger. The line of the margin is one that reaches the surface once it is moved a little farther.
      */
-    public double clearance(Surface surface) {
-        if (!clearances.staysDarkWithin(surface, 0)) {
-            return 0;
-        }
-        double low = 0;
-        double high = FIRST_STEP;
-        while (high < farthest && clearances.staysDarkWithin(surface, high)) {
-            low = high;
-            high *= 2;
-        }
-        if (high >= farthest) {
-            high = farthest;
-            if (clearances.staysDarkWithin(surface, high)) {
-                return high;
+    public Margin clearance(Surface surface) {
+        return clearances.of(surface);
+    }
+
+    /**
+     * The least dark clearance of some surfaces, within 1e-6 mm: each of them is proved dark wherever it is moved within it.
+     *
+     * @param surfaces surfaces that are proved dark
+     * @param stop asked between proofs whether to give up
+     * @return the least, with the surface that has it; empty if there is no surface or the search was stopped
+     */
+    public Optional<Least> leastClearance(List<Surface> surfaces, BooleanSupplier stop) {
+        return clearances.least(surfaces, stop);
+    }
+
+    /**
+     * The deepest intrusion of light into some surfaces that are lit: the least of their shadow margins.
+     *
+     * @param surfaces flat surfaces that are lit
+     * @param stop asked between surfaces whether to give up
+     * @return the least, with the surface that has it; empty if there is no surface or the search was stopped
+     */
+    public Optional<Least> deepestIntrusion(List<Surface> surfaces, BooleanSupplier stop) {
+        Optional<Least> deepest = Optional.empty();
+        for (Surface surface : surfaces) {
+            if (stop.getAsBoolean()) {
+                return Optional.empty();
+            }
+            if (deepest.isEmpty()
+                    || !isDarkBeyond(surface, -deepest.get().margin().millimetres() + FINENESS)) {
+                Margin margin = shadow(surface);
+                if (deepest.isEmpty()
+                        || margin.millimetres() < deepest.get().margin().millimetres()) {
+                    deepest = Optional.of(new Least(surface, margin));
+                }
             }
         }
-        while (high - low > Math.max(1e-7, 1e-6 * high)) {
-            double middle = 0.5 * (low + high);
-            if (clearances.staysDarkWithin(surface, middle)) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return deepest;
+    }
+
+    /** Whether a surface is dark once a strip of some depth is cut from one of its sides. */
+    private boolean isDarkBeyond(Surface surface, double depth) {
+        List<Face> faces = darkness.faces(surface);
+        return Growth.sides(faces).stream().anyMatch(side -> {
+            List<Face> left = Growth.cutBack(faces, List.of(side), depth);
+            return left.isEmpty() || dark(left, surface).holds;
+        });
+    }
+
+    /**
+     * The least margin of several surfaces.
+     *
+     * @param surface the surface that has it
+     * @param margin the margin
+     */
+    public record Least(Surface surface, Margin margin) {}
+
+    /** Whether a surface lies in one plane: only then does a depth of intrusion mean anything. */
+    public boolean isFlat(Surface surface) {
+        return darkness.faces(surface).stream().map(Face::plane).distinct().count() == 1;
+    }
+
+    /** The point of a surface that is nearest to a point, mm. */
+    public Vector3D nearestPoint(Surface surface, Vector3D point) {
+        return NearestFace.of(darkness.faces(surface), point).point();
     }
 
     private Margin margin(Surface surface, boolean allSides, Function<List<Face>, Trial> test) {
@@ -216,10 +253,10 @@ public final class Margins {
                 failed = trial;
                 // Beyond a corner the polygon reaches farther than the disc that it stands for: the true distance may
                 // be more.
-                double[] off = offset(faces, trial.line.get().to());
-                double distance = Math.hypot(off[0], off[1]);
+                NearestFace off = NearestFace.of(faces, trial.line.get().to());
+                double distance = Math.hypot(off.alongU(), off.alongV());
                 if (distance > middle + FINENESS && distance < before - FINENESS && before - low < NEAR * before) {
-                    growth.sharpen(off[0], off[1]);
+                    growth.sharpen(off.alongU(), off.alongV());
                     high = distance;
                 }
             }
@@ -268,48 +305,8 @@ public final class Margins {
     private String setBy(List<Face> faces, Trial failed) {
         return failed.line
                 .map(line -> limiting.of(
-                        line, nearest(faces, line.to()).piece().frame().normal()))
+                        line,
+                        NearestFace.of(faces, line.to()).face().piece().frame().normal()))
                 .orElse("");
-    }
-
-    /** From the nearest point of the faces to a point, in the frame of the face that it is nearest to. */
-    private static double[] offset(List<Face> faces, Vector3D point) {
-        return offset(nearest(faces, point).piece(), point);
-    }
-
-    private static Face nearest(List<Face> faces, Vector3D point) {
-        List<Face> order = new ArrayList<>(faces);
-        order.sort((a, b) -> Double.compare(distance(a, point), distance(b, point)));
-        return order.get(0);
-    }
-
-    private static double distance(Face face, Vector3D point) {
-        double[] off = offset(face.piece(), point);
-        double height = face.piece().frame().height(point);
-        return Math.sqrt(off[0] * off[0] + off[1] * off[1] + height * height);
-    }
-
-    private static double[] offset(FlatPiece piece, Vector3D point) {
-        double u = piece.frame().inU(point);
-        double v = piece.frame().inV(point);
-        double[] best = {0, 0};
-        double least = Double.POSITIVE_INFINITY;
-        boolean inside = true;
-        int n = piece.size();
-        for (int i = 0, j = n - 1; i < n; j = i++) {
-            double su = piece.u(i) - piece.u(j);
-            double sv = piece.v(i) - piece.v(j);
-            double pu = u - piece.u(j);
-            double pv = v - piece.v(j);
-            inside &= su * pv - sv * pu >= 0;
-            double t = Math.max(0, Math.min(1, (pu * su + pv * sv) / (su * su + sv * sv)));
-            double offU = pu - t * su;
-            double offV = pv - t * sv;
-            if (Math.hypot(offU, offV) < least) {
-                least = Math.hypot(offU, offV);
-                best = new double[] {offU, offV};
-            }
-        }
-        return inside ? new double[] {0, 0} : best;
     }
 }

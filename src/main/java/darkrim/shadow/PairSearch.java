@@ -43,6 +43,7 @@ final class PairSearch {
     private long nextScan = 4;
 
     private int lastOpenEdge = -1;
+    private Optional<WitnessRay> lastOpen = Optional.empty();
     private long pairs;
     private Optional<WitnessRay> witness = Optional.empty();
 
@@ -101,6 +102,11 @@ final class PairSearch {
         return lastOpenEdge;
     }
 
+    /** The line between the middles of the last pair that could be cut no further, if there was one. It need not be clear. */
+    Optional<WitnessRay> lastOpen() {
+        return lastOpen;
+    }
+
     /** Pairs looked at so far. */
     long pairs() {
         return pairs;
@@ -141,7 +147,7 @@ final class PairSearch {
                 tasks.add(new Task(seen, inTheWay(new Pair(seen, piece, radius, tolerance).shaft(), face)));
             }
         }
-        if (!tasks.isEmpty()) {
+        if (!tasks.isEmpty() && radius == 0) {
             seekAtCorners(face, tasks);
         }
         return witness.isPresent() ? 0 : open(face, tasks);
@@ -159,7 +165,8 @@ final class PairSearch {
             if (++pairs > settings.mostPairs() || stop.getAsBoolean()) {
                 return unproved(face);
             }
-            if (pairs == nextScan) {
+            // Of a face that is moved the place where it stands is not the place to look for light.
+            if (pairs == nextScan && radius == 0) {
                 nextScan *= 4;
                 witness = scan.look(SCAN_LINES * (int) Math.min(pairs, 4096));
             }
@@ -237,6 +244,8 @@ final class PairSearch {
         double pupilSize = pair.pupil().extent() * share;
         if (Math.max(faceSize, pupilSize) < settings.smallestPiece()) {
             lastOpenEdge = question.openCount() > 0 ? question.open(0) : -1;
+            lastOpen = Optional.of(
+                    new WitnessRay(pair.pupil().middleInSpace(), pair.face().middleInSpace(), "pupil", ""));
             return Outcome.TOO_SMALL;
         }
         return faceSize >= pupilSize ? Outcome.CUT_FACE : Outcome.CUT_PUPIL;

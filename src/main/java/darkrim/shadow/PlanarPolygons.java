@@ -4,6 +4,12 @@ import java.util.Arrays;
 
 /** Clipping, area and hull of convex polygons held as flat arrays of u, v; counter-clockwise. */
 final class PlanarPolygons {
+    /** Coordinates from which on inner points are left out first: the hull of all corners of a grown face has thousands. */
+    private static final int MANY = 64;
+
+    /** Eight directions, counter-clockwise. */
+    private static final double[] DIRECTIONS = {1, 0, 1, 1, 0, 1, -1, 1, -1, 0, -1, -1, 0, -1, 1, -1};
+
     private PlanarPolygons() {}
 
     /** Area; positive when counter-clockwise. */
@@ -57,7 +63,8 @@ final class PlanarPolygons {
     }
 
     /** Convex hull of points, without corners on its sides (Andrew's monotone chain, 1979). */
-    static double[] hull(double[] points) {
+    static double[] hull(double[] all) {
+        double[] points = all.length > MANY ? withoutInner(all) : all;
         int n = points.length / 2;
         Integer[] order = new Integer[n];
         for (int i = 0; i < n; i++) {
@@ -83,6 +90,39 @@ final class PlanarPolygons {
             hull[2 * i + 1] = points[2 * chain[i] + 1];
         }
         return hull;
+    }
+
+    /** Without points plainly inside the octagon of the points that lie farthest along eight directions (Akl and Toussaint 1978). */
+    private static double[] withoutInner(double[] points) {
+        int[] far = new int[DIRECTIONS.length / 2];
+        double[] most = new double[far.length];
+        Arrays.fill(most, Double.NEGATIVE_INFINITY);
+        for (int i = 0; i < points.length; i += 2) {
+            for (int k = 0; k < far.length; k++) {
+                double along = DIRECTIONS[2 * k] * points[i] + DIRECTIONS[2 * k + 1] * points[i + 1];
+                if (along > most[k]) {
+                    most[k] = along;
+                    far[k] = i / 2;
+                }
+            }
+        }
+        // Far more than the rounding of a turn: what is left out lies inside without doubt.
+        double size = Math.max(most[0] + most[4], most[2] + most[6]);
+        double plainly = 1e-9 * size * size;
+        double[] kept = new double[points.length];
+        int count = 0;
+        for (int i = 0; i < points.length / 2; i++) {
+            boolean inside = true;
+            for (int k = 0; k < far.length && inside; k++) {
+                int next = far[(k + 1) % far.length];
+                inside = far[k] == next || turn(points, far[k], next, i) > plainly;
+            }
+            if (!inside) {
+                kept[count++] = points[2 * i];
+                kept[count++] = points[2 * i + 1];
+            }
+        }
+        return count == 0 ? points : Arrays.copyOf(kept, count);
     }
 
     private static int push(double[] p, int[] chain, int size, int next, int floor) {

@@ -86,6 +86,10 @@ public final class Check {
             Proofs proved = judge.prove(demands, watch);
             double proofs = secondsSince(proving);
             Judgement judgement = judge.decide(demands, proved, watch);
+            long measuring = System.nanoTime();
+            DirectMargins margins =
+                    DirectMargins.of(scene, tree, assembly, judgement, effort.margins(), workers, watch);
+            double measured = secondsSince(measuring);
             List<Finding> warnings = findings.sorted();
             return new CheckResult(
                     layout,
@@ -93,9 +97,10 @@ public final class Check {
                     scene,
                     feasibility,
                     assembly.largestChordError(),
-                    judgement,
+                    judgement.with(margins.bySurface()),
+                    margins,
                     warnings,
-                    new CheckResult.Timing(proofs, secondsSince(start)));
+                    new CheckResult.Timing(proofs, measured, secondsSince(start)));
         }
     }
 

@@ -17,6 +17,7 @@ import java.util.List;
  * @param feasibility a line for each opening, before any ray
  * @param chordError greatest distance between a round face and its facets, mm; 0 where nothing is round
  * @param judgement requirements and surfaces with what was found
+ * @param margins how far direct light is from where it must not be; the judgement's evidence tells those of surfaces too
  * @param warnings what deserves attention in the layout
  * @param timing how long the steps took; the only part that differs between runs
  */
@@ -27,6 +28,7 @@ public record CheckResult(
         List<Feasibility> feasibility,
         double chordError,
         Judgement judgement,
+        DirectMargins margins,
         List<Finding> warnings,
         Timing timing) {
     /** Copies the lists. */
@@ -39,7 +41,8 @@ public record CheckResult(
      * How long the steps took, s.
      *
      * @param proofs proving darkness
+     * @param margins measuring margins
      * @param whole from reading the file to the last verdict
      */
-    public record Timing(double proofs, double whole) {}
+    public record Timing(double proofs, double margins, double whole) {}
 }

@@ -29,7 +29,7 @@ public final class PointCheck {
      */
     public PointCheck(LayoutFamily family, Optional<Long> seed, int batches) {
         this.family = family;
-        this.effort = new Effort(1, seed, Optional.of(Long.MAX_VALUE));
+        this.effort = new Effort(1, seed, Optional.of(Long.MAX_VALUE), MarginScope.NONE);
         this.plan = Plan.alike(batches);
     }
 

@@ -6,20 +6,62 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Why a verdict is what it is. */
 public sealed interface Evidence {
+    /** The margin that belongs to it, where there is one and it was looked for. */
+    default Optional<LightMargin> margin() {
+        return Optional.empty();
+    }
+
+    /** The same with a margin, where it is about direct light by proof. */
+    default Evidence with(LightMargin margin) {
+        return this;
+    }
+
     /**
      * No straight line from the pupil reaches the surface: proved by geometry, without a sample.
      *
      * @param gapWidth gaps narrower than this between touching parts counted as closed, mm
+     * @param clearance how far the surface can be moved in every direction and stay dark, where that was looked for
      */
-    record ProvedDark(double gapWidth) implements Evidence {}
+    record ProvedDark(double gapWidth, Optional<LightMargin> clearance) implements Evidence {
+        /** Without a clearance. */
+        public ProvedDark(double gapWidth) {
+            this(gapWidth, Optional.empty());
+        }
+
+        @Override
+        public Optional<LightMargin> margin() {
+            return clearance;
+        }
+
+        @Override
+        public Evidence with(LightMargin margin) {
+            return new ProvedDark(gapWidth, Optional.of(margin));
+        }
+    }
 
     /**
      * A straight line that carries light; anyone can draw it.
      *
      * @param onPupil where it leaves the pupil, mm
      * @param onSurface where it arrives, mm
+     * @param intrusion how far light reaches into the surface, as a negative margin, where that was looked for
      */
-    record WitnessRay(Vector3D onPupil, Vector3D onSurface) implements Evidence {
+    record WitnessRay(Vector3D onPupil, Vector3D onSurface, Optional<LightMargin> intrusion) implements Evidence {
+        /** Without an intrusion. */
+        public WitnessRay(Vector3D onPupil, Vector3D onSurface) {
+            this(onPupil, onSurface, Optional.empty());
+        }
+
+        @Override
+        public Optional<LightMargin> margin() {
+            return intrusion;
+        }
+
+        @Override
+        public Evidence with(LightMargin margin) {
+            return new WitnessRay(onPupil, onSurface, Optional.of(margin));
+        }
+
         /** Its length, mm. */
         public double length() {
             return onPupil.distance(onSurface);

@@ -1,6 +1,8 @@
 package darkrim.verdict;
 
+import darkrim.scene.Surface;
 import java.util.List;
+import java.util.Map;
 
 /**
  * All that was found.
@@ -21,6 +23,16 @@ public record Judgement(
     public Judgement {
         requirements = List.copyOf(requirements);
         surfaces = List.copyOf(surfaces);
+    }
+
+    /** The same with margins put into the evidence of direct light. */
+    public Judgement with(Map<Surface, LightMargin> margins) {
+        return new Judgement(
+                requirements.stream().map(result -> result.with(margins)).toList(),
+                surfaces.stream().map(result -> result.with(margins)).toList(),
+                samples,
+                risk,
+                stopped);
     }
 
     /** The verdict on all requirements together. */

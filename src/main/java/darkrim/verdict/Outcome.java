@@ -1,6 +1,7 @@
 package darkrim.verdict;
 
 import darkrim.scene.Surface;
+import java.util.Map;
 
 /**
  * What was found for one surface, or one cell of its map, against a requirement.
@@ -14,6 +15,13 @@ import darkrim.scene.Surface;
 public record Outcome(Surface surface, int cell, Verdict verdict, double value, Evidence evidence) {
     /** Stands for the whole surface. */
     public static final int WHOLE = -1;
+
+    /** The same with the margin of its surface put into the evidence, where there is one. */
+    Outcome with(Map<Surface, LightMargin> margins) {
+        return margins.containsKey(surface)
+                ? new Outcome(surface, cell, verdict, value, evidence.with(margins.get(surface)))
+                : this;
+    }
 
     /** The surface's name, with the cell where it is one. */
     public String where() {

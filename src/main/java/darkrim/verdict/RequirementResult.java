@@ -1,8 +1,11 @@
 package darkrim.verdict;
 
 import darkrim.layout.Requirement;
+import darkrim.scene.Surface;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * A requirement with its verdict.
@@ -22,6 +25,24 @@ public record RequirementResult(Requirement requirement, Verdict verdict, List<O
         Verdict verdict =
                 outcomes.stream().map(Outcome::verdict).reduce(Verdict::and).orElse(Verdict.UNDECIDED);
         return new RequirementResult(requirement, verdict, outcomes);
+    }
+
+    /** The same with margins put into the evidence. */
+    RequirementResult with(Map<Surface, LightMargin> margins) {
+        return new RequirementResult(
+                requirement,
+                verdict,
+                outcomes.stream().map(outcome -> outcome.with(margins)).toList());
+    }
+
+    /** The outcome with the least margin of direct light; empty if none was looked for. */
+    public Optional<Outcome> leastMargin() {
+        return outcomes.stream()
+                .filter(outcome -> outcome.evidence().margin().isPresent())
+                .min(Comparator.<Outcome>comparingDouble(
+                                outcome -> outcome.evidence().margin().get().millimetres())
+                        .thenComparing(
+                                outcome -> outcome.evidence().margin().get().atLeast()));
     }
 
     /** The outcome that matters most: a failure before a doubt before a pass, then the value farthest to the wrong side. */

@@ -2,6 +2,7 @@ package darkrim.verdict;
 
 import darkrim.light.Tally;
 import darkrim.scene.Surface;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -15,8 +16,11 @@ import java.util.OptionalDouble;
  * @param mostReflected proved upper bound of the mean once-reflected irradiance, relative, for surfaces of which a requirement asks it
  */
 public record SurfaceResult(
-        Surface surface,
-        Tally direct,
-        Tally onceReflected,
-        Optional<Evidence> darkness,
-        OptionalDouble mostReflected) {}
+        Surface surface, Tally direct, Tally onceReflected, Optional<Evidence> darkness, OptionalDouble mostReflected) {
+    /** The same with the margin of the surface put into the evidence, where there is one. */
+    SurfaceResult with(Map<Surface, LightMargin> margins) {
+        Optional<Evidence> known =
+                darkness.map(evidence -> margins.containsKey(surface) ? evidence.with(margins.get(surface)) : evidence);
+        return new SurfaceResult(surface, direct, onceReflected, known, mostReflected);
+    }
+}

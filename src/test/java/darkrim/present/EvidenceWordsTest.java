@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import darkrim.light.Estimate;
 import darkrim.verdict.Evidence;
+import darkrim.verdict.LightMargin;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,25 @@ class EvidenceWordsTest {
     @Test
     void aProofSaysSo() {
         assertThat(words(new Evidence.ProvedDark(1e-6))).isEqualTo("proved dark");
+    }
+
+    @Test
+    void aClearanceIsRoundedDownAndNamesTheEdgeOnce() {
+        LightMargin margin = new LightMargin(
+                0.3199, false, "mosaic/die[1,1]/edge/-y, mosaic/die[1,1]/rim/-y", Optional.of(Vector3D.ZERO));
+        assertThat(words(new Evidence.ProvedDark(1e-6).with(margin)))
+                .isEqualTo("proved dark, clearance 0.319 mm, set by mosaic/die[1,1]/{edge,rim}/-y");
+        assertThat(words(new Evidence.ProvedDark(1e-6).with(LightMargin.noLess(20))))
+                .isEqualTo("proved dark, clearance at least 20.000 mm");
+    }
+
+    @Test
+    void lightThatReachesInIsSaidWithTheRay() {
+        LightMargin margin = new LightMargin(-0.15, false, "lid/top, walls/inside/+x", Optional.empty());
+        Evidence ray = new Evidence.WitnessRay(Vector3D.of(300, 0, 400), Vector3D.ZERO).with(margin);
+        assertThat(words(ray))
+                .isEqualTo("lit: ray from the pupil at (300, 0, 400) to (0, 0, 0), 500 mm, light reaches 0.150 mm in, "
+                        + "set by lid/top, walls/inside/+x");
     }
 
     @Test

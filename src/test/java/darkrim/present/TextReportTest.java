@@ -41,7 +41,7 @@ class TextReportTest {
         String text = plain(MIXED);
         assertThat(text).contains("screen-dark: 2 surfaces should get no direct light; 1 fails:");
         assertThat(text).containsPattern("  screen/front +0\\.\\d+ +\\(.*, 200\\) +\\(.*, 0\\) +20\\d\\.?\\d*");
-        assertThat(text).contains("backs-dark: both surfaces proved dark.");
+        assertThat(text).contains("backs-dark: both surfaces proved dark; ").contains("Margins of direct light (mm)");
     }
 
     @Test
@@ -221,6 +221,7 @@ class TextReportTest {
                 MIXED.feasibility(),
                 MIXED.chordError(),
                 MIXED.judgement(),
+                MIXED.margins(),
                 List.of(Finding.warning("odd", Place.IN_CODE, "bell \u0007")),
                 MIXED.timing());
         assertThat(plain(result)).matches("[\\n\\x20-\\x7e]*").startsWith("?]0;owned??[2JSlit?31m, revision ??\n");

@@ -8,6 +8,7 @@ import darkrim.reference.ReferenceCase;
 import darkrim.reference.ReferenceCases;
 import darkrim.scene.Beam;
 import darkrim.scene.Scene;
+import darkrim.scene.Surface;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
@@ -79,9 +80,17 @@ class MarginsTest {
                 .sheet("knife", 0, 90, -90, 90, 50)
                 .sheet("face", edge + margin, edge + margin + 5, -3, 3, 0)
                 .build(Beam.of(TestParts.pupilAt(200, Ring.disc(20))));
-        double clearance = margins(scene).clearance(scene.surface("face").orElseThrow());
+        Margin clearance = margins(scene).clearance(scene.surface("face").orElseThrow());
         double expected = margin * 200 / Math.hypot(200, edge + 20);
-        assertThat(clearance).isCloseTo(expected, within(1e-6));
+        assertThat(clearance.millimetres()).isCloseTo(expected, within(1e-6));
+        assertThat(clearance.capped()).isFalse();
+        assertThat(clearance.setBy()).isEqualTo("knife");
+        // Nearest to the light is the side of the face at x = edge + margin.
+        Vector3D nearest = margins(scene)
+                .nearestPoint(
+                        scene.surface("face").orElseThrow(),
+                        clearance.line().orElseThrow().to());
+        assertThat(nearest.getX()).isCloseTo(edge + margin, within(0.02));
     }
 
     @Test
@@ -195,34 +204,63 @@ class MarginsTest {
         }
     }
 
-    /** h {@literal <=} N (d - 2t), derived: the overspill of a distant pupil of f-number N reaches h / N beyond the fully lit zone. */
-    @Test
-    void theFeasibilityRuleComesOutForADistantPupil() {
-        double fNumber = 4;
-        double d = 1.2;
-        double t = 0.1;
+    /**
+     * h {@literal <=} N (d - 2t), derived: the overspill of a distant pupil of f-number N reaches h / N beyond the fully lit zone. The pupil
+     * is 1e6 mm away; its distance moves the lines by the share h / H of their distance from the axis, so all of them lie near the axis:
+     * less than 0.6 mm x 1.6e-6.
+     */
+    @ParameterizedTest
+    @CsvSource({"4, 0.4, 0.1", "2, 0.5, 0.05", "7.1, 0.3, 0.1"})
+    void theFeasibilityRuleComesOutForADistantPupil(double fNumber, double d, double t) {
         double h = fNumber * (d - 2 * t);
-        double distance = 1e7;
-        double halfAngleTangent = 1 / (2 * fNumber);
+        double distance = 1e6;
+        double radius = distance / (2 * fNumber);
         // The opening is set so that it just does not vignette when it stands t too far in.
-        double opening = 5 + h * halfAngleTangent + t;
+        double opening = h / (2 * fNumber) + t;
         for (double shift : new double[] {-t, t}) {
             Scene scene = new TestParts()
                     .sheet("lid", opening + shift, 40, -40, 40, h)
-                    .sheet("pixels", 0, 5, -1, 1, 0)
-                    .sheet("edge", 5 + d, 5 + d + 1, -1, 1, 0)
-                    .build(Beam.of(TestParts.pupilAt(distance, Ring.disc(distance * halfAngleTangent))));
-            double expectedPupil = t + shift;
-            double expectedShadow = d - h / fNumber - t - shift;
-            // The pupil is 1e7 mm away: its distance makes the opening's edge land h / distance of 15 mm off.
-            if (shift > 0) {
-                assertThat(pupil(scene, "pixels").millimetres()).isCloseTo(expectedPupil, within(3e-6));
-                assertThat(Math.abs(shadow(scene, "edge").millimetres())).isLessThan(3e-6);
-            } else {
-                assertThat(Math.abs(pupil(scene, "pixels").millimetres())).isLessThan(3e-6);
-                assertThat(shadow(scene, "edge").millimetres()).isCloseTo(expectedShadow, within(3e-6));
-            }
+                    .sheet("pixels", -5, 0, -1, 1, 0)
+                    .sheet("edge", d, d + 1, -1, 1, 0)
+                    .build(Beam.of(TestParts.pupilAt(distance, Ring.disc(radius))));
+            assertThat(pupil(scene, "pixels").millimetres()).isCloseTo(t + shift, within(1e-6));
+            assertThat(shadow(scene, "edge").millimetres()).isCloseTo(t - shift, within(1e-6));
         }
+    }
+
+    @Test
+    void theLeastClearanceOfManyIsTheLeastOfEach() {
+        Scene scene = MosaicTest.mosaic(18.44, 2.2);
+        Margins margins = margins(scene);
+        List<Surface> edges = scene.surfaces().stream()
+                .filter(surface -> surface.name().matches("mosaic/.*/edge/[+-][xy]"))
+                .toList();
+        Margins.Least least = margins.leastClearance(edges, () -> false).orElseThrow();
+        double expected = edges.stream()
+                .mapToDouble(surface -> margins.clearance(surface).millimetres())
+                .min()
+                .orElseThrow();
+        assertThat(least.margin().millimetres()).isCloseTo(expected, within(3e-6));
+        assertThat(margins.clearance(least.surface()).millimetres()).isCloseTo(expected, within(3e-6));
+        assertThat(margins.leastClearance(edges, () -> true)).isEmpty();
+        assertThat(margins.leastClearance(List.of(), () -> false)).isEmpty();
+    }
+
+    @Test
+    void aLitSurfaceHasNoClearanceAndItsShadowMarginSaysHowFarLightReachesIn() {
+        double edge = 20 * 50 / 150.0;
+        Scene scene = new TestParts()
+                .sheet("knife", 0, 90, -90, 90, 50)
+                .sheet("slightly", edge - 0.04, edge + 5, -3, 3, 0)
+                .sheet("deeply", edge - 0.7, edge + 5, -8, -4, 0)
+                .build(Beam.of(TestParts.pupilAt(200, Ring.disc(20))));
+        Margins margins = margins(scene);
+        List<Surface> lit = List.of(
+                scene.surface("slightly").orElseThrow(), scene.surface("deeply").orElseThrow());
+        assertThat(margins.clearance(lit.get(0)).millimetres()).isZero();
+        Margins.Least deepest = margins.deepestIntrusion(lit, () -> false).orElseThrow();
+        assertThat(deepest.surface().name()).isEqualTo("deeply");
+        assertThat(deepest.margin().millimetres()).isCloseTo(-0.7, within(1e-6));
     }
 
     @Test
@@ -233,7 +271,8 @@ class MarginsTest {
         Margin margin = shadow(scene, "mosaic/die[1,1]/edge/+x");
         Margin pupil = pupil(scene, "mosaic/die[1,1]/active");
         double clearance = margins(scene)
-                .clearance(scene.surface("mosaic/die[1,1]/edge/+x").orElseThrow());
+                .clearance(scene.surface("mosaic/die[1,1]/edge/+x").orElseThrow())
+                .millimetres();
         assertThat(margin.millimetres()).isPositive();
         assertThat(margin.setBy()).contains("lid/opening");
         assertThat(pupil.millimetres()).isNegative();

@@ -9,10 +9,18 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 sealed interface EvidenceDocument {
     static EvidenceDocument of(Evidence evidence) {
         if (evidence instanceof Evidence.ProvedDark dark) {
-            return new ProvedDark("proved_dark", dark.gapWidth());
+            return new ProvedDark(
+                    "proved_dark",
+                    dark.gapWidth(),
+                    dark.clearance().map(MarginDocument::of).orElse(null));
         }
         if (evidence instanceof Evidence.WitnessRay ray) {
-            return new Ray("ray", point(ray.onPupil()), point(ray.onSurface()), ray.length());
+            return new Ray(
+                    "ray",
+                    point(ray.onPupil()),
+                    point(ray.onSurface()),
+                    ray.length(),
+                    ray.intrusion().map(MarginDocument::of).orElse(null));
         }
         if (evidence instanceof Evidence.OpenArea open) {
             return new OpenArea("open_area", open.area(), open.fraction());
@@ -44,14 +52,16 @@ sealed interface EvidenceDocument {
 
     /** No light, by proof. */
     record ProvedDark(
-            String kind, @JsonProperty("closed_gap_mm") double closedGap) implements EvidenceDocument {}
+            String kind, @JsonProperty("closed_gap_mm") double closedGap, MarginDocument clearance)
+            implements EvidenceDocument {}
 
     /** A straight line that carries light. */
     record Ray(
             String kind,
             @JsonProperty("on_pupil_mm") List<Double> onPupil,
             @JsonProperty("on_surface_mm") List<Double> onSurface,
-            @JsonProperty("length_mm") double length)
+            @JsonProperty("length_mm") double length,
+            MarginDocument shadowMargin)
             implements EvidenceDocument {}
 
     /** Neither proof nor ray. */

@@ -9,6 +9,7 @@ import darkrim.present.Cautions;
 import darkrim.present.LightPath;
 import darkrim.scene.Beam;
 import darkrim.study.CheckResult;
+import darkrim.study.DirectMargins;
 import darkrim.verdict.Judgement;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +26,7 @@ record ResultDocument(
         BeamDocument beam,
         List<RequirementDocument> requirements,
         List<FeasibilityDocument> feasibility,
+        Margins margins,
         List<String> infeasibleOpenings,
         List<SurfaceDocument> surfaces,
         List<LightPathDocument> lightPaths,
@@ -46,6 +48,7 @@ record ResultDocument(
                 BeamDocument.of(result),
                 judgement.requirements().stream().map(RequirementDocument::of).toList(),
                 result.feasibility().stream().map(FeasibilityDocument::of).toList(),
+                Margins.of(result.margins()),
                 result.feasibility().stream()
                         .filter(Feasibility::fails)
                         .map(Feasibility::opening)
@@ -59,7 +62,10 @@ record ResultDocument(
                 result.chordError(),
                 Cautions.NOT_MODELLED,
                 Cautions.CAUTIONS,
-                new Timing(result.timing().proofs(), result.timing().whole()));
+                new Timing(
+                        result.timing().proofs(),
+                        result.timing().margins(),
+                        result.timing().whole()));
     }
 
     /** What made the result. */
@@ -122,6 +128,16 @@ record ResultDocument(
         }
     }
 
+    /** Which margins of direct light were looked for, and those of the openings; those of surfaces stand with their evidence. */
+    record Margins(String which, boolean stopped, List<OpeningDocument> openings) {
+        private static Margins of(DirectMargins margins) {
+            return new Margins(
+                    margins.scope().name().toLowerCase(Locale.ROOT),
+                    margins.stopped(),
+                    margins.openings().stream().map(OpeningDocument::of).toList());
+        }
+    }
+
     /** What deserves attention in the layout. */
     record Warning(String code, String severity, PlaceDocument place, String message) {
         private static Warning of(Finding finding) {
@@ -136,5 +152,6 @@ record ResultDocument(
     /** How long it took. */
     record Timing(
             @JsonProperty("proofs_s") double proofs,
+            @JsonProperty("margins_s") double margins,
             @JsonProperty("whole_s") double whole) {}
 }

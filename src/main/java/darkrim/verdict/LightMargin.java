@@ -1,0 +1,27 @@
+package darkrim.verdict;
+
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * How far direct light is from a surface; negative: how far it reaches in. docs/margins.md says what it promises.
+ *
+ * @param millimetres of a dark surface its dark clearance, of a lit one its shadow margin, mm
+ * @param atLeast whether it is only known to be no less
+ * @param setBy surfaces at whose common edge the light passes or ends that is nearest; empty where that is not known
+ * @param at the point of the surface that the light comes nearest to, or where it was found; empty where that is not known
+ */
+public record LightMargin(double millimetres, boolean atLeast, String setBy, Optional<Vector3D> at) {
+    /** No less than a distance, mm. */
+    public static LightMargin noLess(double millimetres) {
+        return new LightMargin(millimetres, true, "", Optional.empty());
+    }
+
+    /** The one that says more: an exact one, else the greater. */
+    public LightMargin or(LightMargin other) {
+        if (atLeast != other.atLeast) {
+            return atLeast ? other : this;
+        }
+        return millimetres >= other.millimetres ? this : other;
+    }
+}
