@@ -87,7 +87,6 @@ public record ToleranceReport(String version, Ink ink) {
         page.heading("Margins: mm, or relative irradiance where the limit is one");
         Table table = new Table()
                 .names("requirement")
-                .words("limit")
                 .numbers("as drawn")
                 .numbers("worst case")
                 .words("verdict", ink::cell)
@@ -97,7 +96,6 @@ public record ToleranceReport(String version, Ink ink) {
         for (RequirementTolerance each : result.requirements()) {
             table.row(
                     Printable.of(each.requirement().name()),
-                    ConditionWords.brief(each.requirement().condition()),
                     MarginWords.of(each.drawn()),
                     each.worst().map(worst -> MarginWords.of(worst.margin())).orElse("not found"),
                     each.worstVerdict().name(),

@@ -2,6 +2,7 @@ package darkrim.study;
 
 import darkrim.layout.Requirement;
 import darkrim.scene.Scene;
+import darkrim.scene.Surface;
 import darkrim.shadow.Margin;
 import darkrim.shadow.Margins;
 import darkrim.trace.FacetTree;
@@ -9,6 +10,7 @@ import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,7 +18,7 @@ import java.util.Optional;
  * The least margin of a requirement over its surfaces; negative where it is broken by as much.
  *
  * <ul>
- *   <li>No direct light: the shadow margin, mm.
+ *   <li>No direct light: the dark clearance, mm; where a flat surface is lit, its shadow margin. docs/margins.md says what they promise.
  *   <li>Share of the pupil: the pupil margin, mm; it asks for the whole pupil, whatever share is required, and so is on the safe side.
  *   <li>A limit on light: the limit less the value, in relative irradiance.
  * </ul>
@@ -47,20 +49,9 @@ public record RequirementMargin(
     /** The margin of what was checked. */
     static RequirementMargin of(RequirementResult result, Scene scene) {
         Requirement requirement = result.requirement();
-        boolean geometric = !(requirement.condition() instanceof Requirement.AtMost);
-        Margins margins = geometric
-                ? new Margins(scene, FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound()))
-                : null;
-        Found least = new Found(Double.NaN, false, "", "");
-        boolean share = requirement.condition() instanceof Requirement.PupilSeen;
-        for (Outcome outcome : share ? result.outcomes() : candidates(result.outcomes())) {
-            Found found = geometric
-                    ? exact(outcome, margins, requirement.condition())
-                    : sampled(outcome, (Requirement.AtMost) requirement.condition());
-            if (Double.isNaN(least.margin) || found.margin < least.margin) {
-                least = found;
-            }
-        }
+        Found least = requirement.condition() instanceof Requirement.AtMost limit
+                ? sampled(result, limit)
+                : exact(result, new Margins(scene, FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound())));
         return new RequirementMargin(
                 requirement.name(),
                 Optional.of(result.verdict()),
@@ -76,26 +67,40 @@ public record RequirementMargin(
         return Double.isFinite(margin) && !capped;
     }
 
-    private record Found(double margin, boolean capped, String where, String setBy) {}
+    private record Found(double margin, boolean capped, String where, String setBy) {
+        private static final Found NOTHING = new Found(Double.NaN, false, "", "");
 
-    /** Where some fail, the least margin is among them. */
-    private static List<Outcome> candidates(List<Outcome> outcomes) {
-        List<Outcome> failed = outcomes.stream()
+        private static Found of(Surface surface, Margin margin) {
+            return new Found(margin.millimetres(), margin.capped(), surface.name(), margin.setBy());
+        }
+    }
+
+    private static Found exact(RequirementResult result, Margins margins) {
+        List<Surface> all = result.outcomes().stream().map(Outcome::surface).toList();
+        if (result.requirement().condition() instanceof Requirement.PupilSeen) {
+            return all.stream()
+                    .map(surface -> Found.of(surface, margins.pupil(surface)))
+                    .min(Comparator.comparingDouble(Found::margin))
+                    .orElse(Found.NOTHING);
+        }
+        List<Surface> lit = result.outcomes().stream()
                 .filter(outcome -> outcome.verdict() == Verdict.FAIL)
+                .map(Outcome::surface)
                 .toList();
-        return failed.isEmpty() ? outcomes : failed;
+        Optional<Margins.Least> least = switch (result.verdict()) {
+            case PASS -> margins.leastClearance(all, () -> false);
+            case FAIL -> margins.deepestIntrusion(lit.stream().filter(margins::isFlat).toList(), () -> false);
+            case UNDECIDED -> Optional.empty();
+        };
+        return least.map(found -> Found.of(found.surface(), found.margin())).orElse(Found.NOTHING);
     }
 
-    private static Found exact(Outcome outcome, Margins margins, Requirement.Condition condition) {
-        Margin margin = condition instanceof Requirement.NoDirect
-                ? margins.shadow(outcome.surface())
-                : margins.pupil(outcome.surface());
-        return new Found(margin.millimetres(), margin.capped(), outcome.where(), margin.setBy());
-    }
-
-    private static Found sampled(Outcome outcome, Requirement.AtMost limit) {
-        return outcome.evidence() instanceof Evidence.ProvedBound bound
-                ? new Found(limit.limit() - bound.atMost(), true, outcome.where(), "")
-                : new Found(limit.limit() - outcome.value(), false, outcome.where(), "");
+    private static Found sampled(RequirementResult result, Requirement.AtMost limit) {
+        return result.outcomes().stream()
+                .map(outcome -> outcome.evidence() instanceof Evidence.ProvedBound bound
+                        ? new Found(limit.limit() - bound.atMost(), true, outcome.where(), "")
+                        : new Found(limit.limit() - outcome.value(), false, outcome.where(), ""))
+                .min(Comparator.comparingDouble(Found::margin))
+                .orElse(Found.NOTHING);
     }
 }

@@ -239,7 +239,7 @@ public final class Quantities {
         if (amount.written() instanceof Written.WithUnit withUnit
                 && !withUnit.unit().measure().equals(measure)) {
             findings.error(
-                    "unit",
+                    "measure",
                     amount.place(),
                     "'" + Wording.shortened(withUnit.text()) + "' is "
                             + withUnit.unit().measure() + ", expected " + measure + " as '" + dimension + "' is");

@@ -57,7 +57,9 @@ final class WorstCaseSearch {
             RequirementMargin above = slopes.get(i).atPlus();
             take(only(i, -1), below);
             take(only(i, 1), above);
-            pointedAt[i] = Slope.rank(below) < Slope.rank(above) ? -1 : 1;
+            int lower = Double.compare(Slope.rank(above), Slope.rank(below));
+            // Where both ends are alike but worse than the drawn value either end will do.
+            pointedAt[i] = lower != 0 ? -lower : Slope.rank(below) < Slope.rank(drawn) ? -1 : 0;
         }
         boolean few = count <= FEW;
         look(pointedAt);
