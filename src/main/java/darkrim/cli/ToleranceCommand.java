@@ -55,7 +55,8 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
             paramLabel = "SHARE",
             order = -5,
             converter = Share.class,
-            description = "Share of builds that must pass, such as 0.99; also looks for the loosest tolerances that keep it.")
+            description =
+                    "Share of builds that must pass, such as 0.99; also looks for the loosest tolerances that keep it.")
     private Double yield;
 
     @Option(
@@ -92,7 +93,9 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
         if (!isUsable(document) || !isUsable(table)) {
             return ExitCode.UNUSABLE;
         }
-        if (json != null && csv != null && json.toAbsolutePath().normalize().equals(csv.toAbsolutePath().normalize())) {
+        if (json != null
+                && csv != null
+                && json.toAbsolutePath().normalize().equals(csv.toAbsolutePath().normalize())) {
             surroundings
                     .errors()
                     .println("darkrim: --json and --csv name the same file, expected two files; nothing was done.");

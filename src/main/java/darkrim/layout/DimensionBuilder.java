@@ -39,8 +39,7 @@ final class DimensionBuilder {
     Map<String, Dimension> build(List<Amount> amounts) {
         file.find("dimensions").ifPresent(value -> collect((Value.Named) value));
         Map<Amount, String> alike = new LinkedHashMap<>();
-        withKeys.forEach((name, fields) ->
-                ToleranceBuilder.amounts(fields).forEach(amount -> alike.put(amount, name)));
+        withKeys.forEach((name, fields) -> ToleranceBuilder.amounts(fields).forEach(amount -> alike.put(amount, name)));
         Quantities quantities = new Quantities(unit("length"), unit("angle"), written, alike, chosen, findings);
         quantities.settle(amounts, broken);
         ToleranceBuilder tolerances = new ToleranceBuilder(findings);

@@ -46,8 +46,18 @@ public record Layout(
     /** The same with other parts. */
     public Layout with(List<Part> others) {
         return new Layout(
-                title, revision, source, dimensions, finishes, finishRules, beam, others, requirements, placementError,
-                sampling, maps);
+                title,
+                revision,
+                source,
+                dimensions,
+                finishes,
+                finishRules,
+                beam,
+                others,
+                requirements,
+                placementError,
+                sampling,
+                maps);
     }
 
     /** The same with only one of its requirements. */

@@ -66,8 +66,7 @@ record ToleranceBuilder(Findings findings) {
                 tolerance.get() instanceof Fields ends
                         ? new Tolerance(
                                 ends.number("minus"), ends.number("plus"), distribution(dimension), sigmas(dimension))
-                        : Tolerance.within(
-                                Fields.number(tolerance.get()), distribution(dimension), sigmas(dimension)));
+                        : Tolerance.within(Fields.number(tolerance.get()), distribution(dimension), sigmas(dimension)));
     }
 
     /** The placement tolerance of a part, if it has one that can be used. */

@@ -55,7 +55,8 @@ public final class BuildsCsv {
         for (int i = 0; i < requirements.size(); i++) {
             Optional<RequirementFigure> figure =
                     build.result().figure(requirements.get(i).name());
-            cells.add(figure.map(RequirementFigure::verdict).map(BuildsCsv::word).orElse(""));
+            cells.add(
+                    figure.map(RequirementFigure::verdict).map(BuildsCsv::word).orElse(""));
             cells.add(figure.map(found -> number(found.value())).orElse(""));
             if (result.settings().withMargins()) {
                 RequirementMargin margin = build.margins().get(i);

@@ -24,9 +24,7 @@ final class MarginWords {
         if (!margin.capped()) {
             return Figures.three(margin.margin());
         }
-        return margin.margin() < 0
-                ? "<= " + Figures.atMost(margin.margin())
-                : ">= " + Figures.atLeast(margin.margin());
+        return margin.margin() < 0 ? "<= " + Figures.atMost(margin.margin()) : ">= " + Figures.atLeast(margin.margin());
     }
 
     /** The deviations that are not 0, such as {@code opening +0.03 mm, lid tilt z -0.1 deg}. */
@@ -52,7 +50,8 @@ final class MarginWords {
     static String spread(Contributor contributor) {
         return switch (contributor.tolerance().distribution()) {
             case UNIFORM -> "uniform";
-            case NORMAL -> "normal, end at " + Figures.limit(contributor.tolerance().sigmas()) + " sigma";
+            case NORMAL ->
+                "normal, end at " + Figures.limit(contributor.tolerance().sigmas()) + " sigma";
             case TRIANGULAR -> "triangular";
         };
     }

@@ -16,7 +16,8 @@ final class ShareSection {
 
     static void write(Page page, ToleranceResult result) {
         List<RequirementTolerance> known = result.requirements().stream()
-                .filter(each -> each.rootSumSquare().filter(sum -> sum.deviation() > 0).isPresent())
+                .filter(each ->
+                        each.rootSumSquare().filter(sum -> sum.deviation() > 0).isPresent())
                 .toList();
         if (known.isEmpty()) {
             return;

@@ -49,11 +49,9 @@ public record ToleranceReport(String version, Ink ink) {
             double wanted = result.settings().wantedYield().get();
             String found = interval(result.yield()) + "; wanted is " + Figures.confidence(wanted) + ".";
             long needed = YieldInterval.buildsToShow(wanted, result.yield().confidence());
-            boolean tooFew = result.verdict() == Verdict.UNDECIDED && needed > result.builds().size();
-            return found
-                    + (tooFew
-                            ? " No fewer than " + Figures.counted(needed, "build") + " can show that."
-                            : "");
+            boolean tooFew = result.verdict() == Verdict.UNDECIDED
+                    && needed > result.builds().size();
+            return found + (tooFew ? " No fewer than " + Figures.counted(needed, "build") + " can show that." : "");
         }
         List<RequirementTolerance> bad = result.requirements().stream()
                 .filter(each -> each.worstVerdict() == result.verdict())
@@ -75,8 +73,7 @@ public record ToleranceReport(String version, Ink ink) {
 
     private static void contributors(Page page, ToleranceResult result) {
         page.heading("Tolerances");
-        Table table =
-                new Table().names("contributor").numbers("tolerance").words("deviations of many builds");
+        Table table = new Table().names("contributor").numbers("tolerance").words("deviations of many builds");
         for (Contributor each : result.contributors()) {
             table.row(Printable.of(each.name()), MarginWords.tolerance(each), MarginWords.spread(each));
         }
@@ -105,7 +102,9 @@ public record ToleranceReport(String version, Ink ink) {
                     each.rootSumSquare()
                             .map(sum -> Figures.three(sum.atThreeSigma()))
                             .orElse("-"),
-                    each.yield().builds() == 0 ? "-" : Figures.percent(each.yield().share()));
+                    each.yield().builds() == 0
+                            ? "-"
+                            : Figures.percent(each.yield().share()));
         }
         page.block(table.text());
     }
@@ -124,9 +123,10 @@ public record ToleranceReport(String version, Ink ink) {
                         + Printable.of(first.result().impossible())));
         for (RequirementTolerance each : result.requirements()) {
             each.sampled()
-                    .ifPresent(sampled -> page.line(Printable.of(each.requirement().name()) + ": margin "
-                            + Figures.withError(sampled.mean(), sampled.deviation()) + " over "
-                            + Figures.counted(sampled.count(), "build")));
+                    .ifPresent(
+                            sampled -> page.line(Printable.of(each.requirement().name()) + ": margin "
+                                    + Figures.withError(sampled.mean(), sampled.deviation()) + " over "
+                                    + Figures.counted(sampled.count(), "build")));
         }
     }
 

@@ -12,7 +12,8 @@ final class WorstCaseSection {
         page.heading("Worst cases");
         for (RequirementTolerance each : result.requirements()) {
             String name = Printable.of(each.requirement().name()) + ": ";
-            page.paragraph(name, "  ", each.worst().map(worst -> words(result, worst)).orElse("not found"));
+            page.paragraph(
+                    name, "  ", each.worst().map(worst -> words(result, worst)).orElse("not found"));
             each.brokenBy()
                     .ifPresent(build -> page.paragraph(
                             "  ", "  ", "but build " + build + ", within the tolerances, does not hold"));
@@ -22,9 +23,12 @@ final class WorstCaseSection {
     private static String words(ToleranceResult result, WorstCase worst) {
         String where = MarginWords.deviations(result.contributors(), worst.deviations());
         if (!worst.margin().impossible().isEmpty()) {
-            return "cannot be built with " + where + ": " + Printable.of(worst.margin().impossible());
+            return "cannot be built with " + where + ": "
+                    + Printable.of(worst.margin().impossible());
         }
-        String setBy = worst.margin().setBy().isEmpty() ? "" : ", set by " + worst.margin().setBy();
+        String setBy = worst.margin().setBy().isEmpty()
+                ? ""
+                : ", set by " + worst.margin().setBy();
         return MarginWords.of(worst.margin()) + " at "
                 + Printable.of(worst.margin().where() + setBy) + "; " + where + " ("
                 + Figures.counted(worst.looks(), "layout") + " looked at"

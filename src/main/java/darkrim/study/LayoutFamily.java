@@ -127,7 +127,8 @@ public final class LayoutFamily {
         findings.throwIfErrors();
         Layout layout = reading.layout().orElseThrow();
         List<Part> parts = layout.parts().stream()
-                .map(part -> part.at(moved.getOrDefault(part.name(), PartOffset.NONE).of(part.placement())))
+                .map(part ->
+                        part.at(moved.getOrDefault(part.name(), PartOffset.NONE).of(part.placement())))
                 .toList();
         return moved.isEmpty() ? layout : layout.with(parts);
     }

@@ -94,11 +94,9 @@ public final class PointCheck {
             Requirement asked = whole.requirements().stream()
                     .filter(each -> each.name().equals(requirement))
                     .findFirst()
-                    .orElseThrow(
-                            () -> new IllegalArgumentException("there is no requirement '" + requirement + "'"));
+                    .orElseThrow(() -> new IllegalArgumentException("there is no requirement '" + requirement + "'"));
             CheckResult result = Check.of(whole.withOnly(asked), findings, effort, plan, Watch.NONE);
-            return RequirementMargin.of(
-                    result.judgement().requirements().get(0), result.scene());
+            return RequirementMargin.of(result.judgement().requirements().get(0), result.scene());
         } catch (UnusableInput impossible) {
             return RequirementMargin.impossible(requirement, reason(impossible));
         }

@@ -42,8 +42,7 @@ public record RequirementMargin(
 
     /** No such layout exists. */
     static RequirementMargin impossible(String requirement, String why) {
-        return new RequirementMargin(
-                requirement, Optional.empty(), Double.NEGATIVE_INFINITY, false, "", "", why);
+        return new RequirementMargin(requirement, Optional.empty(), Double.NEGATIVE_INFINITY, false, "", "", why);
     }
 
     /** The margin of what was checked. */
@@ -51,7 +50,9 @@ public record RequirementMargin(
         Requirement requirement = result.requirement();
         Found least = requirement.condition() instanceof Requirement.AtMost limit
                 ? sampled(result, limit)
-                : exact(result, new Margins(scene, FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound())));
+                : exact(
+                        result,
+                        new Margins(scene, FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound())));
         return new RequirementMargin(
                 requirement.name(),
                 Optional.of(result.verdict()),
@@ -89,7 +90,8 @@ public record RequirementMargin(
                 .toList();
         Optional<Margins.Least> least = switch (result.verdict()) {
             case PASS -> margins.leastClearance(all, () -> false);
-            case FAIL -> margins.deepestIntrusion(lit.stream().filter(margins::isFlat).toList(), () -> false);
+            case FAIL ->
+                margins.deepestIntrusion(lit.stream().filter(margins::isFlat).toList(), () -> false);
             case UNDECIDED -> Optional.empty();
         };
         return least.map(found -> Found.of(found.surface(), found.margin())).orElse(Found.NOTHING);

@@ -52,7 +52,8 @@ class ToleranceCommandTest {
 
     private Path layout(String tolerance, String keys) throws IOException {
         return Files.writeString(
-                folder.resolve("edge.yaml"), LAYOUT.replace("TOLERANCE", tolerance).replace("KEYS", keys));
+                folder.resolve("edge.yaml"),
+                LAYOUT.replace("TOLERANCE", tolerance).replace("KEYS", keys));
     }
 
     private int run(Object... arguments) {
@@ -65,8 +66,9 @@ class ToleranceCommandTest {
     void aWorstCaseThatHoldsPasses() {
         assertThat(run("tolerance", layout, "--builds", 5)).isEqualTo(ExitCode.PASS);
         assertThat(output.toString())
-                .contains("PASS: every requirement holds in the worst case", "edge  +-0.2 mm  uniform")
-                // In the plane 10 / 9 of 0.3 mm as drawn, of 0.1 mm at the worst; square to the line of light 0.9997 of that.
+                .contains("PASS: every requirement holds in the worst case", "edge          +-0.2 mm  uniform")
+                // In the plane 10 / 9 of 0.3 mm as drawn, of 0.1 mm at the worst; square to the line of light 0.9997 of
+                // that.
                 .containsPattern("dark +0\\.333 +0\\.111 +PASS")
                 .contains("5 of 5 builds pass: the yield is from ");
         assertThat(output.toString().lines()).allMatch(line -> line.length() <= 100);

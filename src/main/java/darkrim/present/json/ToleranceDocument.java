@@ -95,9 +95,13 @@ record ToleranceDocument(
                     line.brokenBy().isPresent() ? line.brokenBy().getAsInt() : null,
                     line.slopes().isEmpty()
                             ? Map.of()
-                            : byName(contributors, line.slopes().stream().map(Slope::perUnit).toList()),
+                            : byName(
+                                    contributors,
+                                    line.slopes().stream().map(Slope::perUnit).toList()),
                     line.rootSumSquare().map(sum -> Sum.of(contributors, sum)).orElse(null),
-                    line.sampled().map(sampled -> Sampled.of(contributors, sampled)).orElse(null),
+                    line.sampled()
+                            .map(sampled -> Sampled.of(contributors, sampled))
+                            .orElse(null),
                     Yield.of(line.yield()));
         }
     }
@@ -130,11 +134,7 @@ record ToleranceDocument(
     record Sum(double mean, double standardDeviation, double atThreeSigma, double yield, Map<String, Double> shares) {
         private static Sum of(List<Contributor> contributors, RootSumSquare sum) {
             return new Sum(
-                    sum.mean(),
-                    sum.deviation(),
-                    sum.atThreeSigma(),
-                    sum.yield(),
-                    byName(contributors, sum.shares()));
+                    sum.mean(), sum.deviation(), sum.atThreeSigma(), sum.yield(), byName(contributors, sum.shares()));
         }
     }
 

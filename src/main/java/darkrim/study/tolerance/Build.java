@@ -1,8 +1,8 @@
 package darkrim.study.tolerance;
 
 import darkrim.study.PointResult;
-import darkrim.study.RequirementMargin;
 import darkrim.study.RequirementFigure;
+import darkrim.study.RequirementMargin;
 import darkrim.verdict.Verdict;
 import java.util.List;
 

@@ -42,8 +42,8 @@ public record Contributor(String name, Quantity kind, Tolerance tolerance, Acts 
         layout.dimensions()
                 .forEach((name, dimension) -> dimension
                         .tolerance()
-                        .ifPresent(tolerance -> all.add(
-                                new Contributor(name, dimension.kind(), tolerance, Acts.DIMENSION, name, 0))));
+                        .ifPresent(tolerance ->
+                                all.add(new Contributor(name, dimension.kind(), tolerance, Acts.DIMENSION, name, 0))));
         for (Part part : layout.parts()) {
             part.tolerance().ifPresent(tolerance -> {
                 for (int axis = 0; axis < AXES.length; axis++) {
@@ -106,15 +106,13 @@ public record Contributor(String name, Quantity kind, Tolerance tolerance, Acts 
     double quantile(double share) {
         double minus = tolerance.minus();
         double plus = tolerance.plus();
-        double exact =
-                switch (tolerance.distribution()) {
-                    case UNIFORM -> -minus + share * (plus + minus);
-                    case NORMAL ->
-                        NormalDistribution.of(mean(), (plus + minus) / 2 / tolerance.sigmas())
-                                .inverseCumulativeProbability(share);
-                    case TRIANGULAR ->
-                        TriangularDistribution.of(-minus, 0, plus).inverseCumulativeProbability(share);
-                };
+        double exact = switch (tolerance.distribution()) {
+            case UNIFORM -> -minus + share * (plus + minus);
+            case NORMAL ->
+                NormalDistribution.of(mean(), (plus + minus) / 2 / tolerance.sigmas())
+                        .inverseCumulativeProbability(share);
+            case TRIANGULAR -> TriangularDistribution.of(-minus, 0, plus).inverseCumulativeProbability(share);
+        };
         return Math.rint(exact * STEPS) / STEPS;
     }
 

@@ -12,8 +12,7 @@ import java.util.List;
  * @param allowed how many of them may fail
  * @param stopped whether the search was stopped before it was done
  */
-public record LoosestFactor(
-        double factor, double beyond, double wanted, int builds, int allowed, boolean stopped) {
+public record LoosestFactor(double factor, double beyond, double wanted, int builds, int allowed, boolean stopped) {
     /** Deviations that are as many times as large. */
     static List<Double> scaled(List<Double> deviations, double factor) {
         return deviations.stream().map(deviation -> deviation * factor + 0.0).toList();

@@ -74,7 +74,8 @@ final class LoosestFactorSearch {
 
     /** Whether enough builds pass; ends early once too many fail. After a stop the answer is of no use. */
     private boolean enough(double factor) {
-        long failed = IntStream.range(0, fails.length).filter(i -> fails[i] <= factor).count();
+        long failed =
+                IntStream.range(0, fails.length).filter(i -> fails[i] <= factor).count();
         // Those that failed at the least factors so far are likely to fail first.
         List<Integer> open = IntStream.range(0, passes.length)
                 .filter(i -> passes[i] < factor && factor < fails[i])
@@ -85,8 +86,8 @@ final class LoosestFactorSearch {
         for (int from = 0; from < open.size() && failed <= allowed; from += slice) {
             List<Integer> some = open.subList(from, Math.min(open.size(), from + slice));
             List<Callable<Boolean>> tasks = new ArrayList<>();
-            some.forEach(i -> tasks.add(() -> layout.check(
-                                    LoosestFactor.scaled(builds.get(i).deviations(), factor))
+            some.forEach(i -> tasks.add(
+                    () -> layout.check(LoosestFactor.scaled(builds.get(i).deviations(), factor))
                             .verdict()
                             .filter(Verdict.PASS::equals)
                             .isPresent()));

@@ -41,9 +41,8 @@ public record RootSumSquare(double mean, double deviation, double yield, List<Do
         }
         double whole = sum;
         double deviation = StrictMath.sqrt(sum);
-        double yield = deviation > 0
-                ? NormalDistribution.of(0, 1).cumulativeProbability(mean / deviation)
-                : mean >= 0 ? 1 : 0;
+        double yield =
+                deviation > 0 ? NormalDistribution.of(0, 1).cumulativeProbability(mean / deviation) : mean >= 0 ? 1 : 0;
         return Optional.of(new RootSumSquare(
                 mean,
                 deviation,

@@ -13,7 +13,8 @@ import darkrim.verdict.Verdict;
  */
 public record Slope(RequirementMargin atMinus, RequirementMargin atPlus, double perUnit) {
     /** The secant over the tolerance, or the steeper fall; from the drawn value to one end where the other end is not known. */
-    static Slope of(Contributor contributor, RequirementMargin drawn, RequirementMargin atMinus, RequirementMargin atPlus) {
+    static Slope of(
+            Contributor contributor, RequirementMargin drawn, RequirementMargin atMinus, RequirementMargin atPlus) {
         double minus = contributor.tolerance().minus();
         double plus = contributor.tolerance().plus();
         boolean below = atMinus.isKnown();
@@ -23,9 +24,7 @@ public record Slope(RequirementMargin atMinus, RequirementMargin atPlus, double 
             double down = (drawn.margin() - atMinus.margin()) / minus;
             double up = (atPlus.margin() - drawn.margin()) / plus;
             boolean lessAtBothEnds = down > 0 && up < 0;
-            slope = lessAtBothEnds
-                    ? (down > -up ? down : up)
-                    : (atPlus.margin() - atMinus.margin()) / (plus + minus);
+            slope = lessAtBothEnds ? (down > -up ? down : up) : (atPlus.margin() - atMinus.margin()) / (plus + minus);
         } else if (below && above) {
             slope = (atPlus.margin() - atMinus.margin()) / (plus + minus);
         } else if (drawn.isKnown() && above && plus > 0) {

@@ -79,8 +79,7 @@ public final class ToleranceStudy {
         List<String> names = requirements.stream().map(Requirement::name).toList();
         Streams streams = new Streams(drawn.effort().seed());
         List<Edges> edges = edges(names);
-        List<Build> builds =
-                new Builds(layout, names, streams, settings.withMargins()).make(settings.builds(), slices);
+        List<Build> builds = new Builds(layout, names, streams, settings.withMargins()).make(settings.builds(), slices);
         Optional<LoosestFactor> loosest = settings.wantedYield()
                 .map(wanted -> new LoosestFactorSearch(layout, builds, wanted, slices)
                         .find(drawn.judgement().verdict()));
@@ -132,8 +131,7 @@ public final class ToleranceStudy {
         RequirementMargin asDrawn = found.get(0);
         List<Slope> slopes = new ArrayList<>();
         for (int i = 0; i < layout.contributors().size(); i++) {
-            slopes.add(
-                    Slope.of(layout.contributors().get(i), asDrawn, found.get(1 + 2 * i), found.get(2 + 2 * i)));
+            slopes.add(Slope.of(layout.contributors().get(i), asDrawn, found.get(1 + 2 * i), found.get(2 + 2 * i)));
         }
         WorstCase worst = new WorstCaseSearch(layout, name, asDrawn, watch::stop).find(slopes);
         return new Edges(asDrawn, slopes, watch.stop() ? Optional.empty() : Optional.of(worst));

@@ -77,8 +77,10 @@ final class WorstCaseSearch {
     }
 
     private static List<Integer> strong(List<Slope> slopes, RequirementMargin drawn) {
-        double strongest =
-                slopes.stream().mapToDouble(slope -> slope.influence(drawn)).max().orElse(0);
+        double strongest = slopes.stream()
+                .mapToDouble(slope -> slope.influence(drawn))
+                .max()
+                .orElse(0);
         List<Integer> strong = new ArrayList<>();
         for (int i = 0; i < slopes.size(); i++) {
             double influence = slopes.get(i).influence(drawn);

@@ -35,8 +35,7 @@ final class EdgeLayout {
                 %s
                 requirements:
                   dark: {surfaces: screen/front, direct: none}
-                """
-                .formatted(dimensions.indent(2), keysOfBaffle.indent(4));
+                """.formatted(dimensions.indent(2), keysOfBaffle.indent(4));
         try {
             return LayoutFamily.of("edge.yaml", text.getBytes(StandardCharsets.UTF_8));
         } catch (UnusableInput unusable) {

@@ -116,7 +116,8 @@ class ToleranceStudyTest {
         RootSumSquare sum = dark.rootSumSquare().orElseThrow();
         SampledMargins sampled = dark.sampled().orElseThrow();
         assertThat(sampled.count()).isEqualTo(500);
-        // Four standard errors: false alarm 1 in 16,000; the standard deviation of 500 builds is known to 1 / sqrt(1000) at the worst.
+        // Four standard errors: false alarm 1 in 16,000; the standard deviation of 500 builds is known to 1 /
+        // sqrt(1000) at the worst.
         assertThat(sampled.mean()).isCloseTo(sum.mean(), within(4 * sum.deviation() / Math.sqrt(500) + 1e-3));
         assertThat(sampled.deviation()).isCloseTo(sum.deviation(), within(4 * sum.deviation() / Math.sqrt(1000)));
         // Closed form: the slope is 10 / 9 for edge and shift alike; variances 0.1^2 / 3 and 0.05^2.
@@ -158,8 +159,10 @@ class ToleranceStudyTest {
     @Test
     void theNumberOfThreadsChangesNothing() throws Exception {
         String dimensions = "edge: {value: -2.4, tolerance: 0.3}\nheight: 10";
-        ToleranceResult one = study(dimensions, "", new ToleranceSettings(30, Optional.of(0.5), true, 1, Optional.empty(), 1));
-        ToleranceResult three = study(dimensions, "", new ToleranceSettings(30, Optional.of(0.5), true, 3, Optional.empty(), 1));
+        ToleranceResult one =
+                study(dimensions, "", new ToleranceSettings(30, Optional.of(0.5), true, 1, Optional.empty(), 1));
+        ToleranceResult three =
+                study(dimensions, "", new ToleranceSettings(30, Optional.of(0.5), true, 3, Optional.empty(), 1));
         assertThat(three.builds()).isEqualTo(one.builds());
         assertThat(three.requirements()).isEqualTo(one.requirements());
         assertThat(three.loosest()).isEqualTo(one.loosest());
@@ -178,9 +181,10 @@ class ToleranceStudyTest {
     @Test
     void aLayoutWithoutTolerancesIsRefused() {
         assertThatThrownBy(() -> study("edge: -3\nheight: 10", "", settings(1, false)))
-                .isInstanceOfSatisfying(UnusableInput.class, refused -> assertThat(
-                                refused.findings().get(0).toString())
-                        .contains("states no tolerance"));
+                .isInstanceOfSatisfying(
+                        UnusableInput.class,
+                        refused ->
+                                assertThat(refused.findings().get(0).toString()).contains("states no tolerance"));
     }
 
     /** Stops once a step is so far. */

@@ -28,8 +28,8 @@ class YieldIntervalTest {
 
     @Test
     void anUndecidedBuildWidensTheIntervalOnBothSides() {
-        YieldInterval interval = YieldInterval.of(
-                List.of(Verdict.PASS, Verdict.PASS, Verdict.UNDECIDED, Verdict.FAIL), 0.9);
+        YieldInterval interval =
+                YieldInterval.of(List.of(Verdict.PASS, Verdict.PASS, Verdict.UNDECIDED, Verdict.FAIL), 0.9);
         assertThat(interval.lower()).isEqualTo(YieldInterval.of(4, 2, 0, 0.9).lower());
         assertThat(interval.upper()).isEqualTo(YieldInterval.of(4, 3, 0, 0.9).upper());
         assertThat(interval.failed()).isEqualTo(1);
