@@ -60,7 +60,7 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
     private Double yield;
 
     @Option(
-            names = "--margins",
+            names = "--build-margins",
             order = -4,
             description = "Also measure the margins of every build, which takes several times as long.")
     private boolean margins;

@@ -97,7 +97,7 @@ class ToleranceCommandTest {
         Path json = folder.resolve("t.json");
         Path csv = folder.resolve("t.csv");
         layout("{minus: 0.1, plus: 0.5}", "placement_tolerance: {tilt: [0, 0, 1], distribution: normal}");
-        run("tolerance", layout, "--builds", 6, "--yield", "0.5", "--margins", "--json", json, "--csv", csv);
+        run("tolerance", layout, "--builds", 6, "--yield", "0.5", "--build-margins", "--json", json, "--csv", csv);
         String text = Files.readString(json);
         assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                         .getSchema(Files.readString(Path.of("docs/tolerance.schema.json")), InputFormat.JSON)

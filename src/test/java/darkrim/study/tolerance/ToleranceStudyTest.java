@@ -98,13 +98,17 @@ class ToleranceStudyTest {
     @Test
     void theSlopeOfASampledMarginIsThatOfTheLitArea() throws Exception {
         String text = new String(
-                EdgeLayout.of("edge: {value: 0 mm, tolerance: 0.2}\nheight: 10", "").content(), StandardCharsets.UTF_8);
+                EdgeLayout.of("edge: {value: 0 mm, tolerance: 0.2}\nheight: 10", "")
+                        .content(),
+                StandardCharsets.UTF_8);
         String limited = text.replace("direct: none", "direct: {at_most: 0.6}");
         LayoutFamily family = LayoutFamily.of("limited.yaml", limited.getBytes(StandardCharsets.UTF_8));
         ToleranceSettings settings = new ToleranceSettings(10, Optional.empty(), false, 2, Optional.of(3L), 16);
         RequirementTolerance limit = dark(ToleranceStudy.of(family, settings, Watch.NONE));
-        // The border of light moves 10 / 9 as far as the edge, over a screen of 4 mm; the cosines take 0.3 % at the most.
-        // Four standard errors of the difference of common random numbers: false alarm 1 in 16,000. Of the samples a share of
+        // The border of light moves 10 / 9 as far as the edge, over a screen of 4 mm; the cosines take 0.3 % at the
+        // most.
+        // Four standard errors of the difference of common random numbers: false alarm 1 in 16,000. Of the samples a
+        // share of
         // 0.4 * 0.278 = 0.11 differs between the ends: sqrt(0.11 / 131072) / 0.4 = 0.0023.
         assertThat(limit.slopes().get(0).perUnit()).isCloseTo(-10.0 / 9 / 4, within(4 * 0.0023 + 0.001));
         // Half of the screen is lit as drawn; the bounds are four standard errors, 0.5 / sqrt(131072) each.
