@@ -42,6 +42,22 @@ public record RequirementFigure(
         samples = Collections.unmodifiableSortedMap(new TreeMap<>(samples));
     }
 
+    /** The same without what is known of single surfaces. */
+    public RequirementFigure withoutSamples() {
+        return new RequirementFigure(
+                requirement,
+                verdict,
+                value,
+                standardError,
+                lower,
+                upper,
+                limit,
+                margin,
+                marginAtLeast,
+                worst,
+                Collections.emptySortedMap());
+    }
+
     /** The limit of a condition; 0 where no light is allowed. */
     static double limit(Requirement.Condition condition) {
         if (condition instanceof Requirement.AtMost most) {

@@ -31,6 +31,17 @@ public record Plan(int firstBatches, Measured measured, int looks) {
         return new Plan(batches, Measured.VALUES, 1);
     }
 
+    /** How many batches hold a number of samples; at least one. */
+    public static int batchesOf(long samples) {
+        long batches = -Math.floorDiv(-samples, (long) Measurements.BATCH);
+        return (int) Math.max(1, Math.min(Integer.MAX_VALUE, batches));
+    }
+
+    /** How many samples some batches hold. */
+    public static long samplesOf(int batches) {
+        return (long) batches * Measurements.BATCH;
+    }
+
     /** Checks the numbers. */
     public Plan {
         if (firstBatches < 1 || looks < 1) {
