@@ -25,7 +25,8 @@ final class LayoutOptions {
             names = "--samples",
             paramLabel = "N",
             converter = SampleCount.class,
-            description = "Samples at most, such as 2e8; default: the layout's for a check, 1e6 for a point.")
+            description = "Samples at most, such as 2e8; default: the layout's for a check, 1e6 for a point,"
+                    + " 65,536 for each number of a sweep.")
     private Long samples;
 
     @Option(
@@ -43,6 +44,11 @@ final class LayoutOptions {
     /** The layout file. */
     Path layout() {
         return layout;
+    }
+
+    /** Whether output files may be replaced. */
+    boolean overwrite() {
+        return overwrite;
     }
 
     /** Whether more is shown. */

@@ -74,7 +74,7 @@ record ResultDocument(
     /** What was checked. */
     record LayoutDocument(
             String file, String sha256, String title, String revision, Map<String, DimensionDocument> dimensions) {
-        private static LayoutDocument of(Layout layout) {
+        static LayoutDocument of(Layout layout) {
             Map<String, DimensionDocument> dimensions = new LinkedHashMap<>();
             layout.dimensions().forEach((name, dimension) -> dimensions.put(name, DimensionDocument.of(dimension)));
             String hash = layout.source().sha256();
@@ -140,7 +140,7 @@ record ResultDocument(
 
     /** What deserves attention in the layout. */
     record Warning(String code, String severity, PlaceDocument place, String message) {
-        private static Warning of(Finding finding) {
+        static Warning of(Finding finding) {
             return new Warning(
                     finding.code(),
                     finding.severity().name().toLowerCase(Locale.ROOT),
