@@ -23,7 +23,10 @@ final class CurvePanel {
     private static final Color CURVE = new Color(0x1f4e79);
     private static final double ERRORS = 2;
     /** Room above and below, as a share of the height. */
-    private static final double ROOM = 0.08;
+    private static final double ROOM = 0.1;
+
+    /** Width of the labels at the left, so that panels stand under each other. */
+    private static final int LABELS = 72;
 
     private record Mark(double x, double y, double error, double limit, Verdict verdict) {}
 
@@ -54,12 +57,13 @@ final class CurvePanel {
     }
 
     void paint(Graphics2D graphics, int width, int height) {
-        if (marks.isEmpty()) {
+        boolean dark = !marks.isEmpty() && marks.stream().allMatch(mark -> mark.y == 0 && mark.limit == 0);
+        if (marks.isEmpty() || dark) {
             graphics.setColor(ChartSheet.INK);
             graphics.setFont(ChartSheet.font(Font.BOLD, 13));
             graphics.drawString(title, 60, 24);
             graphics.setFont(ChartSheet.font(Font.PLAIN, 12));
-            graphics.drawString("not looked for", 60, 44);
+            graphics.drawString(dark ? "0 at every point" : "not looked for", 60, 44);
             return;
         }
         chart(width, height).paint(graphics, width, height);
@@ -73,7 +77,7 @@ final class CurvePanel {
                 .xAxisTitle(across)
                 .yAxisTitle(up)
                 .build();
-        double low = extent(-1);
+        double low = highIsGood ? extent(-1) : Math.min(0, extent(-1));
         double high = extent(1);
         double room = high > low ? ROOM * (high - low) : Math.max(1e-12, Math.abs(high) * ROOM);
         style(chart.getStyler(), low - room, high + room);
@@ -124,6 +128,7 @@ final class CurvePanel {
         styler.setXAxisMax(to + side);
         styler.setYAxisMin(low);
         styler.setYAxisMax(high);
+        styler.setYAxisLeftWidthHint(LABELS);
         styler.setYAxisTickMarkSpacingHint(34);
         styler.setXAxisTickLabelsFormattingFunction(Wording::number);
         styler.setYAxisTickLabelsFormattingFunction(CurvePanel::tick);

@@ -98,7 +98,7 @@ public final class SweepReport {
             cells.add(nearest(point, requirements, named));
             table.row(cells.toArray(String[]::new));
         }
-        page.line(table.text());
+        page.block(table.text());
         if (!named) {
             page.space();
             for (int i = 0; i < requirements.size(); i++) {
@@ -217,7 +217,7 @@ public final class SweepReport {
             cells.add(value(last, turn.to()));
             table.row(cells.toArray(String[]::new));
         }
-        page.line(table.text());
+        page.block(table.text());
     }
 
     private static String word(Optional<Verdict> verdict) {
