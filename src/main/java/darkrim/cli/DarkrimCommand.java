@@ -25,6 +25,6 @@ final class DarkrimCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "a command is missing, expected check, seen-from or tolerance");
+                spec.commandLine(), "a command is missing, expected check, seen-from, sweep or tolerance");
     }
 }

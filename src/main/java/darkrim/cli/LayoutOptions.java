@@ -25,8 +25,8 @@ final class LayoutOptions {
             names = "--samples",
             paramLabel = "N",
             converter = SampleCount.class,
-            description =
-                    "Samples at most, such as 2e8; default: the layout's for a check, 1e6 for a point, 3e4 for each number of a build.")
+            description = "Samples at most, such as 2e8; default: the layout's for a check, 1e6 for a point,"
+                    + " 65,536 for each number of a sweep, 3e4 for each number of a build.")
     private Long samples;
 
     @Option(
@@ -44,6 +44,11 @@ final class LayoutOptions {
     /** The layout file. */
     Path layout() {
         return layout;
+    }
+
+    /** Whether output files may be replaced. */
+    boolean overwrite() {
+        return overwrite;
     }
 
     /** Whether more is shown. */

@@ -72,9 +72,13 @@ record OutputFile(String option, Path path, boolean overwrite) {
      * @throws IOException if it could not be written; nothing is left behind then
      */
     void write(String text) throws IOException {
+        write(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private void write(byte[] content) throws IOException {
         Path fresh = beside();
         try {
-            Files.writeString(fresh, text, StandardCharsets.UTF_8);
+            Files.write(fresh, content);
             CopyOption[] how = overwrite
                     ? new CopyOption[] {StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE}
                     : new CopyOption[] {};
@@ -95,8 +99,19 @@ record OutputFile(String option, Path path, boolean overwrite) {
      * @return whether it was written
      */
     boolean write(String text, PrintWriter errors) {
+        return write(text.getBytes(StandardCharsets.UTF_8), errors);
+    }
+
+    /**
+     * Writes the file, or says why it could not be written.
+     *
+     * @param content what to write
+     * @param errors where to say it
+     * @return whether it was written
+     */
+    boolean write(byte[] content, PrintWriter errors) {
         try {
-            write(text);
+            write(content);
             return true;
         } catch (IOException problem) {
             errors.println("darkrim: " + option + " " + path + ": the file could not be written: "

@@ -2,6 +2,7 @@ package darkrim.cli;
 
 import darkrim.verdict.Watch;
 import java.io.PrintStream;
+import java.time.Duration;
 import java.util.function.BooleanSupplier;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
@@ -34,6 +35,7 @@ final class Progress implements Watch, AutoCloseable {
             bar = new ProgressBarBuilder()
                     .setTaskName(newStep)
                     .setInitialMax(most)
+                    .startsFrom(done, Duration.ZERO)
                     .setStyle(ProgressBarStyle.ASCII)
                     .setConsumer(new Line())
                     .build();

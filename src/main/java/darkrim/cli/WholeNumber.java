@@ -45,6 +45,13 @@ class WholeNumber implements ITypeConverter<Long> {
         }
     }
 
+    /** A number of points of a study. */
+    static final class Points extends WholeNumber {
+        Points() {
+            super(1, 1_000_000_000);
+        }
+    }
+
     /** A number of threads. */
     static final class Threads extends WholeNumber {
         Threads() {

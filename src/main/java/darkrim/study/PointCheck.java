@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
  */
 public final class PointCheck {
     private final LayoutFamily family;
+    private final PointSettings settings;
     private final Effort effort;
     private final Plan plan;
 
@@ -28,9 +29,29 @@ public final class PointCheck {
      * @param batches batches of samples that each number gets which sampling must decide
      */
     public PointCheck(LayoutFamily family, Optional<Long> seed, int batches) {
+        this(family, seed, PointSettings.verdicts(batches));
+    }
+
+    /**
+     * @param family the layouts
+     * @param seed seed instead of the layout's
+     * @param settings how a point is checked
+     */
+    public PointCheck(LayoutFamily family, Optional<Long> seed, PointSettings settings) {
         this.family = family;
-        this.effort = new Effort(1, seed, Optional.of(Long.MAX_VALUE), MarginScope.NONE);
-        this.plan = Plan.alike(batches);
+        this.settings = settings;
+        this.effort = new Effort(1, seed, Optional.of(Long.MAX_VALUE), settings.margins());
+        this.plan = settings.plan();
+    }
+
+    /** How a point is checked. */
+    public PointSettings settings() {
+        return settings;
+    }
+
+    /** Seed instead of the layout's, if there is one. */
+    public Optional<Long> seed() {
+        return effort.seed();
     }
 
     /** The layouts. */
@@ -70,9 +91,7 @@ public final class PointCheck {
         try {
             Layout layout = family.with(chosen, moved, findings);
             CheckResult result = Check.of(layout, findings, effort, plan, Watch.NONE);
-            List<RequirementFigure> figures = result.judgement().requirements().stream()
-                    .map(RequirementFigure::of)
-                    .toList();
+            List<RequirementFigure> figures = new FigureReading(result.judgement()).all();
             return new PointResult(chosen, Optional.of(result.judgement().verdict()), figures, "");
         } catch (UnusableInput impossible) {
             return new PointResult(chosen, Optional.empty(), List.of(), reason(impossible));

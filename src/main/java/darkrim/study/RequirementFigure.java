@@ -1,10 +1,11 @@
 package darkrim.study;
 
 import darkrim.layout.Requirement;
-import darkrim.verdict.Evidence;
-import darkrim.verdict.Outcome;
-import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
+import java.io.Serializable;
+import java.util.Collections;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * One requirement of one layout in numbers that can be drawn and compared: those of its worst surface.
@@ -13,10 +14,14 @@ import darkrim.verdict.Verdict;
  * @param verdict what can be said of all its surfaces together
  * @param value relative irradiance, or share of the pupil; NaN where no value is known
  * @param standardError standard error of the value; 0 where it is exact
- * @param lower what the value is at least, at the stated confidence
- * @param upper what the value is at most
+ * @param lower what the value is at least, at the stated confidence; NaN where nothing is known
+ * @param upper what the value is at most; NaN where nothing is known
  * @param limit what it must not exceed or, for a share of the pupil, not fall below
+ * @param margin how far from failing, negative where it fails: where no direct light is allowed, mm, the least of all surfaces; otherwise limit
+ *     less value or, for a share of the pupil, value less limit; NaN where it is not known
+ * @param marginAtLeast whether the margin is only known to be no less
  * @param worst the surface, or cell of its map, that matters most
+ * @param samples what is known of each surface or cell whose value is known, by its name, for comparison with another layout
  */
 public record RequirementFigure(
         String requirement,
@@ -26,35 +31,45 @@ public record RequirementFigure(
         double lower,
         double upper,
         double limit,
-        String worst) {
+        double margin,
+        boolean marginAtLeast,
+        String worst,
+        SortedMap<String, SurfaceValue> samples)
+        implements Serializable {
 
-    /** The figures of a result. */
-    static RequirementFigure of(RequirementResult result) {
-        Outcome worst = result.worst();
-        double value = worst.value();
-        double error = 0;
-        double lower = value;
-        double upper = value;
-        if (worst.evidence() instanceof Evidence.Sampled sampled) {
-            error = sampled.estimate().standardError();
-            lower = sampled.lower();
-            upper = sampled.upper();
-        }
-        return new RequirementFigure(
-                result.requirement().name(),
-                result.verdict(),
-                value,
-                error,
-                lower,
-                upper,
-                limit(result.requirement().condition()),
-                worst.where());
+    /** Copies the map. */
+    public RequirementFigure {
+        samples = Collections.unmodifiableSortedMap(new TreeMap<>(samples));
     }
 
-    private static double limit(Requirement.Condition condition) {
+    /** The same without what is known of single surfaces. */
+    public RequirementFigure withoutSamples() {
+        return new RequirementFigure(
+                requirement,
+                verdict,
+                value,
+                standardError,
+                lower,
+                upper,
+                limit,
+                margin,
+                marginAtLeast,
+                worst,
+                Collections.emptySortedMap());
+    }
+
+    /** The limit of a condition; 0 where no light is allowed. */
+    static double limit(Requirement.Condition condition) {
         if (condition instanceof Requirement.AtMost most) {
             return most.limit();
         }
         return condition instanceof Requirement.PupilSeen seen ? seen.share() : 0;
+    }
+
+    /** The change of the value of the worst surface from another layout; not known where either value is not. */
+    public Change changeFrom(RequirementFigure other) {
+        SurfaceValue here = samples.get(worst);
+        SurfaceValue there = other.samples.get(worst);
+        return here == null || there == null ? Change.UNKNOWN : here.changeFrom(there);
     }
 }

@@ -53,17 +53,15 @@ public final class Judge {
      * @throws IllegalStateException if samples contradict a proof: one of the two is wrong
      */
     public Judgement decide(List<Demand> demands, Proofs proofs, Watch watch) {
-        Measurements measured = new Measurements(transport.knowingDark(proofs.provedDark()), workers);
+        Measurements measured = new Measurements(
+                transport.knowingDark(proofs.provedDark()), workers, plan.measured() == Plan.Measured.VALUES);
         Settled settled = new Settled(proofs, measured);
         List<Surface> surfaces = transport.scene().surfaces();
         List<Target> targets = targets(demands, settled);
         Set<Measurements.Order> asked = new LinkedHashSet<>();
         targets.forEach(
                 target -> asked.add(new Measurements.Order(target.surface(), target.light(), plan.firstBatches())));
-        Set<Measurements.Order> others = new LinkedHashSet<>();
-        for (LightClass light : plan.everySurface() ? LightClass.values() : new LightClass[0]) {
-            surfaces.forEach(surface -> others.add(new Measurements.Order(surface, light, plan.firstBatches())));
-        }
+        Set<Measurements.Order> others = others(demands, settled);
         others.removeAll(asked);
         // What decides comes first, in case the budget does not reach for all.
         boolean going = measured.fill(affordable(asked, measured), watch, effort.mostSamples())
@@ -101,7 +99,30 @@ public final class Judge {
                         proofs.darkness(surface),
                         proofs.bound(surface)))
                 .toList();
-        return new Judgement(results, perSurface, measured.samples(), risk, !going);
+        return new Judgement(results, perSurface, measured.samples(), risk, !going, measured.means());
+    }
+
+    /** What is measured beside what decides. */
+    private Set<Measurements.Order> others(List<Demand> demands, Settled settled) {
+        Set<Measurements.Order> others = new LinkedHashSet<>();
+        if (plan.measured() == Plan.Measured.EVERYTHING) {
+            for (LightClass light : LightClass.values()) {
+                transport.scene().surfaces().forEach(surface -> others.add(order(surface, light)));
+            }
+        }
+        if (plan.measured() == Plan.Measured.VALUES) {
+            for (Demand demand : demands) {
+                for (Surface surface : demand.surfaces()) {
+                    settled.sampledValue(demand.requirement().condition(), surface)
+                            .ifPresent(light -> others.add(order(surface, light)));
+                }
+            }
+        }
+        return others;
+    }
+
+    private Measurements.Order order(Surface surface, LightClass light) {
+        return new Measurements.Order(surface, light, plan.firstBatches());
     }
 
     /** Proves what geometry alone can say of what is asked. */

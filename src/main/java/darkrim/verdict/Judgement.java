@@ -12,13 +12,15 @@ import java.util.Map;
  * @param samples number of samples taken
  * @param risk probability that any of the sampled verdicts is wrong
  * @param stopped whether the work was stopped before it was done
+ * @param batches means of single batches, where the plan has them kept
  */
 public record Judgement(
         List<RequirementResult> requirements,
         List<SurfaceResult> surfaces,
         long samples,
         double risk,
-        boolean stopped) {
+        boolean stopped,
+        BatchMeans batches) {
     /** Copies the lists. */
     public Judgement {
         requirements = List.copyOf(requirements);
@@ -32,7 +34,8 @@ public record Judgement(
                 surfaces.stream().map(result -> result.with(margins)).toList(),
                 samples,
                 risk,
-                stopped);
+                stopped,
+                batches);
     }
 
     /** The verdict on all requirements together. */

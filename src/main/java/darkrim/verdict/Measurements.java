@@ -23,12 +23,18 @@ final class Measurements {
     private final Workers workers;
     private final Map<LightClass, Tally[]> tallies = new EnumMap<>(LightClass.class);
     private final Map<LightClass, long[]> batches = new EnumMap<>(LightClass.class);
+    private final BatchMeans means = new BatchMeans();
+    private final boolean keepMeans;
     /** More batches for one surface and class. */
     record Order(Surface surface, LightClass light, long batches) {}
 
     private record Unit(Order order, long batch) {}
 
-    Measurements(Transport transport, Workers workers) {
+    /**
+     * @param keepMeans whether the mean of each batch is kept
+     */
+    Measurements(Transport transport, Workers workers, boolean keepMeans) {
+        this.keepMeans = keepMeans;
         this.transport = transport;
         this.workers = workers;
         int surfaces = transport.scene().surfaces().size();
@@ -60,6 +66,10 @@ final class Measurements {
 
     long batches(Surface surface, LightClass light) {
         return batches.get(light)[surface.index()];
+    }
+
+    BatchMeans means() {
+        return means;
     }
 
     long samples() {
@@ -101,5 +111,8 @@ final class Measurements {
         Tally[] all = tallies.get(order.light());
         all[at] = all[at] == null ? tally : all[at].and(tally);
         batches.get(order.light())[at]++;
+        if (keepMeans) {
+            means.add(order.surface(), order.light(), tally);
+        }
     }
 }

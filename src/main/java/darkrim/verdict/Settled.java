@@ -6,6 +6,7 @@ import darkrim.light.Estimate;
 import darkrim.light.Tally;
 import darkrim.scene.Surface;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What proofs decide of requirements, so that sampling need not. */
@@ -42,6 +43,19 @@ final class Settled {
                     : proofs.bound(surface).orElse(Double.POSITIVE_INFINITY) <= forSurface(most, surface);
         }
         return true;
+    }
+
+    /** The class of light of which only sampling tells the value; empty where the value is known to be 0, or exact. */
+    Optional<LightClass> sampledValue(Requirement.Condition condition, Surface surface) {
+        if (condition instanceof Requirement.PupilSeen) {
+            return Optional.empty();
+        }
+        if (asksForDirect(condition)) {
+            return darkness(surface) instanceof Evidence.ProvedDark ? Optional.empty() : Optional.of(LightClass.DIRECT);
+        }
+        return proofs.bound(surface).orElse(Double.POSITIVE_INFINITY) == 0
+                ? Optional.empty()
+                : Optional.of(LightClass.ONCE_REFLECTED);
     }
 
     /** The bound on the mean over a whole surface that makes a limit hold: no cell of n can get more than n times that mean. */

@@ -1,6 +1,7 @@
 package darkrim.present.json;
 
 import darkrim.study.CheckResult;
+import darkrim.study.sweep.SweepResult;
 import darkrim.study.tolerance.ToleranceResult;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.PropertyNamingStrategies;
@@ -26,6 +27,17 @@ public final class JsonResult {
      */
     public static String of(ToleranceResult result, String version) {
         return MAPPER.writeValueAsString(ToleranceDocument.of(result, version)) + "\n";
+    }
+
+    /**
+     * A whole sweep, as docs/study.schema.json describes it.
+     *
+     * @param result the sweep
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(SweepResult result, String version) {
+        return MAPPER.writeValueAsString(SweepDocument.of(result, version)) + "\n";
     }
 
     /**

@@ -140,7 +140,7 @@ record ResultDocument(
 
     /** What deserves attention in the layout. */
     record Warning(String code, String severity, PlaceDocument place, String message) {
-        private static Warning of(Finding finding) {
+        static Warning of(Finding finding) {
             return new Warning(
                     finding.code(),
                     finding.severity().name().toLowerCase(Locale.ROOT),

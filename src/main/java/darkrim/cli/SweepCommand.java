@@ -1,0 +1,198 @@
+package darkrim.cli;
+
+import darkrim.diagnostic.UnusableInput;
+import darkrim.present.SweepReport;
+import darkrim.study.LayoutFamily;
+import darkrim.study.LocalThreads;
+import darkrim.study.MarginScope;
+import darkrim.study.PointSettings;
+import darkrim.study.UnusableStudy;
+import darkrim.study.WorkersLost;
+import darkrim.study.sweep.Design;
+import darkrim.study.sweep.SweepRecord;
+import darkrim.study.sweep.SweepResult;
+import darkrim.study.sweep.SweepSettings;
+import darkrim.study.sweep.SweepStudy;
+import darkrim.study.sweep.Variation;
+import darkrim.study.sweep.VariationReader;
+import darkrim.verdict.Plan;
+import darkrim.verdict.Watch;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code darkrim sweep}: what happens when dimensions change. */
+@Command(
+        name = "sweep",
+        description =
+                "Checks a layout at many values of named dimensions, and says where each requirement changes sides.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        footerHeading = "%nExample:%n",
+        footer = {
+            "  java -jar target/darkrim.jar sweep geometries/nightglow-b.yaml \\",
+            "      --vary \"wall_tilt = 0 deg to 12 deg step 1\" --csv tilt.csv --chart tilt.png",
+            "",
+            "Several --vary check every combination. Numbers without a unit are in the units of the layout.",
+            "A sweep that is interrupted, even by a power cut, leaves FILE.part beside its first output file;",
+            "the same command then goes on from there and ends with the same bytes.",
+            "",
+            "Exit codes:",
+            "  0  every point was checked; this is no verdict: points may fail",
+            "  2  the layout, an option or an output cannot be used; standard error says why",
+            "  3  the work was stopped before the end; what is finished is shown",
+            "  4  the program broke; standard error says what to report"
+        })
+final class SweepCommand implements Callable<Integer>, LayoutCommand {
+    private static final int LEAST_BATCHES = 2;
+    private static final int BATCHES = 8;
+
+    private final Surroundings surroundings;
+
+    @Option(
+            names = "--vary",
+            paramLabel = "\"NAME = ...\"",
+            order = -9,
+            required = true,
+            description = "What a dimension is to be: 'NAME = A to B step S', 'NAME = A, B, C' or, with --spread,"
+                    + " 'NAME = A to B'.")
+    private List<String> vary;
+
+    @Option(
+            names = "--spread",
+            paramLabel = "N",
+            order = -8,
+            converter = WholeNumber.Points.class,
+            description = "Spread N points evenly over the ranges instead of a grid.")
+    private Long spread;
+
+    @Option(
+            names = "--refine",
+            paramLabel = "WIDTH",
+            order = -7,
+            description = "Halve the steps in which a requirement changes sides until they are no wider than this.")
+    private String refine;
+
+    @Option(
+            names = "--margins",
+            paramLabel = "WHICH",
+            order = -6,
+            converter = SweepMargins.class,
+            description = "Margins of direct light in mm: least, of each requirement (default); none, which is several"
+                    + " times as fast.")
+    private MarginScope margins = MarginScope.REQUIREMENTS;
+
+    @Option(names = "--many-points", order = -5, description = "Allow more than 10,000 points.")
+    private boolean many;
+
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            order = -4,
+            description = "Also write the points into this file, a line each.")
+    private Path csv;
+
+    @Option(
+            names = "--json",
+            paramLabel = "FILE",
+            order = -3,
+            description = "Also write the whole study into this file.")
+    private Path json;
+
+    @Option(
+            names = "--chart",
+            paramLabel = "FILE",
+            order = -2,
+            description = "Also draw values and margins into this file (.svg or .png).")
+    private Path chart;
+
+    @Mixin
+    private LayoutOptions options;
+
+    SweepCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        try {
+            LayoutFamily family = LayoutFamily.of(options.layout());
+            SweepSettings settings = settings(family);
+            SweepOutputs outputs = new SweepOutputs(csv, json, chart, family, settings);
+            if (!outputs.areUsable(options, surroundings.errors())) {
+                return ExitCode.UNUSABLE;
+            }
+            try (SweepRecord record = outputs.open()) {
+                return run(new SweepStudy(family, settings), record, outputs);
+            }
+        } catch (UnusableInput unusable) {
+            return Refusal.of(unusable.findings(), surroundings.errors());
+        } catch (UnusableStudy unusable) {
+            surroundings.errors().println("darkrim: " + unusable.getMessage() + "; nothing was done.");
+        } catch (WorkersLost lost) {
+            surroundings.errors().println("darkrim: " + lost.getMessage() + ".");
+        } catch (IOException notKept) {
+            surroundings
+                    .errors()
+                    .println("darkrim: a finished point could not be kept: " + notKept.getMessage()
+                            + "; what was kept before is good, and the same command goes on from there.");
+        }
+        return ExitCode.UNUSABLE;
+    }
+
+    private int run(SweepStudy study, SweepRecord record, SweepOutputs outputs)
+            throws WorkersLost, UnusableStudy, UnusableInput, IOException {
+        SweepResult result = swept(study, record);
+        surroundings.show(result.warnings(), new SweepReport(Version.number(), surroundings.ink()).of(result));
+        if (result.stopped()) {
+            outputs.journal()
+                    .ifPresent(file -> surroundings
+                            .errors()
+                            .println("darkrim: stopped after " + result.points().size()
+                                    + " points, which are kept in " + file
+                                    + "; the same command goes on from there."));
+            return ExitCode.UNDECIDED;
+        }
+        return outputs.write(result, record, surroundings.errors()) ? ExitCode.DONE : ExitCode.UNUSABLE;
+    }
+
+    private SweepResult swept(SweepStudy study, SweepRecord record)
+            throws WorkersLost, UnusableStudy, UnusableInput, IOException {
+        Watch watch = surroundings.watch().get();
+        try (LocalThreads workers = new LocalThreads(options.effort().threads())) {
+            return study.run(workers, record, watch);
+        } finally {
+            if (watch instanceof Progress progress) {
+                progress.close();
+            }
+        }
+    }
+
+    private SweepSettings settings(LayoutFamily family) throws UnusableStudy {
+        VariationReader reader = new VariationReader(family);
+        List<Variation> variations = new ArrayList<>();
+        for (String each : vary) {
+            variations.add(reader.read(each));
+        }
+        Optional<Double> width = refine == null
+                ? Optional.empty()
+                : Optional.of(reader.width(variations.get(0).dimension(), refine));
+        Design design = new Design(variations, Optional.ofNullable(spread).map(Math::toIntExact), width);
+        design.check(many);
+        int batches = options.effort().mostSamples().map(Plan::batchesOf).orElse(BATCHES);
+        return new SweepSettings(
+                design, options.effort().seed(), PointSettings.values(Math.max(LEAST_BATCHES, batches), margins));
+    }
+
+    @Override
+    public LayoutOptions options() {
+        return options;
+    }
+}

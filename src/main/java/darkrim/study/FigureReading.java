@@ -1,0 +1,133 @@
+package darkrim.study;
+
+import darkrim.layout.Requirement;
+import darkrim.layout.Requirement.LightClass;
+import darkrim.light.Estimate;
+import darkrim.light.Tally;
+import darkrim.verdict.Evidence;
+import darkrim.verdict.Judgement;
+import darkrim.verdict.LightMargin;
+import darkrim.verdict.Outcome;
+import darkrim.verdict.RequirementResult;
+import darkrim.verdict.SurfaceResult;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Reads the figures of requirements out of what was found. */
+final class FigureReading {
+    private final Judgement judgement;
+
+    FigureReading(Judgement judgement) {
+        this.judgement = judgement;
+    }
+
+    List<RequirementFigure> all() {
+        return judgement.requirements().stream().map(this::of).toList();
+    }
+
+    /** A value with its error and what is known of it for certain. */
+    private record Known(double value, double error, double lower, double upper) {
+        private static final Known NOTHING = new Known(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+
+        private static Known exact(double value) {
+            return new Known(value, 0, value, value);
+        }
+
+        private static Known sampled(Estimate estimate, double lower, double upper) {
+            boolean none = estimate.samples() == 0;
+            return new Known(
+                    none ? Double.NaN : estimate.mean(), none ? Double.NaN : estimate.standardError(), lower, upper);
+        }
+    }
+
+    private RequirementFigure of(RequirementResult result) {
+        Requirement.Condition condition = result.requirement().condition();
+        String name = result.requirement().name();
+        double limit = RequirementFigure.limit(condition);
+        if (result.outcomes().isEmpty()) {
+            Known none = Known.NOTHING;
+            return new RequirementFigure(
+                    name,
+                    result.verdict(),
+                    none.value,
+                    none.error,
+                    none.lower,
+                    none.upper,
+                    limit,
+                    Double.NaN,
+                    false,
+                    "",
+                    new TreeMap<>());
+        }
+        Outcome worst = result.worst();
+        Known known = known(condition, worst);
+        Optional<LightMargin> light =
+                result.leastMargin().flatMap(outcome -> outcome.evidence().margin());
+        double margin = condition instanceof Requirement.NoDirect
+                ? light.map(LightMargin::millimetres).orElse(Double.NaN)
+                : condition instanceof Requirement.PupilSeen ? known.value - limit : limit - known.value;
+        boolean atLeast = condition instanceof Requirement.NoDirect
+                && light.map(LightMargin::atLeast).orElse(false);
+        return new RequirementFigure(
+                name,
+                result.verdict(),
+                known.value,
+                known.error,
+                known.lower,
+                known.upper,
+                limit,
+                margin,
+                atLeast,
+                worst.where(),
+                values(condition, result.outcomes()));
+    }
+
+    private SortedMap<String, SurfaceValue> values(Requirement.Condition condition, List<Outcome> outcomes) {
+        SortedMap<String, SurfaceValue> values = new TreeMap<>();
+        for (Outcome outcome : outcomes) {
+            Known known = known(condition, outcome);
+            if (!Double.isNaN(known.value)) {
+                List<Double> means = known.error == 0 && known.lower == known.upper
+                        ? List.of()
+                        : judgement.batches().of(outcome.surface(), light(condition), outcome.cell());
+                values.put(outcome.where(), new SurfaceValue(known.value, means));
+            }
+        }
+        return values;
+    }
+
+    private Known known(Requirement.Condition condition, Outcome outcome) {
+        Evidence evidence = outcome.evidence();
+        if (evidence instanceof Evidence.ProvedDark) {
+            return Known.exact(0);
+        }
+        if (evidence instanceof Evidence.ExactShare share) {
+            return Double.isNaN(outcome.value())
+                    ? Known.NOTHING
+                    : new Known(share.atMost(), 0, share.atLeast(), share.atMost());
+        }
+        if (evidence instanceof Evidence.Sampled sampled) {
+            return Known.sampled(sampled.estimate(), sampled.lower(), sampled.upper());
+        }
+        if (evidence instanceof Evidence.ProvedBound bound) {
+            return bound.atMost() == 0
+                    ? Known.exact(0)
+                    : Known.sampled(estimate(condition, outcome), 0, bound.atMost());
+        }
+        return Known.sampled(estimate(condition, outcome), 0, Double.NaN);
+    }
+
+    private Estimate estimate(Requirement.Condition condition, Outcome outcome) {
+        SurfaceResult surface = judgement.surfaces().get(outcome.surface().index());
+        Tally tally = light(condition) == LightClass.DIRECT ? surface.direct() : surface.onceReflected();
+        return outcome.cell() == Outcome.WHOLE
+                ? tally.irradiance()
+                : tally.cells().get(outcome.cell());
+    }
+
+    private static LightClass light(Requirement.Condition condition) {
+        return condition instanceof Requirement.AtMost most ? most.light() : LightClass.DIRECT;
+    }
+}

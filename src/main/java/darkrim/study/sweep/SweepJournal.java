@@ -1,0 +1,182 @@
+package darkrim.study.sweep;
+
+import darkrim.study.UnusableStudy;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The file that lets an interrupted sweep go on: a line that says which study it belongs to, the header, and a line for each finished point,
+ * written one by one. Whatever ends the program, all lines but a torn last one stay good.
+ */
+public final class SweepJournal implements SweepRecord {
+    /** A larger file is none of ours. */
+    private static final long LARGEST = 1L << 30;
+
+    private static final String END = "\r\n";
+
+    private final Path file;
+    private final FileChannel channel;
+    private final SweepTable table;
+    private final List<SweepPoint> found;
+
+    private SweepJournal(Path file, FileChannel channel, SweepTable table, List<SweepPoint> found) {
+        this.file = file;
+        this.channel = channel;
+        this.table = table;
+        this.found = List.copyOf(found);
+    }
+
+    /** Whether there is a journal of a study, whole enough to tell. */
+    public static boolean exists(Path file, List<String> study) {
+        try {
+            byte[] own = SweepTable.line(study).getBytes(StandardCharsets.UTF_8);
+            try (var stream = Files.newInputStream(file)) {
+                return java.util.Arrays.equals(own, stream.readNBytes(own.length));
+            }
+        } catch (IOException none) {
+            return false;
+        }
+    }
+
+    /**
+     * Opens the journal of a study, or begins one.
+     *
+     * @param file the file
+     * @param study what tells this study from any other
+     * @param table writes and reads points
+     * @throws UnusableStudy if the file belongs to something else, is damaged, or another run is at work on it
+     * @throws IOException if it cannot be read or written
+     */
+    public static SweepJournal open(Path file, List<String> study, SweepTable table) throws UnusableStudy, IOException {
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new UnusableStudy(file + " is not an ordinary file");
+        }
+        FileChannel channel =
+                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+        try {
+            lock(file, channel);
+            return opened(file, channel, study, table);
+        } catch (UnusableStudy | IOException refused) {
+            channel.close();
+            throw refused;
+        }
+    }
+
+    private static void lock(Path file, FileChannel channel) throws UnusableStudy, IOException {
+        boolean locked;
+        try {
+            locked = channel.tryLock() != null;
+        } catch (OverlappingFileLockException own) {
+            locked = false;
+        }
+        if (!locked) {
+            throw new UnusableStudy("another run is at work on " + file);
+        }
+    }
+
+    private static SweepJournal opened(Path file, FileChannel channel, List<String> study, SweepTable table)
+            throws UnusableStudy, IOException {
+        String head = SweepTable.line(study) + table.header();
+        if (channel.size() > LARGEST) {
+            throw foreign(file);
+        }
+        byte[] bytes = Files.readAllBytes(file);
+        String text = new String(bytes, StandardCharsets.UTF_8);
+        if (!text.startsWith(head)) {
+            if (!head.startsWith(text)) {
+                throw text.startsWith(SweepTable.line(study)) ? damaged(file, 2) : otherStudy(file, text, study);
+            }
+            channel.truncate(0);
+            write(channel, head);
+            return new SweepJournal(file, channel, table, List.of());
+        }
+        int whole = text.lastIndexOf(END) + END.length();
+        List<SweepPoint> found = new ArrayList<>();
+        int line = 2;
+        for (int from = head.length(); from < whole; ) {
+            int to = text.indexOf(END, from) + END.length();
+            line++;
+            try {
+                SweepPoint point = table.point(text.substring(from, to));
+                if (point.number() != found.size() + 1) {
+                    throw damaged(file, line);
+                }
+                found.add(point);
+            } catch (RuntimeException notAPoint) {
+                // Whatever a reader of text throws: the line was not written by us.
+                throw damaged(file, line);
+            }
+            from = to;
+        }
+        channel.truncate(text.substring(0, whole).getBytes(StandardCharsets.UTF_8).length);
+        channel.position(channel.size());
+        return new SweepJournal(file, channel, table, found);
+    }
+
+    private static UnusableStudy otherStudy(Path file, String text, List<String> study) {
+        int end = text.indexOf(END);
+        if (end < 0) {
+            return foreign(file);
+        }
+        List<String> other;
+        try {
+            other = SweepTable.fields(text.substring(0, end));
+        } catch (RuntimeException notOurs) {
+            return foreign(file);
+        }
+        if (!other.get(0).equals(study.get(0))) {
+            return foreign(file);
+        }
+        List<String> differing = new ArrayList<>(other);
+        differing.removeAll(study);
+        String how = differing.isEmpty() ? "fewer options" : String.join("; ", differing);
+        return new UnusableStudy(file + " belongs to another study (" + how
+                + "): run that one to its end, remove the file, or name another output");
+    }
+
+    private static UnusableStudy foreign(Path file) {
+        return new UnusableStudy(file + " does not belong to this study: remove it or name another output");
+    }
+
+    private static UnusableStudy damaged(Path file, int line) {
+        return new UnusableStudy(file + " is damaged in line " + line + ": remove it to begin anew");
+    }
+
+    private static void write(FileChannel channel, String text) throws IOException {
+        ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+        while (bytes.hasRemaining()) {
+            channel.write(bytes);
+        }
+    }
+
+    @Override
+    public List<SweepPoint> found() {
+        return found;
+    }
+
+    @Override
+    public void append(SweepPoint point) throws IOException {
+        write(channel, table.line(point));
+        channel.force(false);
+    }
+
+    /** Removes the file: the study has come to its end. */
+    public void remove() throws IOException {
+        channel.close();
+        Files.deleteIfExists(file);
+    }
+
+    @Override
+    public void close() throws IOException {
+        channel.close();
+    }
+}
