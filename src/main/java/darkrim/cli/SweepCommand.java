@@ -30,7 +30,8 @@ import picocli.CommandLine.Option;
 /** {@code darkrim sweep}: what happens when dimensions change. */
 @Command(
         name = "sweep",
-        description = "Checks a layout at many values of named dimensions, and says where each requirement changes sides.",
+        description =
+                "Checks a layout at many values of named dimensions, and says where each requirement changes sides.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
@@ -138,7 +139,8 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
         } catch (WorkersLost lost) {
             surroundings.errors().println("darkrim: " + lost.getMessage() + ".");
         } catch (IOException notKept) {
-            surroundings.errors()
+            surroundings
+                    .errors()
                     .println("darkrim: a finished point could not be kept: " + notKept.getMessage()
                             + "; what was kept before is good, and the same command goes on from there.");
         }
@@ -148,8 +150,7 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
     private int run(SweepStudy study, SweepRecord record, SweepOutputs outputs)
             throws WorkersLost, UnusableStudy, UnusableInput, IOException {
         SweepResult result = swept(study, record);
-        surroundings.show(
-                result.warnings(), new SweepReport(Version.number(), surroundings.ink()).of(result));
+        surroundings.show(result.warnings(), new SweepReport(Version.number(), surroundings.ink()).of(result));
         if (result.stopped()) {
             outputs.journal()
                     .ifPresent(file -> surroundings
@@ -187,9 +188,7 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
         design.check(many);
         int batches = options.effort().mostSamples().map(Plan::batchesOf).orElse(BATCHES);
         return new SweepSettings(
-                design,
-                options.effort().seed(),
-                PointSettings.values(Math.max(LEAST_BATCHES, batches), margins));
+                design, options.effort().seed(), PointSettings.values(Math.max(LEAST_BATCHES, batches), margins));
     }
 
     @Override

@@ -37,8 +37,8 @@ final class SweepOutputs {
         add("--chart", chart);
         this.chart = chart;
         this.settings = settings;
-        this.table = new SweepTable(
-                settings.design().variations(), family.written().requirements());
+        this.table =
+                new SweepTable(settings.design().variations(), family.written().requirements());
         this.study = settings.study(family, Version.number());
     }
 

@@ -73,7 +73,8 @@ abstract class ChartSheet {
         graphics.setColor(PALE);
         graphics.drawString(
                 LayoutWords.file(layout) + "; Darkrim " + version + ", seed " + result.seed() + ", "
-                        + Figures.count(Plan.samplesOf(result.settings().points().batches()))
+                        + Figures.count(
+                                Plan.samplesOf(result.settings().points().batches()))
                         + " samples for each sampled number",
                 MARGIN,
                 62);

@@ -94,8 +94,9 @@ final class CurveSheet extends ChartSheet {
                 label(dimension()),
                 SweepTable.unit(requirement),
                 pupil);
-        each(requirement, (x, figure) -> panel.add(
-                x, figure.value(), figure.standardError(), figure.limit(), figure.verdict()));
+        each(
+                requirement,
+                (x, figure) -> panel.add(x, figure.value(), figure.standardError(), figure.limit(), figure.verdict()));
         return panel;
     }
 
@@ -106,8 +107,10 @@ final class CurveSheet extends ChartSheet {
                 "margin, " + SweepTable.marginUnit(requirement),
                 true);
         boolean sampled = !(requirement.condition() instanceof Requirement.NoDirect);
-        each(requirement, (x, figure) -> panel.add(
-                x, figure.margin(), sampled ? figure.standardError() : 0, 0, figure.verdict()));
+        each(
+                requirement,
+                (x, figure) ->
+                        panel.add(x, figure.margin(), sampled ? figure.standardError() : 0, 0, figure.verdict()));
         return panel;
     }
 
@@ -129,10 +132,12 @@ final class CurveSheet extends ChartSheet {
     @Override
     List<String> foot() {
         List<String> lines = new ArrayList<>();
-        lines.add("Circle: PASS. Cross: FAIL. Square: UNDECIDED. Dashed: limit. Shaded and marked 'pass': where the requirement"
-                + " holds. Grey band: two standard errors either way.");
-        lines.add("The same random numbers at every point. Margins in mm are exact or, where nothing is near, no less than drawn."
-                + " Nothing was looked at between points.");
+        lines.add(
+                "Circle: PASS. Cross: FAIL. Square: UNDECIDED. Dashed: limit. Shaded and marked 'pass': where the requirement"
+                        + " holds. Grey band: two standard errors either way.");
+        lines.add(
+                "The same random numbers at every point. Margins in mm are exact or, where nothing is near, no less than drawn."
+                        + " Nothing was looked at between points.");
         if (!alike.isEmpty()) {
             lines.addAll(wrapped("The same at every point, not drawn: " + String.join(", ", alike) + "."));
         }

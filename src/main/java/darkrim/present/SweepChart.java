@@ -28,7 +28,9 @@ public final class SweepChart {
      * @param version version of the program
      */
     public SweepChart(SweepResult result, String version) {
-        sheet = result.variations().size() == 1 ? new CurveSheet(result, version) : new VerdictMapSheet(result, version);
+        sheet = result.variations().size() == 1
+                ? new CurveSheet(result, version)
+                : new VerdictMapSheet(result, version);
     }
 
     /**
@@ -45,7 +47,8 @@ public final class SweepChart {
                     + (design.spread().isPresent() ? " of spread points" : "") + "; --csv and --json hold them all");
         }
         if (!ends(file, SVG) && !ends(file, PNG)) {
-            throw new UnusableStudy("--chart " + Wording.shortened(file) + ": expected a name that ends in .svg or .png");
+            throw new UnusableStudy(
+                    "--chart " + Wording.shortened(file) + ": expected a name that ends in .svg or .png");
         }
     }
 

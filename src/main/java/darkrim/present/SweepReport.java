@@ -82,8 +82,7 @@ public final class SweepReport {
         boolean named = width(result) <= Page.WIDTH;
         Table table = new Table();
         for (Variation each : result.variations()) {
-            table.numbers(Printable.of(each.dimension())
-                    + (each.unit().isEmpty() ? "" : ", " + each.unit()));
+            table.numbers(Printable.of(each.dimension()) + (each.unit().isEmpty() ? "" : ", " + each.unit()));
         }
         for (int i = 0; i < requirements.size(); i++) {
             table.words(label(requirements, i, named), ink::cell);
@@ -93,8 +92,8 @@ public final class SweepReport {
             List<String> cells = new ArrayList<>();
             result.variations()
                     .forEach(each -> cells.add(Wording.number(point.chosen().get(each.dimension()))));
-            requirements.forEach(
-                    each -> cells.add(point.verdict(each.name()).map(Verdict::name).orElse(NONE)));
+            requirements.forEach(each ->
+                    cells.add(point.verdict(each.name()).map(Verdict::name).orElse(NONE)));
             cells.add(nearest(point, requirements, named));
             table.row(cells.toArray(String[]::new));
         }
@@ -102,7 +101,8 @@ public final class SweepReport {
         if (!named) {
             page.space();
             for (int i = 0; i < requirements.size(); i++) {
-                page.line("[" + (i + 1) + "] " + Printable.of(requirements.get(i).name()));
+                page.line(
+                        "[" + (i + 1) + "] " + Printable.of(requirements.get(i).name()));
             }
         }
     }
@@ -135,7 +135,8 @@ public final class SweepReport {
                     + place(requirements, least.get(), named);
         }
         return point.lines().stream()
-                .filter(line -> line.figure().limit() > 0 && !Double.isNaN(line.figure().margin()))
+                .filter(line ->
+                        line.figure().limit() > 0 && !Double.isNaN(line.figure().margin()))
                 .min(Comparator.comparingDouble(SweepReport::share))
                 .map(line -> String.format(Locale.ROOT, "%.1f %% of the limit ", 100 * share(line))
                         + place(requirements, line, named))
@@ -171,8 +172,8 @@ public final class SweepReport {
         page.heading("Points that cannot be built");
         none.stream()
                 .limit(MOST_REASONS)
-                .forEach(point ->
-                        page.paragraph("", "  ", values(result, point.chosen()) + ": " + Printable.of(point.impossible())));
+                .forEach(point -> page.paragraph(
+                        "", "  ", values(result, point.chosen()) + ": " + Printable.of(point.impossible())));
         if (none.size() > MOST_REASONS) {
             page.line("... and " + Figures.count(none.size() - MOST_REASONS) + " more; --csv names every reason.");
         }
@@ -226,10 +227,12 @@ public final class SweepReport {
 
     private static void notes(SweepResult result, Page page) {
         page.heading("Notes");
-        page.paragraph("A sweep is no verdict on a layout: 'darkrim check' gives that, with more samples and all evidence.");
-        page.paragraph("All points have the same random numbers, so that values differ from point to point by less than their"
-                + " errors. Verdicts hold at "
-                + Figures.confidence(result.layout().sampling().confidence())
-                + " for each point alone. Between points nothing was looked at.");
+        page.paragraph(
+                "A sweep is no verdict on a layout: 'darkrim check' gives that, with more samples and all evidence.");
+        page.paragraph(
+                "All points have the same random numbers, so that values differ from point to point by less than their"
+                        + " errors. Verdicts hold at "
+                        + Figures.confidence(result.layout().sampling().confidence())
+                        + " for each point alone. Between points nothing was looked at.");
     }
 }

@@ -120,8 +120,7 @@ final class VerdictMapSheet extends ChartSheet {
         for (int i = 0; i < up.size(); i += every) {
             String text = Wording.number(up.get(i));
             int wide = graphics.getFontMetrics().stringWidth(text);
-            graphics.drawString(
-                    text, LEFT - 5 - wide, (int) Math.round(TOP + (up.size() - 1 - i + 0.5) * cellY) + 4);
+            graphics.drawString(text, LEFT - 5 - wide, (int) Math.round(TOP + (up.size() - 1 - i + 0.5) * cellY) + 4);
         }
         graphics.setFont(font(Font.PLAIN, 12));
         centred(graphics, label(variation(1)), LEFT + (PANEL - LEFT - MARGIN) / 2.0, PANEL - BOTTOM + 30);
@@ -141,7 +140,8 @@ final class VerdictMapSheet extends ChartSheet {
 
     @Override
     List<String> foot() {
-        return List.of("P: PASS. F: FAIL (struck through where cells are too small for letters). U: UNDECIDED. -: cannot be built."
-                + " Nothing was looked at between points.");
+        return List.of(
+                "P: PASS. F: FAIL (struck through where cells are too small for letters). U: UNDECIDED. -: cannot be built."
+                        + " Nothing was looked at between points.");
     }
 }

@@ -51,9 +51,7 @@ final class Settled {
             return Optional.empty();
         }
         if (asksForDirect(condition)) {
-            return darkness(surface) instanceof Evidence.ProvedDark
-                    ? Optional.empty()
-                    : Optional.of(LightClass.DIRECT);
+            return darkness(surface) instanceof Evidence.ProvedDark ? Optional.empty() : Optional.of(LightClass.DIRECT);
         }
         return proofs.bound(surface).orElse(Double.POSITIVE_INFINITY) == 0
                 ? Optional.empty()

@@ -44,12 +44,12 @@ public record Design(List<Variation> variations, Optional<Integer> spread, Optio
                 throw new UnusableStudy("'" + each.dimension() + "' is varied twice");
             }
             if (spread.isPresent() && !each.isOpen()) {
-                throw new UnusableStudy("with --spread, '" + each.dimension()
-                        + "' needs a range alone, expected '" + each.dimension() + " = A to B'");
+                throw new UnusableStudy("with --spread, '" + each.dimension() + "' needs a range alone, expected '"
+                        + each.dimension() + " = A to B'");
             }
             if (spread.isEmpty() && each.isOpen()) {
-                throw new UnusableStudy("the range of '" + each.dimension()
-                        + "' has no step, expected '" + each.dimension() + " = A to B step S', or --spread");
+                throw new UnusableStudy("the range of '" + each.dimension() + "' has no step, expected '"
+                        + each.dimension() + " = A to B step S', or --spread");
             }
         }
         if (refine.isPresent()) {
@@ -105,7 +105,9 @@ public record Design(List<Variation> variations, Optional<Integer> spread, Optio
 
     /** Points that follow each other along the last dimension, the others staying as they are; 1 where points are spread. */
     public int row() {
-        return spread.isPresent() ? 1 : variations.get(variations.size() - 1).count().intValueExact();
+        return spread.isPresent()
+                ? 1
+                : variations.get(variations.size() - 1).count().intValueExact();
     }
 
     /** Says the same in one form, whatever was typed. */

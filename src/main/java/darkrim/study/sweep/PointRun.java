@@ -72,8 +72,8 @@ final class PointRun {
             if (number <= record.found().size()) {
                 SweepPoint known = record.found().get(number - 1);
                 if (!known.chosen().equals(new TreeMap<>(task.chosen()))) {
-                    throw new UnusableStudy("the journal holds another point " + number
-                            + " than this study: remove it to begin anew");
+                    throw new UnusableStudy(
+                            "the journal holds another point " + number + " than this study: remove it to begin anew");
                 }
                 points.add(known);
             } else {

@@ -56,13 +56,12 @@ public final class SweepJournal implements SweepRecord {
      * @throws UnusableStudy if the file belongs to something else, is damaged, or another run is at work on it
      * @throws IOException if it cannot be read or written
      */
-    public static SweepJournal open(Path file, List<String> study, SweepTable table)
-            throws UnusableStudy, IOException {
+    public static SweepJournal open(Path file, List<String> study, SweepTable table) throws UnusableStudy, IOException {
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
             throw new UnusableStudy(file + " is not an ordinary file");
         }
-        FileChannel channel = FileChannel.open(
-                file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+        FileChannel channel =
+                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
         try {
             lock(file, channel);
             return opened(file, channel, study, table);

@@ -55,8 +55,8 @@ public final class SweepStudy {
         family.with(Map.of(), findings);
         long seed = settings.seedFor(family);
         List<Map<String, Double>> planned = design.points(seed);
-        PointRun run = new PointRun(
-                settings.check(family), family.written().sampling().confidence(), workers, record, watch);
+        PointRun run =
+                new PointRun(settings.check(family), family.written().sampling().confidence(), workers, record, watch);
         boolean whole = run.all(tasks(planned));
         if (whole && design.refine().isPresent()) {
             whole = closeIn(run, design.refine().get());
@@ -149,7 +149,8 @@ public final class SweepStudy {
                     .values();
             boolean varied = groups.stream().anyMatch(group -> group.size() > 1);
             boolean alike = groups.stream()
-                    .allMatch(group -> group.stream().map(SweepStudy::found).distinct().count() == 1);
+                    .allMatch(group ->
+                            group.stream().map(SweepStudy::found).distinct().count() == 1);
             if (varied && alike) {
                 idle.add(each.dimension());
             }

@@ -134,8 +134,8 @@ public final class SweepTable {
      * @throws IllegalArgumentException if it is none
      */
     static List<String> fields(String line) {
-        List<CsvRecord> records =
-                CsvReader.builder().skipEmptyLines(false).ofCsvRecord(line).stream().toList();
+        List<CsvRecord> records = CsvReader.builder().skipEmptyLines(false).ofCsvRecord(line).stream()
+                .toList();
         if (records.size() != 1) {
             throw new IllegalArgumentException("not one line");
         }

@@ -27,8 +27,7 @@ public record Variation(
     /** A list. */
     static Variation list(String dimension, Quantity kind, List<BigDecimal> values) {
         List<BigDecimal> sorted = values.stream().sorted().toList();
-        return new Variation(
-                dimension, kind, sorted, sorted.get(0), sorted.get(sorted.size() - 1), BigDecimal.ZERO);
+        return new Variation(dimension, kind, sorted, sorted.get(0), sorted.get(sorted.size() - 1), BigDecimal.ZERO);
     }
 
     /** A range. */
@@ -85,7 +84,9 @@ public record Variation(
         String after = unit().isEmpty() ? "" : " " + unit();
         if (isList()) {
             return dimension + " = "
-                    + String.join(", ", listed.stream().map(each -> plain(each) + after).toList());
+                    + String.join(
+                            ", ",
+                            listed.stream().map(each -> plain(each) + after).toList());
         }
         return dimension + " = " + plain(from) + after + " to " + plain(to) + after
                 + (isOpen() ? "" : " step " + plain(step) + after);

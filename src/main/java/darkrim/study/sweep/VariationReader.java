@@ -77,8 +77,8 @@ public final class VariationReader {
         }
         BigDecimal step = number(dimension, range.group(3));
         if (step.signum() <= 0) {
-            throw new UnusableStudy("the step of '" + name + "' is "
-                    + (step.signum() == 0 ? "0" : "negative") + ", expected more than 0");
+            throw new UnusableStudy("the step of '" + name + "' is " + (step.signum() == 0 ? "0" : "negative")
+                    + ", expected more than 0");
         }
         if (step.compareTo(to.subtract(from)) > 0) {
             throw new UnusableStudy("the step of '" + name + "' is longer than its range");

@@ -47,8 +47,8 @@ class DesignTest {
     @Test
     void spreadPointsFillEveryBoxOfANetOnceAndStayInTheirRanges() throws Exception {
         for (long seed = 1; seed <= 20; seed++) {
-            List<Map<String, Double>> points =
-                    design(Optional.of(64), Optional.empty(), "a = 1 to 3", "b = 10 to 14").points(seed);
+            List<Map<String, Double>> points = design(Optional.of(64), Optional.empty(), "a = 1 to 3", "b = 10 to 14")
+                    .points(seed);
             for (int halvings = 0; halvings <= 6; halvings++) {
                 int columns = 1 << halvings;
                 int rows = 64 / columns;
@@ -91,7 +91,8 @@ class DesignTest {
                 .hasMessage("these are 10201 points; if you mean it, say so with --many-points");
         VariationReader reader = new VariationReader(SHEETS);
         Variation large = reader.read("a = 0 to 100 step 1");
-        Design meant = new Design(List.of(large, reader.read("b = 0 to 100 step 1")), Optional.empty(), Optional.empty());
+        Design meant =
+                new Design(List.of(large, reader.read("b = 0 to 100 step 1")), Optional.empty(), Optional.empty());
         meant.check(true);
         assertThat(meant.points(1)).hasSize(10_201);
         Variation huge = reader.read("c = 1 to 1e9 step 1");

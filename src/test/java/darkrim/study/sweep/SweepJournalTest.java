@@ -18,8 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The file that lets a sweep go on. */
 class SweepJournalTest {
-    private static final LayoutFamily FAMILY =
-            Sweeps.slit("mean: {surfaces: screen/front, direct: {at_most: 0.1}}");
+    private static final LayoutFamily FAMILY = Sweeps.slit("mean: {surfaces: screen/front, direct: {at_most: 0.1}}");
 
     @TempDir
     private Path folder;
@@ -70,11 +69,7 @@ class SweepJournalTest {
         run();
         try (SweepJournal journal = open()) {
             assertThat(journal.found()).hasSizeGreaterThan(4);
-            SweepResult again = new SweepStudy(FAMILY, settings)
-                    .run(
-                            new Idle(),
-                            journal,
-                            Watch.NONE);
+            SweepResult again = new SweepStudy(FAMILY, settings).run(new Idle(), journal, Watch.NONE);
             assertThat(again.stopped()).isFalse();
         }
     }

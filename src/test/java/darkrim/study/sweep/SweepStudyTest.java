@@ -36,7 +36,9 @@ class SweepStudyTest {
         double full = reference.answers()[0];
         double penumbra = reference.answers()[1];
         double half = reference.parameter("a");
-        LayoutFamily family = Sweeps.family(String.format(Locale.ROOT, """
+        LayoutFamily family = Sweeps.family(String.format(
+                Locale.ROOT,
+                """
                 title: Long slit
                 dimensions: {half: %s mm}
                 beam:
@@ -49,12 +51,17 @@ class SweepStudyTest {
                 requirements:
                   whole-pupil: {surfaces: die/front, pupil_seen: {at_least: 1}}
                   wall-dark: {surfaces: wall/front, direct: none}
-                """, half, 2 * reference.parameter("r"), reference.parameter("H"), reference.parameter("h"),
-                reference.parameter("h"), full, penumbra));
+                """,
+                half,
+                2 * reference.parameter("r"),
+                reference.parameter("H"),
+                reference.parameter("h"),
+                reference.parameter("h"),
+                full,
+                penumbra));
         double width = 0.02;
         String vary = String.format(Locale.ROOT, "half = %s to %s step 0.5", half - 1.2, half + 1.2);
-        SweepResult result =
-                Sweeps.run(family, Sweeps.design(family, Optional.empty(), Optional.of(width), vary));
+        SweepResult result = Sweeps.run(family, Sweeps.design(family, Optional.empty(), Optional.of(width), vary));
         // The proofs leave a little open next to the lines: at most two of the last steps.
         assertThat(sides(result, "whole-pupil"))
                 .as("%s: %s", reference.id(), reference.source())
@@ -78,7 +85,8 @@ class SweepStudyTest {
         LayoutFamily family = Sweeps.slit(DARK, MEAN);
         SweepSettings settings = Sweeps.settings(Sweeps.grid(family, "slit = 1 to 4 step 1"));
         SweepResult one = Sweeps.run(family, settings, SweepRecord.NONE, Watch.NONE, 1);
-        assertThat(Sweeps.run(family, settings, SweepRecord.NONE, Watch.NONE, 3)).isEqualTo(one);
+        assertThat(Sweeps.run(family, settings, SweepRecord.NONE, Watch.NONE, 3))
+                .isEqualTo(one);
     }
 
     /**
@@ -116,7 +124,8 @@ class SweepStudyTest {
                   dark: {surfaces: screen/back, direct: none}
                 """);
         SweepResult result = Sweeps.run(family, Sweeps.grid(family, "side = -1 to 2 step 1"));
-        assertThat(result.points()).extracting(point -> point.verdict().isPresent())
+        assertThat(result.points())
+                .extracting(point -> point.verdict().isPresent())
                 .containsExactly(false, false, true, true);
         assertThat(result.points().get(0).impossible()).contains("slit.yaml:6:").contains("-1 mm");
         assertThat(result.points().get(2).comparedWith()).isEmpty();
@@ -140,12 +149,14 @@ class SweepStudyTest {
                 """);
         SweepResult result = Sweeps.run(family, Sweeps.grid(family, "idle = 1, 2", "side = 2, 4"));
         assertThat(result.idle()).containsExactly("idle");
-        assertThat(result.warnings()).anySatisfy(warning -> assertThat(warning.message()).contains("'hidden'"));
+        assertThat(result.warnings())
+                .anySatisfy(warning -> assertThat(warning.message()).contains("'hidden'"));
     }
 
     @Test
     void theMarginOfWhatMustBeDarkIsInMillimetresAndEndsWhereItTurns() throws Exception {
-        // Slit of half width a = slit / 2 at h = 8, r = 10, H = 200: light ends at a + (a + r) h / (H - h); the strip begins at x = 3.
+        // Slit of half width a = slit / 2 at h = 8, r = 10, H = 200: light ends at a + (a + r) h / (H - h); the strip
+        // begins at x = 3.
         LayoutFamily family = Sweeps.family("""
                 title: Long slit
                 dimensions: {slit: 4 mm}

@@ -37,8 +37,9 @@ class SweepTableTest {
                 .contains(",seen margin [share of pupil],")
                 .endsWith("\r\n");
         int columns = SweepTable.fields(table.header()).size();
-        assertThat(result.points()).allSatisfy(point -> assertThat(SweepTable.fields(table.line(point)))
-                .hasSize(columns));
+        assertThat(result.points())
+                .allSatisfy(point ->
+                        assertThat(SweepTable.fields(table.line(point))).hasSize(columns));
     }
 
     @Test
