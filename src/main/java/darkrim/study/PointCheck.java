@@ -37,6 +37,16 @@ public final class PointCheck {
         return family;
     }
 
+    /** Seed instead of the layout's, if there is one. */
+    public Optional<Long> seed() {
+        return effort.seed();
+    }
+
+    /** Batches of samples that each number gets which sampling must decide. */
+    public int batches() {
+        return plan.firstBatches();
+    }
+
     /**
      * Checks one of them.
      *

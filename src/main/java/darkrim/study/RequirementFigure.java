@@ -5,6 +5,7 @@ import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
+import java.io.Serializable;
 
 /**
  * One requirement of one layout in numbers that can be drawn and compared: those of its worst surface.
@@ -26,7 +27,8 @@ public record RequirementFigure(
         double lower,
         double upper,
         double limit,
-        String worst) {
+        String worst)
+        implements Serializable {
 
     /** The figures of a result. */
     static RequirementFigure of(RequirementResult result) {
