@@ -15,7 +15,8 @@ final class Arrivals extends AbstractFunction2<Object, SentResult, BoxedUnit> {
      * @param count how many will come
      */
     Arrivals(int count) {
-        coming = Stream.generate(CompletableFuture<SentResult>::new).limit(count).toList();
+        coming =
+                Stream.generate(CompletableFuture<SentResult>::new).limit(count).toList();
     }
 
     /** Called by Spark, in a thread of its own. */

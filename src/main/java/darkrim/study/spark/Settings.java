@@ -12,6 +12,9 @@ final class Settings {
     /** A task fails when its executor is lost; with machines that come and go this is no reason to end a study. */
     private static final String FAILURES_BORNE = "16";
 
+    /** Name of the setting that says how long the first executor is waited for, such as {@code 300s} or {@code 2h}. */
+    static final String WAIT = "spark.darkrim.wait";
+
     private Settings() {}
 
     /** The settings for a cluster. */
@@ -19,7 +22,9 @@ final class Settings {
         SparkConf settings = new SparkConf()
                 .setMaster(master)
                 .setIfMissing("spark.app.name", "darkrim")
-                .setIfMissing("spark.log.level", "WARN")
+                // Below this Spark tells of everything that it mends by itself, with stack traces.
+                .setIfMissing("spark.log.level", "ERROR")
+                .setIfMissing(WAIT, "300s")
                 .setIfMissing("spark.task.maxFailures", FAILURES_BORNE);
         ownJar().ifPresent(jar -> settings.setIfMissing("spark.jars", jar.toString()));
         return settings;

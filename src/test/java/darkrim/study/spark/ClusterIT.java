@@ -52,12 +52,9 @@ class ClusterIT {
     @BeforeEach
     void setUp() {
         System.setProperty("spark.ui.enabled", "false");
-        System.setProperty("spark.driver.host", "127.0.0.1");
-        System.setProperty("spark.driver.bindAddress", "127.0.0.1");
+        System.setProperty("spark.log.level", "OFF");
         // The executors get the program as a user's do: as the jar.
-        System.setProperty("spark.jars", System.getProperty("darkrim.jar", ""));
-        // They are Java programs that know of no terminal and no other machine.
-        System.setProperty("spark.executorEnv.SPARK_LOCAL_IP", "127.0.0.1");
+        System.setProperty("spark.jars", System.getProperty("darkrim.jar"));
     }
 
     @AfterEach

@@ -13,6 +13,9 @@ import java.util.stream.Stream;
  */
 final class SparkHome {
     private static final String SCALA = "2.13";
+    private static final String NOT_OF_SPARK =
+            "(darkrim|junit|archunit|snakeyaml|EvalEx|re2j|jts|joml|picocli|progressbar"
+                    + "|commons-(geometry|numbers|rng|statistics|text)).*";
 
     private SparkHome() {}
 
@@ -39,12 +42,12 @@ final class SparkHome {
         }
     }
 
-    /** Everything on the class path but the program, its tests and their tools. */
+    /** Everything on the class path but the program, what its jar brings along, and tools of tests. */
     private static List<Path> jarsOfSpark() {
         return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator, -1))
                 .filter(entry -> entry.endsWith(".jar"))
                 .map(Path::of)
-                .filter(jar -> !jar.getFileName().toString().matches("(darkrim|junit|archunit).*"))
+                .filter(jar -> !jar.getFileName().toString().matches(NOT_OF_SPARK))
                 .map(Path::toAbsolutePath)
                 .toList();
     }
