@@ -24,6 +24,8 @@ final class Settings {
                 .setIfMissing("spark.app.name", "darkrim")
                 // Below this Spark tells of everything that it mends by itself, with stack traces.
                 .setIfMissing("spark.log.level", "ERROR")
+                // Results are handed over as they come, and not kept: their sum may be large.
+                .setIfMissing("spark.driver.maxResultSize", "0")
                 .setIfMissing(WAIT, "300s")
                 .setIfMissing("spark.task.maxFailures", FAILURES_BORNE);
         ownJar().ifPresent(jar -> settings.setIfMissing("spark.jars", jar.toString()));

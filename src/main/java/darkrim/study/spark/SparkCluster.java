@@ -109,8 +109,10 @@ public final class SparkCluster implements PointWorkers {
             }
             throw new WorkersLost("the cluster gave up: " + reason(lost.getCause()), lost.getCause());
         } finally {
-            job.cancel();
-            study.destroy();
+            if (!spark.sc().isStopped()) {
+                job.cancel();
+                study.destroy();
+            }
         }
     }
 

@@ -9,6 +9,7 @@ import darkrim.study.LocalThreads;
 import darkrim.study.PointCheck;
 import darkrim.study.PointResult;
 import darkrim.study.PointWorkers;
+import darkrim.study.WorkersLost;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,6 +94,24 @@ class ClusterIT {
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("no_such");
         }
+    }
+
+    @Test
+    void aClusterThatGoesAwayIsTheEndUnlessTheUserStoppedIt() throws Exception {
+        List<PointResult> before = new ArrayList<>();
+        try (PointWorkers spark = SparkCluster.at("local[2]")) {
+            assertThatThrownBy(() -> spark.work(
+                            check,
+                            points(),
+                            result -> {
+                                before.add(result);
+                                spark.close();
+                            },
+                            () -> false))
+                    .isInstanceOf(WorkersLost.class)
+                    .hasMessageStartingWith("the cluster gave up: ");
+        }
+        assertThat(before).isNotEmpty().isEqualTo(expected.subList(0, before.size()));
     }
 
     @Test
