@@ -97,15 +97,16 @@ class ClusterIT {
     }
 
     @Test
-    void aClusterThatGoesAwayIsTheEndUnlessTheUserStoppedIt() throws Exception {
+    void ofAClusterThatGoesAwayItIsSaidAndWhatCameBeforeIsGood() throws Exception {
         List<PointResult> before = new ArrayList<>();
         try (PointWorkers spark = SparkCluster.at("local[2]")) {
+            Runnable leave = spark::close;
             assertThatThrownBy(() -> spark.work(
                             check,
                             points(),
                             result -> {
                                 before.add(result);
-                                spark.close();
+                                leave.run();
                             },
                             () -> false))
                     .isInstanceOf(WorkersLost.class)
