@@ -25,7 +25,8 @@ final class LayoutOptions {
             names = "--samples",
             paramLabel = "N",
             converter = SampleCount.class,
-            description = "Samples at most, such as 2e8; default: the layout's for a check, 1e6 for a point.")
+            description =
+                    "Samples at most, such as 2e8; default: the layout's for a check, 1e6 for a point, 3e4 for each number of a build.")
     private Long samples;
 
     @Option(

@@ -38,6 +38,13 @@ class WholeNumber implements ITypeConverter<Long> {
         }
     }
 
+    /** A number of sampled builds. */
+    static final class Builds extends WholeNumber {
+        Builds() {
+            super(1, 1_000_000);
+        }
+    }
+
     /** A number of threads. */
     static final class Threads extends WholeNumber {
         Threads() {

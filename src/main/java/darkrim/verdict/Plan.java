@@ -16,6 +16,12 @@ public record Plan(int firstBatches, boolean everySurface, int looks) {
         return new Plan(batches, false, 1);
     }
 
+    /** How many batches hold a number of samples; at least one. */
+    public static int batchesOf(long samples) {
+        long batches = -Math.floorDiv(-samples, (long) Measurements.BATCH);
+        return (int) Math.max(1, Math.min(Integer.MAX_VALUE, batches));
+    }
+
     /** Checks the numbers. */
     public Plan {
         if (firstBatches < 1 || looks < 1) {

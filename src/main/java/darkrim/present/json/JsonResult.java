@@ -1,6 +1,7 @@
 package darkrim.present.json;
 
 import darkrim.study.CheckResult;
+import darkrim.study.tolerance.ToleranceResult;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.SerializationFeature;
@@ -15,6 +16,17 @@ public final class JsonResult {
             .build();
 
     private JsonResult() {}
+
+    /**
+     * A tolerance study, as docs/tolerance.schema.json describes it.
+     *
+     * @param result the study
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(ToleranceResult result, String version) {
+        return MAPPER.writeValueAsString(ToleranceDocument.of(result, version)) + "\n";
+    }
 
     /**
      * The whole result.

@@ -74,7 +74,7 @@ record ResultDocument(
     /** What was checked. */
     record LayoutDocument(
             String file, String sha256, String title, String revision, Map<String, DimensionDocument> dimensions) {
-        private static LayoutDocument of(Layout layout) {
+        static LayoutDocument of(Layout layout) {
             Map<String, DimensionDocument> dimensions = new LinkedHashMap<>();
             layout.dimensions().forEach((name, dimension) -> dimensions.put(name, DimensionDocument.of(dimension)));
             String hash = layout.source().sha256();
