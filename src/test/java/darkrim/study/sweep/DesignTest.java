@@ -58,7 +58,7 @@ class DesignTest {
                     double y = (point.get("b") - 10) / 4;
                     assertThat(x).isBetween(0.0, Math.nextDown(1.0));
                     assertThat(y).isBetween(0.0, Math.nextDown(1.0));
-                    boxes.add((int) (x * columns) * rows + (int) (y * rows));
+                    boxes.add(((int) (x * columns)) * rows + (int) (y * rows));
                 }
                 assertThat(boxes).as("seed %d, %d columns", seed, columns).hasSize(64);
             }
