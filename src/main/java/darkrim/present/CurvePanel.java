@@ -69,7 +69,7 @@ final class CurvePanel {
         chart(width, height).paint(graphics, width, height);
     }
 
-    private XYChart chart(int width, int height) {
+    XYChart chart(int width, int height) {
         XYChart chart = new XYChartBuilder()
                 .width(width)
                 .height(height)

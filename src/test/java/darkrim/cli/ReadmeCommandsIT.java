@@ -60,8 +60,7 @@ class ReadmeCommandsIT {
                 Files.copy(layout, copies.resolve(layout.getFileName()));
             }
         }
-        // Quotes are for the shell, which is not asked here; what they hold has no spaces.
-        Run run = Jar.run(folder, Map.of(), arguments.replace("'", "").split(" +"));
+        Run run = Jar.run(folder, Map.of(), ShellWords.of(arguments));
         assertThat(run.code()).as(run.errors()).isEqualTo(code);
         assertThat(run.errors()).doesNotContain("Exception").doesNotContain("\tat ");
     }
