@@ -16,7 +16,7 @@ final class Svg {
      */
     Svg(double width, double height) {
         try {
-            xml = XMLOutputFactory.newInstance().createXMLStreamWriter(text);
+            xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
             xml.writeStartDocument("UTF-8", "1.0");
             xml.writeCharacters("\n");
             xml.writeStartElement("svg");

@@ -12,7 +12,7 @@ final class SvgDocument {
 
     static Document empty() {
         try {
-            return DocumentBuilderFactory.newInstance()
+            return DocumentBuilderFactory.newDefaultInstance()
                     .newDocumentBuilder()
                     .getDOMImplementation()
                     .createDocument(NAMESPACE, "svg", null);

@@ -122,7 +122,7 @@ class PupilDrawingTest {
     }
 
     private static Document parse(String svg) throws Exception {
-        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
         factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
         return factory.newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
     }
