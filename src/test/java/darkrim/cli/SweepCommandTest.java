@@ -126,7 +126,8 @@ class SweepCommandTest {
 
     @Test
     void twoOutputsInOneFileAreRefused() {
-        Run run = Run.of("sweep", layout.toString(), "--vary", "slit=1,2", "--csv", path("f", "x"), "--json", path("f", "x"));
+        Run run = Run.of(
+                "sweep", layout.toString(), "--vary", "slit=1,2", "--csv", path("f", "x"), "--json", path("f", "x"));
         assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(run.errors()).contains("two outputs name the same file");
     }

@@ -16,7 +16,15 @@ import org.junit.jupiter.api.io.TempDir;
 class SweepKillIT {
     private static final int KILLS = 5;
     private static final List<String> SWEEP = List.of(
-            "sweep", "slit.yaml", "--vary", "slit = 1 to 6 step 0.05", "--samples", "2e5", "--margins", "none", "--csv");
+            "sweep",
+            "slit.yaml",
+            "--vary",
+            "slit = 1 to 6 step 0.05",
+            "--samples",
+            "2e5",
+            "--margins",
+            "none",
+            "--csv");
 
     @TempDir
     private Path folder;
@@ -39,9 +47,10 @@ class SweepKillIT {
                 started.process().destroyForcibly().waitFor();
                 torn++;
             }
-            assertThat(folder.resolve("killed.csv")).satisfiesAnyOf(
-                    file -> assertThat(file).doesNotExist(),
-                    file -> assertThat(file).hasSameBinaryContentAs(folder.resolve("whole.csv")));
+            assertThat(folder.resolve("killed.csv"))
+                    .satisfiesAnyOf(
+                            file -> assertThat(file).doesNotExist(),
+                            file -> assertThat(file).hasSameBinaryContentAs(folder.resolve("whole.csv")));
             Files.delete(started.output());
             Files.delete(started.errors());
         }

@@ -123,7 +123,8 @@ class SweepPresentationTest {
         Design two = Sweeps.design(TWO, Optional.of(4), Optional.empty(), "wide = 1 to 2", "deep = 1 to 2");
         assertThatThrownBy(() -> SweepChart.check(two, "x.svg"))
                 .isInstanceOf(UnusableStudy.class)
-                .hasMessageStartingWith("--chart draws one dimension or a grid of two, not 2 dimensions of spread points");
+                .hasMessageStartingWith(
+                        "--chart draws one dimension or a grid of two, not 2 dimensions of spread points");
         assertThatThrownBy(() -> SweepChart.check(Sweeps.grid(TWO, "wide = 1, 2"), "x.jpg"))
                 .hasMessage("--chart x.jpg: expected a name that ends in .svg or .png");
     }

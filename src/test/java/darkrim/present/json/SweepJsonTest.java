@@ -58,7 +58,8 @@ class SweepJsonTest {
         assertThat(document.get("points")).hasSize(3);
         JsonNode none = document.get("points").get(0);
         assertThat(none.get("verdict").isNull()).isTrue();
-        assertThat(none.get("impossible_because").asString()).isEqualTo(result.points().get(0).impossible());
+        assertThat(none.get("impossible_because").asString())
+                .isEqualTo(result.points().get(0).impossible());
         JsonNode last = document.get("points").get(2).get("requirements").get(1);
         assertThat(last.get("value").asDouble())
                 .isEqualTo(result.points().get(2).lines().get(1).figure().value());
