@@ -145,6 +145,27 @@ class ArchitectureTest {
         check(noClasses().that(outside("cli")).should().dependOnClassesThat(resideInAPackage("picocli..")));
     }
 
+    /** Whoever has no Spark runs everything but this. */
+    @Test
+    void sparkIsOnlyInItsPackageAndOnlyTheOptionForItNamesThat() {
+        check(noClasses()
+                .that()
+                .resideOutsideOfPackage(inside("study.spark"))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage("org.apache.spark..", "scala..")));
+        check(noClasses()
+                .that()
+                .resideOutsideOfPackage(inside("study.spark"))
+                .and()
+                .haveSimpleNameNotStartingWith("WorkersOption")
+                .and()
+                .doNotHaveFullyQualifiedName("darkrim.cli.WorkersOption$Address")
+                .should()
+                .dependOnClassesThat(in("study.spark")));
+        assertThat(MAIN.stream().filter(each -> each.getPackageName().equals("darkrim.study.spark")))
+                .isNotEmpty();
+    }
+
     @Test
     void withinTheCommandLineOnlyTheViewCommandNamesTheView() {
         check(noClasses()

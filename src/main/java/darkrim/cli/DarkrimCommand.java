@@ -24,6 +24,7 @@ final class DarkrimCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "a command is missing, expected check, seen-from or sweep");
+        throw new ParameterException(
+                spec.commandLine(), "a command is missing, expected check, seen-from, sweep or tolerance");
     }
 }

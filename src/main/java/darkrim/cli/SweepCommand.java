@@ -3,9 +3,9 @@ package darkrim.cli;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.present.SweepReport;
 import darkrim.study.LayoutFamily;
-import darkrim.study.LocalThreads;
 import darkrim.study.MarginScope;
 import darkrim.study.PointSettings;
+import darkrim.study.PointWorkers;
 import darkrim.study.UnusableStudy;
 import darkrim.study.WorkersLost;
 import darkrim.study.sweep.Design;
@@ -55,6 +55,9 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
     private static final int BATCHES = 8;
 
     private final Surroundings surroundings;
+
+    @Mixin
+    private WorkersOption where;
 
     @Option(
             names = "--vary",
@@ -166,7 +169,7 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
     private SweepResult swept(SweepStudy study, SweepRecord record)
             throws WorkersLost, UnusableStudy, UnusableInput, IOException {
         Watch watch = surroundings.watch().get();
-        try (LocalThreads workers = new LocalThreads(options.effort().threads())) {
+        try (PointWorkers workers = where.open(options.effort().threads())) {
             return study.run(workers, record, watch);
         } finally {
             if (watch instanceof Progress progress) {

@@ -38,6 +38,13 @@ class WholeNumber implements ITypeConverter<Long> {
         }
     }
 
+    /** A number of sampled builds. */
+    static final class Builds extends WholeNumber {
+        Builds() {
+            super(1, 1_000_000);
+        }
+    }
+
     /** A number of points of a study. */
     static final class Points extends WholeNumber {
         Points() {

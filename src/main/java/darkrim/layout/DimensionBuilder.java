@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The units and named dimensions of a file, and with them the values of all its numbers. */
@@ -20,6 +21,7 @@ final class DimensionBuilder {
     private final Map<String, Double> chosen;
     private final Findings findings;
     private final Map<String, Amount> written = new LinkedHashMap<>();
+    private final Map<String, Fields> withKeys = new LinkedHashMap<>();
     private final Set<String> broken = new HashSet<>();
 
     /**
@@ -36,8 +38,11 @@ final class DimensionBuilder {
     /** Settles all numbers of the file and hands over the named ones. */
     Map<String, Dimension> build(List<Amount> amounts) {
         file.find("dimensions").ifPresent(value -> collect((Value.Named) value));
-        Quantities quantities = new Quantities(unit("length"), unit("angle"), written, chosen, findings);
+        Map<Amount, String> alike = new LinkedHashMap<>();
+        withKeys.forEach((name, fields) -> ToleranceBuilder.amounts(fields).forEach(amount -> alike.put(amount, name)));
+        Quantities quantities = new Quantities(unit("length"), unit("angle"), written, alike, chosen, findings);
         quantities.settle(amounts, broken);
+        ToleranceBuilder tolerances = new ToleranceBuilder(findings);
         Map<String, Dimension> dimensions = new LinkedHashMap<>();
         quantities.dimensions().forEach((name, settled) -> {
             Amount amount = written.get(name);
@@ -48,6 +53,8 @@ final class DimensionBuilder {
                             settled.value(),
                             kind(settled.measure()),
                             amount.written().text(),
+                            Optional.ofNullable(withKeys.get(name))
+                                    .flatMap(fields -> tolerances.ofDimension(name, fields)),
                             amount.place()));
         });
         return dimensions;
@@ -82,6 +89,9 @@ final class DimensionBuilder {
             if (amount instanceof Amount found) {
                 written.put(name, found);
                 broken.remove(name);
+                if (value instanceof Fields fields) {
+                    withKeys.put(name, fields);
+                }
             }
         });
     }

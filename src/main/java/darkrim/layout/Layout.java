@@ -43,6 +43,40 @@ public record Layout(
         requirements = List.copyOf(requirements);
     }
 
+    /** The same with other parts. */
+    public Layout with(List<Part> others) {
+        return new Layout(
+                title,
+                revision,
+                source,
+                dimensions,
+                finishes,
+                finishRules,
+                beam,
+                others,
+                requirements,
+                placementError,
+                sampling,
+                maps);
+    }
+
+    /** The same with only one of its requirements. */
+    public Layout withOnly(Requirement requirement) {
+        return new Layout(
+                title,
+                revision,
+                source,
+                dimensions,
+                finishes,
+                finishRules,
+                beam,
+                parts,
+                List.of(requirement),
+                placementError,
+                sampling,
+                maps);
+    }
+
     /**
      * Where a layout came from.
      *

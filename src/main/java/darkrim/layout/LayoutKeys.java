@@ -16,10 +16,7 @@ final class LayoutKeys {
             Key.withDefault(
                     "angle", new Kind.Choice(Unit.symbols(Measure.ANGLE)), "deg", "Unit of angles that carry none."));
 
-    private static final Kind DIMENSION = new Kind.Either(List.of(
-            Kinds.ANY,
-            Kind.Structure.of(
-                    "dimension", Key.required("value", Kinds.ANY, "A number, a number with a unit, or a formula."))));
+    private static final Kind DIMENSION = new Kind.Either(List.of(Kinds.ANY, ToleranceKeys.DIMENSION));
 
     private static final Kind FINISH = Kind.Structure.of(
             "finish",

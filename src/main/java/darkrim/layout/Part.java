@@ -12,12 +12,35 @@ import java.util.Optional;
  * @param placement where it stands
  * @param repeat how often it is repeated, if it is
  * @param finish name of its finish; absent where none is stated, which absorbs everything as {@link #NO_FINISH} does
+ * @param tolerance how far it may stand from its place; absent where none is stated
  * @param place where it stands in the file
  */
 public record Part(
-        String name, Shape shape, Placement placement, Optional<Repeat> repeat, Optional<String> finish, Place place) {
+        String name,
+        Shape shape,
+        Placement placement,
+        Optional<Repeat> repeat,
+        Optional<String> finish,
+        Optional<PlacementTolerance> tolerance,
+        Place place) {
     /** The finish that absorbs everything; a part for which none is stated has it, too. */
     public static final String NO_FINISH = "absorber";
+
+    /** A part that stands exactly where it is drawn. */
+    public Part(
+            String name,
+            Shape shape,
+            Placement placement,
+            Optional<Repeat> repeat,
+            Optional<String> finish,
+            Place place) {
+        this(name, shape, placement, repeat, finish, Optional.empty(), place);
+    }
+
+    /** The same part in another place. */
+    public Part at(Placement other) {
+        return new Part(name, shape, other, repeat, finish, tolerance, place);
+    }
 
     /**
      * Copies of a part in a grid about the place of the part. Copy (i, j), counted from 1, is named {@code part[i,j]}.

@@ -26,7 +26,8 @@ record PartBuilder(FinishBuilder finishes, Findings findings) {
                 || !finish.map(finishes::isKnown).orElse(true)) {
             return Optional.empty();
         }
-        return Optional.of(new Part(name, shape.get(), placement.get(), repeat, finish, place));
+        Optional<PlacementTolerance> tolerance = new ToleranceBuilder(findings).ofPart(fields);
+        return Optional.of(new Part(name, shape.get(), placement.get(), repeat, finish, tolerance, place));
     }
 
     private Optional<Shape> shape(Fields fields) {

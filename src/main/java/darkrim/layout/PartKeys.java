@@ -38,7 +38,8 @@ final class PartKeys {
                     "mirror",
                     Kinds.AXIS,
                     "Mirrors the part at the plane through its origin that is square to this axis, before turning."),
-            Key.optional("repeat", REPEAT, "Copies in a grid about the part's place, along x and y; numbered from 1."));
+            Key.optional("repeat", REPEAT, "Copies in a grid about the part's place, along x and y; numbered from 1."),
+            ToleranceKeys.PLACEMENT);
 
     private PartKeys() {}
 

@@ -62,7 +62,7 @@ final class EvidenceWords {
         if (share.lowest().isEmpty()) {
             return "not looked at";
         }
-        return "least " + Figures.share(share.atMost()) + " at "
+        return (share.isNear() ? "least " : "lowest found ") + Figures.share(share.atMost()) + " at "
                 + point(share.lowest().get()) + ", exact; "
                 + (share.atLeast() > 0
                         ? "nowhere below " + Figures.shareAtLeast(share.atLeast()) + ", proved"

@@ -3,6 +3,7 @@ package darkrim.present;
 import darkrim.assembly.Feasibility;
 import darkrim.layout.Layout;
 import darkrim.study.CheckResult;
+import darkrim.verdict.Evidence;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
 import java.util.List;
@@ -54,6 +55,15 @@ final class HeadSection {
                                 : "even without placement error; the verdict covers only what the requirements ask."));
     }
 
+    /** Whether all that is not decided is a matter of proofs, in which no sample takes part. */
+    private static boolean byGeometryOnly(List<RequirementResult> all) {
+        return all.stream()
+                .filter(result -> result.verdict() == Verdict.UNDECIDED)
+                .flatMap(result -> result.outcomes().stream())
+                .filter(outcome -> outcome.verdict() == Verdict.UNDECIDED)
+                .noneMatch(outcome -> outcome.evidence() instanceof Evidence.Sampled);
+    }
+
     /** The verdict on all requirements together, one sentence without the word itself. */
     static String sentence(CheckResult result) {
         List<RequirementResult> all = result.judgement().requirements();
@@ -61,7 +71,10 @@ final class HeadSection {
         String open = names(all, Verdict.UNDECIDED);
         String why = result.judgement().stopped()
                 ? " when the work was stopped"
-                : " within " + Figures.counted(result.effort().mostSamples(), "sample") + " (--samples allows more)";
+                : byGeometryOnly(all)
+                        ? " by geometry (more samples would not help)"
+                        : " within " + Figures.counted(result.effort().mostSamples(), "sample")
+                                + " (--samples allows more)";
         return switch (result.judgement().verdict()) {
             case PASS -> Figures.all(all.size(), "requirement") + (all.size() == 1 ? " holds." : " hold.");
             case FAIL ->

@@ -8,6 +8,7 @@ import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.SurfaceResult;
+import darkrim.verdict.Verdict;
 import java.util.OptionalDouble;
 
 /** The numbers of a result as they are shown. */
@@ -24,7 +25,7 @@ final class Values {
             return sampled(sampled.estimate());
         }
         if (outcome.evidence() instanceof Evidence.ExactShare share) {
-            return share.isWhole() ? "whole pupil" : share(outcome.value());
+            return share.isWhole() ? "whole pupil" : share(outcome, share);
         }
         if (outcome.evidence() instanceof Evidence.ProvedBound bound) {
             return bound(bound.atMost());
@@ -32,8 +33,14 @@ final class Values {
         return of(result.judgement().surfaces().get(outcome.surface().index()), LightClass.DIRECT);
     }
 
-    private static String share(double least) {
-        return Double.isNaN(least) ? "not looked at" : "least " + Figures.share(least);
+    private static String share(Outcome outcome, Evidence.ExactShare share) {
+        if (share.lowest().isEmpty()) {
+            return "not looked at";
+        }
+        if (outcome.verdict() == Verdict.PASS && !share.isNear()) {
+            return "proved >= " + Figures.shareAtLeast(share.atLeast());
+        }
+        return (share.isNear() ? "least " : "least <= ") + Figures.share(share.atMost());
     }
 
     private static String bound(double atMost) {

@@ -21,7 +21,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 public final class LeastShare {
     /** Cells are never asked to settle a share to less than this. */
     private static final double FINEST = 1e-5;
-    /** How near the bounds must come to show where the worst point is, once it is known that one sees too little. */
+    /** How near the bounds should come to show where the worst point is, once it is known on which side of the limit it lies. */
     private static final double NEAR = 0.01;
     /** Share of the work that this is worth. */
     private static final double FOR_THE_WORST = 0.2;
@@ -100,10 +100,7 @@ public final class LeastShare {
      */
     public Bracket against(Surface surface, double limit, BooleanSupplier stop) {
         Goal goal = (low, high, spent) -> {
-            if (low >= limit) {
-                return 0;
-            }
-            if (high < limit) {
+            if (low >= limit || high < limit) {
                 return high - low > NEAR && spent < FOR_THE_WORST ? NEAR : 0;
             }
             return Math.max(FINEST, 0.5 * (high - limit));

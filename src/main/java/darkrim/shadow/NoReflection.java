@@ -9,6 +9,7 @@ import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
@@ -26,13 +27,13 @@ final class NoReflection {
     /** One for each face of the receiver; all of them must hold. Empty where nothing is known. */
     private final List<DarknessProof> unseen;
 
-    NoReflection(Scene scene, FacetTree tree, Surface receiver) {
-        dark = new DarknessProof(scene, tree, BRIEF);
+    NoReflection(Scene scene, FacetTree tree, Surface receiver, BooleanSupplier stop) {
+        dark = new DarknessProof(scene, tree, BRIEF, stop);
         List<Face> faces = dark.faces(receiver);
         unseen = faces.size() > MOST_FACES
                 ? List.of()
                 : faces.stream()
-                        .map(face -> new DarknessProof(scene.under(light(face.piece())), tree, BRIEF))
+                        .map(face -> new DarknessProof(scene.under(light(face.piece())), tree, BRIEF, stop))
                         .toList();
     }
 

@@ -8,6 +8,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -30,12 +32,17 @@ public final class ReflectedBound {
     private static final int PROOFS = 200;
     /** After so many pieces in a row for which a proof was tried in vain, none is tried any more. */
     private static final int PATIENCE = 50;
+    /** Of a surface of more facets only single pieces are proved unseen. */
+    private static final int MOST_FACETS_TO_PROVE_WHOLE = 300;
+    /** With more pairs of facets of senders and receiver no bound is sought. */
+    private static final long MOST_PAIRS = 20_000_000;
     /** Covers the rounding of the sums. */
     private static final double ROUNDED_UP = 1 + 1e-9;
 
     private final Scene scene;
     private final FacetTree tree;
     private final Set<Surface> dark;
+    private final BooleanSupplier stop;
 
     /**
      * @param scene the scene
@@ -43,6 +50,17 @@ public final class ReflectedBound {
      * @param dark surfaces that are proved dark: they send nothing
      */
     public ReflectedBound(Scene scene, FacetTree tree, Set<Surface> dark) {
+        this(scene, tree, dark, () -> false);
+    }
+
+    /**
+     * @param scene the scene
+     * @param tree the tree over its facets
+     * @param dark surfaces that are proved dark: they send nothing
+     * @param stop whether to give up, asked often and from any thread: the bound is then what is known so far
+     */
+    public ReflectedBound(Scene scene, FacetTree tree, Set<Surface> dark, BooleanSupplier stop) {
+        this.stop = stop;
         this.scene = scene;
         this.tree = tree;
         this.dark = Set.copyOf(dark);
@@ -58,17 +76,26 @@ public final class ReflectedBound {
      *
      * @param receiver the surface
      * @param limit relative irradiance
+     * @return the bound; infinite where so many facets face so many others that none was sought
      */
     public double of(Surface receiver, double limit) {
+        if ((long) sendingFacets() * receiver.facetCount() > MOST_PAIRS) {
+            return Double.POSITIVE_INFINITY;
+        }
         PieceFlux flux = new PieceFlux(scene, triangles(receiver));
         PriorityQueue<Piece> pieces = pieces(flux);
         double plain = bound(cut(pieces, flux), receiver);
-        if (plain <= limit) {
+        if (plain <= limit || stop.getAsBoolean()) {
             return plain;
         }
-        NoReflection none = new NoReflection(scene, tree, receiver);
+        NoReflection none = new NoReflection(scene, tree, receiver, stop);
         PriorityQueue<Piece> seen = pieces(flux);
-        seen.removeIf(piece -> none.isUnseen(piece.sender()));
+        Set<Surface> unseen = seen.stream()
+                .map(Piece::sender)
+                .distinct()
+                .filter(sender -> sender.facetCount() <= MOST_FACETS_TO_PROVE_WHOLE && none.isUnseen(sender))
+                .collect(Collectors.toSet());
+        seen.removeIf(piece -> unseen.contains(piece.sender()));
         return Math.min(plain, bound(cutAndProve(seen, flux, none), receiver));
     }
 
@@ -81,11 +108,22 @@ public final class ReflectedBound {
      */
     private record Piece(Surface sender, int plane, SpaceTriangle triangle, double flux, double brightest) {}
 
+    private int sendingFacets() {
+        return scene.surfaces().stream()
+                .filter(this::maySend)
+                .mapToInt(Surface::facetCount)
+                .sum();
+    }
+
+    private boolean maySend(Surface surface) {
+        return !dark.contains(surface) && surface.finish().reflectance() > 0;
+    }
+
     /** The facets of all surfaces that may send light. */
     private PriorityQueue<Piece> pieces(PieceFlux flux) {
         PriorityQueue<Piece> pieces = new PriorityQueue<>(Comparator.comparingDouble(piece -> -piece.flux()));
         for (Surface sender : scene.surfaces()) {
-            if (!dark.contains(sender) && sender.finish().reflectance() > 0) {
+            if (maySend(sender)) {
                 for (int f = sender.firstFacet(); f < sender.firstFacet() + sender.facetCount(); f++) {
                     add(pieces, piece(sender, scene.plane(f), triangle(sender, f), flux));
                 }
@@ -111,7 +149,7 @@ public final class ReflectedBound {
         int vain = 0;
         for (int i = 0; i < CUTS && !pieces.isEmpty(); i++) {
             Piece most = pieces.remove();
-            if (i < PROOFS && vain < PATIENCE && none.isProved(most.triangle(), most.plane())) {
+            if (i < PROOFS && vain < PATIENCE && !stop.getAsBoolean() && none.isProved(most.triangle(), most.plane())) {
                 vain = 0;
             } else {
                 vain++;

@@ -1,7 +1,7 @@
 package darkrim.study;
 
-import java.util.List;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
@@ -18,19 +18,20 @@ public final class InOrder {
     /**
      * Waits for results and hands each over as soon as it and all before it are there.
      *
-     * @param coming the results, in their order
+     * @param coming the results, in their order; each is taken out when it is handed over, so that it need not be kept
      * @param results receives them, in the calling thread
      * @param stop asked several times a second, in the calling thread; once it says yes, no more are handed over
      * @return how many were handed over
      * @throws ExecutionException if the next result will not come
      * @throws IllegalStateException if the calling thread is interrupted
      */
-    public static <R> int handOver(List<? extends Future<R>> coming, Consumer<? super R> results, BooleanSupplier stop)
+    public static <R> int handOver(Queue<? extends Future<R>> coming, Consumer<? super R> results, BooleanSupplier stop)
             throws ExecutionException {
         int done = 0;
-        while (done < coming.size() && !stop.getAsBoolean()) {
-            Optional<R> next = glance(coming.get(done));
+        while (!coming.isEmpty() && !stop.getAsBoolean()) {
+            Optional<R> next = glance(coming.element());
             if (next.isPresent()) {
+                coming.remove();
                 results.accept(next.get());
                 done++;
             }

@@ -8,6 +8,7 @@ import darkrim.layout.Dimension;
 import darkrim.layout.Layout;
 import darkrim.layout.LayoutReader;
 import darkrim.layout.LayoutReading;
+import darkrim.layout.Part;
 import darkrim.layout.form.YamlText;
 import java.io.IOException;
 import java.io.InputStream;
@@ -97,14 +98,38 @@ public final class LayoutFamily {
      * @throws IllegalArgumentException if the file does not define a name
      */
     public Layout with(Map<String, Double> chosen, Findings findings) throws UnusableInput {
+        return with(chosen, Map.of(), findings);
+    }
+
+    /**
+     * The layout with other values of some dimensions and with some parts out of place.
+     *
+     * @param chosen values by name, in mm, degrees or plain
+     * @param moved how far parts are from their place, by name of the part
+     * @param findings receives what is wrong with it, and warnings
+     * @throws UnusableInput if with these values it has an error
+     * @throws IllegalArgumentException if the file does not define a name
+     */
+    public Layout with(Map<String, Double> chosen, Map<String, PartOffset> moved, Findings findings)
+            throws UnusableInput {
         chosen.keySet().forEach(key -> {
             if (!written.dimensions().containsKey(key)) {
                 throw new IllegalArgumentException("there is no dimension '" + key + "'");
             }
         });
+        moved.keySet().forEach(key -> {
+            if (written.parts().stream().noneMatch(part -> part.name().equals(key))) {
+                throw new IllegalArgumentException("there is no part '" + key + "'");
+            }
+        });
         LayoutReading reading = LayoutReader.read(name, content, chosen);
         findings.addAll(reading.findings());
         findings.throwIfErrors();
-        return reading.layout().orElseThrow();
+        Layout layout = reading.layout().orElseThrow();
+        List<Part> parts = layout.parts().stream()
+                .map(part ->
+                        part.at(moved.getOrDefault(part.name(), PartOffset.NONE).of(part.placement())))
+                .toList();
+        return moved.isEmpty() ? layout : layout.with(parts);
     }
 }

@@ -1,7 +1,9 @@
 package darkrim.study;
 
+import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -28,9 +30,8 @@ public final class LocalThreads implements PointWorkers {
     @Override
     public int work(
             PointCheck check, List<Map<String, Double>> points, Consumer<PointResult> results, BooleanSupplier stop) {
-        List<Future<PointResult>> coming = points.stream()
-                .map(point -> threads.submit(() -> check.at(point)))
-                .toList();
+        Queue<Future<PointResult>> coming = new ArrayDeque<>();
+        points.forEach(point -> coming.add(threads.submit(() -> check.at(point))));
         try {
             return InOrder.handOver(coming, results, stop);
         } catch (ExecutionException broken) {

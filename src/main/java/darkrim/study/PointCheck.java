@@ -4,6 +4,7 @@ import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Layout;
+import darkrim.layout.Requirement;
 import darkrim.verdict.Plan;
 import darkrim.verdict.Watch;
 import java.util.List;
@@ -59,24 +60,71 @@ public final class PointCheck {
     }
 
     /**
+     * Checks the layout as written.
+     *
+     * @throws UnusableInput with everything that is wrong with it
+     */
+    public CheckResult asWritten() throws UnusableInput {
+        Findings findings = new Findings();
+        return Check.of(family.with(Map.of(), findings), findings, effort, plan, Watch.NONE);
+    }
+
+    /**
      * Checks one of them.
      *
      * @param chosen values by name, in mm, degrees or plain
      * @throws IllegalArgumentException if the file does not define a name
      */
     public PointResult at(Map<String, Double> chosen) {
+        return at(chosen, Map.of());
+    }
+
+    /**
+     * Checks one of them with some parts out of place.
+     *
+     * @param chosen values by name, in mm, degrees or plain
+     * @param moved how far parts are from their place, by name of the part
+     * @throws IllegalArgumentException if the file does not define a name
+     */
+    public PointResult at(Map<String, Double> chosen, Map<String, PartOffset> moved) {
         Findings findings = new Findings();
         try {
-            Layout layout = family.with(chosen, findings);
+            Layout layout = family.with(chosen, moved, findings);
             CheckResult result = Check.of(layout, findings, effort, plan, Watch.NONE);
             List<RequirementFigure> figures = new FigureReading(result.judgement()).all();
             return new PointResult(chosen, Optional.of(result.judgement().verdict()), figures, "");
         } catch (UnusableInput impossible) {
-            String why = impossible.findings().stream()
-                    .filter(finding -> finding.severity() == Finding.Severity.ERROR)
-                    .map(Finding::toString)
-                    .collect(Collectors.joining("; "));
-            return new PointResult(chosen, Optional.empty(), List.of(), why);
+            return new PointResult(chosen, Optional.empty(), List.of(), reason(impossible));
         }
+    }
+
+    /**
+     * Checks one requirement of one of them and measures its margin.
+     *
+     * @param chosen values by name, in mm, degrees or plain
+     * @param moved how far parts are from their place, by name of the part
+     * @param requirement name of the requirement
+     * @throws IllegalArgumentException if the file does not define a name
+     */
+    public RequirementMargin margin(Map<String, Double> chosen, Map<String, PartOffset> moved, String requirement) {
+        Findings findings = new Findings();
+        try {
+            Layout whole = family.with(chosen, moved, findings);
+            Requirement asked = whole.requirements().stream()
+                    .filter(each -> each.name().equals(requirement))
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("there is no requirement '" + requirement + "'"));
+            CheckResult result = Check.of(whole.withOnly(asked), findings, effort, plan, Watch.NONE);
+            return RequirementMargin.of(result.judgement().requirements().get(0), result.scene());
+        } catch (UnusableInput impossible) {
+            return RequirementMargin.impossible(requirement, reason(impossible));
+        }
+    }
+
+    private static String reason(UnusableInput impossible) {
+        return impossible.findings().stream()
+                .filter(finding -> finding.severity() == Finding.Severity.ERROR)
+                .map(Finding::toString)
+                .collect(Collectors.joining("; "));
     }
 }

@@ -66,6 +66,6 @@ final class ProvenLight implements Prover {
 
     @Override
     public double mostReflected(Surface surface, Set<Surface> dark, double limit) {
-        return new ReflectedBound(scene, tree, dark).of(surface, limit);
+        return new ReflectedBound(scene, tree, dark, stop).of(surface, limit);
     }
 }

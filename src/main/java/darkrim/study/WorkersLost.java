@@ -6,7 +6,7 @@ public final class WorkersLost extends Exception {
 
     /**
      * @param message what happened, without a full stop
-     * @param cause what was reported
+     * @param cause what was reported; null if nothing was
      */
     public WorkersLost(String message, Throwable cause) {
         super(message, cause);

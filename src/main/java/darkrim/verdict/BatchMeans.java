@@ -43,4 +43,14 @@ public final class BatchMeans {
                 .map(Estimate::mean)
                 .toList();
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof BatchMeans means && tallies.equals(means.tallies);
+    }
+
+    @Override
+    public int hashCode() {
+        return tallies.hashCode();
+    }
 }

@@ -71,7 +71,9 @@ final class BoundSearch {
                         .toList());
         Map<Surface, Double> found = new HashMap<>();
         for (int i = 0; i < bounds.size(); i++) {
-            found.put(surfaces.get(i), bounds.get(i));
+            if (Double.isFinite(bounds.get(i))) {
+                found.put(surfaces.get(i), bounds.get(i));
+            }
         }
         return found;
     }

@@ -90,9 +90,17 @@ public sealed interface Evidence {
         /** Nothing is known. */
         public static final ExactShare UNKNOWN = new ExactShare(0, 1, Optional.empty());
 
+        /** Bounds nearer than this tell the least share, and about where it is seen. */
+        private static final double NEAR = 0.01;
+
         /** Whether every point sees the whole pupil. */
         public boolean isWhole() {
             return atLeast == 1;
+        }
+
+        /** Whether the lowest point that was found is about the lowest of all; otherwise others may see less, but not less than is proved. */
+        public boolean isNear() {
+            return atMost - atLeast <= NEAR;
         }
     }
 

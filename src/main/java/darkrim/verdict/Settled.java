@@ -94,8 +94,11 @@ final class Settled {
         Verdict verdict = share.atLeast() >= asked.share()
                 ? Verdict.PASS
                 : share.atMost() < asked.share() ? Verdict.FAIL : Verdict.UNDECIDED;
+        // Far below the lowest point that was found there may be others: what is proved is then the number to hold on
+        // to.
+        double value = verdict == Verdict.PASS && !share.isNear() ? share.atLeast() : share.atMost();
         boolean known = share.isWhole() || share.lowest().isPresent();
-        return new Outcome(surface, Outcome.WHOLE, verdict, known ? share.atMost() : Double.NaN, share);
+        return new Outcome(surface, Outcome.WHOLE, verdict, known ? value : Double.NaN, share);
     }
 
     private List<Outcome> reflected(Requirement.AtMost most, Surface surface) {

@@ -11,6 +11,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.jar.JarFile;
+import java.util.zip.ZipEntry;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -36,6 +38,20 @@ class JarIT {
         assertThat(run("check", "none.yaml").code()).isEqualTo(2);
         assertThat(run("check").code()).isEqualTo(2);
         assertThat(run("check", "open.yaml", "--samples", "2e6").code()).isEqualTo(3);
+    }
+
+    @Test
+    void theJarHoldsNoSparkAndTheLibrariesThatAClusterHasTooUnderAnotherName() throws IOException {
+        try (JarFile jar = new JarFile(Jar.path().toFile())) {
+            List<String> names = jar.stream().map(ZipEntry::getName).toList();
+            assertThat(names)
+                    .contains("darkrim/study/spark/SparkCluster.class")
+                    .noneMatch(name -> name.startsWith("org/apache/spark/") || name.startsWith("scala/"))
+                    .noneMatch(name -> name.startsWith("org/snakeyaml/engine/v2/")
+                            || name.startsWith("org/apache/commons/lang3/")
+                            || name.startsWith("org/apache/commons/text/")
+                            || name.startsWith("com/fasterxml/jackson/annotation/"));
+        }
     }
 
     @Test

@@ -41,7 +41,7 @@ class ValidLayoutTest {
         assertThat(layout.finishRules()).hasSize(2);
         assertThat(layout.placementError()).contains(0.1);
         assertThat(layout.sampling()).isEqualTo(new SamplingSpec(7, 0.99, 2_000_000));
-        assertThat(layout.maps()).isEqualTo(new MapSpec("**/active", 16, 8, new Place(EVERY_KEY.toString(), 82, 18)));
+        assertThat(layout.maps()).isEqualTo(new MapSpec("**/active", 16, 8, new Place(EVERY_KEY.toString(), 83, 18)));
     }
 
     @Test
@@ -54,6 +54,24 @@ class ValidLayoutTest {
         assertThat(half.place().column()).isEqualTo(9);
         assertThat(everyKey().dimensions().get("wall_tilt").kind()).isEqualTo(Quantity.ANGLE);
         assertThat(everyKey().dimensions().get("blackness").kind()).isEqualTo(Quantity.NUMBER);
+    }
+
+    @Test
+    void tolerancesMeasureWhatTheyBelongTo() {
+        Layout layout = everyKey();
+        assertThat(layout.dimensions().get("lid_height").tolerance())
+                .contains(new Tolerance(0.05, 0.05, Distribution.NORMAL, 2));
+        // 0.1 um and 0.2 um.
+        assertThat(layout.dimensions().get("array_pitch").tolerance())
+                .contains(new Tolerance(0.0001, 0.0002, Distribution.UNIFORM, Tolerance.SIGMAS));
+        assertThat(layout.dimensions().get("opening").tolerance()).isEmpty();
+        PlacementTolerance lid = layout.parts().stream()
+                .filter(part -> part.name().equals("lid"))
+                .findFirst()
+                .flatMap(Part::tolerance)
+                .orElseThrow();
+        assertThat(lid.shift()).extracting(Tolerance::plus).containsExactly(0.05, 0.05, 0.1);
+        assertThat(lid.tilt()).containsOnly(Tolerance.within(0.2, Distribution.NORMAL, 3));
     }
 
     @Test

@@ -66,7 +66,7 @@ class EvidenceWordsTest {
         assertThat(words(new Evidence.ExactShare(0.9930999, 0.9931234, Optional.of(point))))
                 .isEqualTo("least 0.993123 at (1.068, -39.132, 0), exact; nowhere below 0.993099, proved");
         assertThat(words(new Evidence.ExactShare(0, 0.5, Optional.of(point))))
-                .isEqualTo("least 0.5 at (1.068, -39.132, 0), exact; no lower bound proved");
+                .isEqualTo("lowest found 0.5 at (1.068, -39.132, 0), exact; no lower bound proved");
         assertThat(words(Evidence.ExactShare.WHOLE)).isEqualTo("whole pupil seen from every point, proved");
         assertThat(words(Evidence.ExactShare.UNKNOWN)).isEqualTo("not looked at");
     }

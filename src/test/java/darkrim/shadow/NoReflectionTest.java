@@ -25,7 +25,7 @@ class NoReflectionTest {
                 if (random.nextInt(4) > 0) {
                     continue;
                 }
-                NoReflection none = new NoReflection(scene, tree, receiver);
+                NoReflection none = new NoReflection(scene, tree, receiver, () -> false);
                 for (Surface sender : scene.surfaces()) {
                     boolean unseen = none.isUnseen(sender);
                     int clear = clearRays(scene, tree, receiver, sender, unseen ? 400 : 20, random);

@@ -60,6 +60,51 @@ class BigSurfaceTest {
         assertThat(steps).contains("proving darkness", "sampling light, at most");
     }
 
+    /** A lit reflecting cap of thousands of facets beside what must get no light from it. */
+    private static final String CAP = """
+            title: Reflecting cap
+            finishes: {grey: {diffuse: 0.05}}
+            beam: {pupil: {shape: disc, diameter: 40, distance: 300}}
+            parts:
+              block: {kind: block, finish: grey, width: 10, depth: 10, height: 3}
+              cap: {kind: sphere_cap, finish: grey, radius: 50, half_angle: 30, at: [0, 0, -60]}
+            requirements:
+              clean: {surfaces: "block/+x", once_reflected: {at_most: 0.05}}
+              open: {surfaces: "block/+z", pupil_seen: {at_least: 0.9}}
+            """;
+
+    private static CheckResult checkCap(Watch watch) throws UnusableInput {
+        Layout layout = LayoutReader.read("cap.yaml", CAP.getBytes(StandardCharsets.UTF_8))
+                .layout()
+                .orElseThrow();
+        return Check.of(layout, new Findings(), new Effort(2, Optional.empty(), Optional.of(1_000_000L)), watch);
+    }
+
+    @Test
+    @Timeout(value = 60, unit = TimeUnit.SECONDS)
+    void lightFromABigLitSurfaceIsBoundedWithoutAProofForEachFacet() throws UnusableInput {
+        CheckResult result = checkCap(Watch.NONE);
+        assertThat(result.scene().facetCount()).isGreaterThan(3_000);
+        assertThat(result.judgement().verdict()).isEqualTo(Verdict.PASS);
+    }
+
+    @Test
+    @Timeout(value = 30, unit = TimeUnit.SECONDS)
+    void aStoppedCheckStillListsEveryRequirement() throws UnusableInput {
+        AtomicInteger asked = new AtomicInteger();
+        CheckResult result = checkCap(new Watch() {
+            @Override
+            public void progress(String step, long done, long most) {}
+
+            @Override
+            public boolean stop() {
+                return asked.incrementAndGet() > 50;
+            }
+        });
+        assertThat(result.judgement().requirements()).hasSize(2);
+        assertThat(result.judgement().stopped()).isTrue();
+    }
+
     @Test
     void aProofOfOneBigSurfaceIsStoppedOnItsWay() throws UnusableInput {
         AtomicInteger asked = new AtomicInteger();

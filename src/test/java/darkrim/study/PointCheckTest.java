@@ -2,6 +2,7 @@ package darkrim.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import darkrim.assembly.Assembly;
 import darkrim.diagnostic.Findings;
@@ -14,6 +15,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
 /** Layouts with some dimensions at other values. */
@@ -49,7 +51,7 @@ class PointCheckTest {
 
     @Test
     void aDimensionInAnotherUnitTakesMillimetres() throws Exception {
-        String text = Files.readString(B).replace("opening: 37.00 mm", "opening: 3.7 cm");
+        String text = Files.readString(B).replace("value: 37.00 mm", "value: 3.7 cm");
         LayoutFamily family = LayoutFamily.of("centimetres.yaml", text.getBytes(StandardCharsets.UTF_8));
         Layout inMillimetres = LayoutFamily.of(B).with(Map.of("opening", 37.5), new Findings());
         assertThat(corners(family.with(Map.of("opening", 37.5), new Findings())))
@@ -86,6 +88,34 @@ class PointCheckTest {
         PointResult alone = check.at(chosen);
         assertThat(IntStream.range(0, 4).parallel().mapToObj(i -> check.at(chosen)))
                 .allMatch(alone::equals);
+    }
+
+    @Test
+    void aShiftedPartStandsWhereItWouldIfItWereDrawnThere() throws Exception {
+        LayoutFamily family = LayoutFamily.of(B);
+        PartOffset offset = new PartOffset(Vector3D.of(0.25, -0.5, 0), Vector3D.ZERO);
+        Layout shifted = family.with(Map.of(), Map.of("lid", offset), new Findings());
+        String text = Files.readString(B).replace("  lid:\n", "  lid:\n    at: [0.25, -0.5, 0]\n");
+        LayoutFamily drawn = LayoutFamily.of("drawn.yaml", text.getBytes(StandardCharsets.UTF_8));
+        assertThat(corners(shifted)).isEqualTo(corners(drawn.written())).isNotEqualTo(corners(family.written()));
+    }
+
+    @Test
+    void aTiltedPartTurnsAboutItsOwnOrigin() throws Exception {
+        String text = Files.readString(B).replace("  lid:\n", "  lid:\n    at: [3, 5, 0]\n");
+        String turned = text.replace("    at: [3, 5, 0]\n", "    at: [3, 5, 0]\n    turn: {about: z, by: 2}\n");
+        LayoutFamily family = LayoutFamily.of("a.yaml", text.getBytes(StandardCharsets.UTF_8));
+        LayoutFamily drawn = LayoutFamily.of("b.yaml", turned.getBytes(StandardCharsets.UTF_8));
+        PartOffset offset = new PartOffset(Vector3D.ZERO, Vector3D.of(0, 0, 2));
+        Layout tilted = family.with(Map.of(), Map.of("lid", offset), new Findings());
+        assertThat(corners(tilted)).containsExactly(corners(drawn.written()), within(1e-12));
+    }
+
+    @Test
+    void aPartThatDoesNotExistIsAMistakeOfTheCaller() {
+        assertThatThrownBy(() -> check().at(Map.of(), Map.of("no_such", PartOffset.NONE)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("no_such");
     }
 
     @Test

@@ -33,6 +33,7 @@ public final class Quantities {
 
     private final ExpressionConfiguration language;
     private final Map<Amount, String> nameOf = new HashMap<>();
+    private final Map<Amount, String> alike;
     private final Map<String, Double> chosen;
     private final Set<String> unresolved = new LinkedHashSet<>();
 
@@ -40,6 +41,7 @@ public final class Quantities {
      * @param lengthUnit what a bare length is in
      * @param angleUnit what a bare angle is in
      * @param dimensions what is written for each named dimension, in the order of the file
+     * @param alike numbers that measure what a dimension measures, with the name of that dimension
      * @param chosen values that named dimensions take instead of what is written, in mm, degrees or plain
      * @param findings receives what is wrong
      */
@@ -47,12 +49,14 @@ public final class Quantities {
             Unit lengthUnit,
             Unit angleUnit,
             Map<String, Amount> dimensions,
+            Map<Amount, String> alike,
             Map<String, Double> chosen,
             Findings findings) {
         this.lengthUnit = lengthUnit;
         this.angleUnit = angleUnit;
         this.language = FormulaLanguage.over(values, angleUnit.size());
         this.dimensions = Collections.unmodifiableMap(new LinkedHashMap<>(dimensions));
+        this.alike = Collections.unmodifiableMap(new LinkedHashMap<>(alike));
         this.chosen = Map.copyOf(chosen);
         this.findings = findings;
         this.measures = new DimensionMeasures(this.dimensions.keySet());
@@ -77,7 +81,12 @@ public final class Quantities {
             }
         }
         for (Amount amount : sound) {
-            amount.kind().measure().ifPresent(measure -> settle(amount, measure));
+            String like = alike.get(amount);
+            if (like == null) {
+                amount.kind().measure().ifPresent(measure -> settle(amount, measure));
+            } else if (!unresolved.contains(like)) {
+                settleLike(amount, like);
+            }
         }
     }
 
@@ -148,7 +157,8 @@ public final class Quantities {
         }
         MeasureInference inference = new MeasureInference(formula, measures, into);
         String name = nameOf.get(amount);
-        Optional<Measure> wanted = name == null ? amount.kind().measure() : measureOf(name);
+        String like = alike.getOrDefault(amount, name);
+        Optional<Measure> wanted = like == null ? amount.kind().measure() : measureOf(like);
         if (wanted.isPresent()) {
             inference.demand(wanted.get());
         } else if (name != null && inference.measure() instanceof Inferred.Known known) {
@@ -222,6 +232,20 @@ public final class Quantities {
                     : number + " is out of range";
             findings.error("range", amount.place(), what + ", expected " + range.describe(unit));
         });
+    }
+
+    private void settleLike(Amount amount, String dimension) {
+        Measure measure = measureOf(dimension).orElse(Measure.NUMBER);
+        if (amount.written() instanceof Written.WithUnit withUnit
+                && !withUnit.unit().measure().equals(measure)) {
+            findings.error(
+                    "measure",
+                    amount.place(),
+                    "'" + Wording.shortened(withUnit.text()) + "' is "
+                            + withUnit.unit().measure() + ", expected " + measure + " as '" + dimension + "' is");
+            return;
+        }
+        settle(amount, measure);
     }
 
     /** The value in the units of the file; empty, with a finding where it is a new one, if there is none. */

@@ -2,6 +2,7 @@ package darkrim.present.json;
 
 import darkrim.study.CheckResult;
 import darkrim.study.sweep.SweepResult;
+import darkrim.study.tolerance.ToleranceResult;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.SerializationFeature;
@@ -16,6 +17,17 @@ public final class JsonResult {
             .build();
 
     private JsonResult() {}
+
+    /**
+     * A tolerance study, as docs/tolerance.schema.json describes it.
+     *
+     * @param result the study
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(ToleranceResult result, String version) {
+        return MAPPER.writeValueAsString(ToleranceDocument.of(result, version)) + "\n";
+    }
 
     /**
      * A whole sweep, as docs/study.schema.json describes it.

@@ -1,0 +1,87 @@
+package darkrim.present;
+
+import darkrim.layout.Requirement;
+import darkrim.study.RequirementFigure;
+import darkrim.study.RequirementMargin;
+import darkrim.study.tolerance.Build;
+import darkrim.study.tolerance.Contributor;
+import darkrim.study.tolerance.ToleranceResult;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Sampled builds as comma-separated values (RFC 4180, lines ended by a line feed): a line each with the deviations, the verdicts and, where
+ * they were measured, the margins. An empty cell is a number that is not known.
+ */
+public final class BuildsCsv {
+    private BuildsCsv() {}
+
+    /** All builds, with a header that names the units. */
+    public static String of(ToleranceResult result) {
+        StringBuilder text = new StringBuilder();
+        List<Requirement> requirements = result.drawn().layout().requirements();
+        line(text, header(result, requirements));
+        for (Build build : result.builds()) {
+            line(text, cells(result, build, requirements));
+        }
+        return text.toString();
+    }
+
+    private static List<String> header(ToleranceResult result, List<Requirement> requirements) {
+        List<String> cells = new ArrayList<>(List.of("build", "verdict"));
+        for (Contributor each : result.contributors()) {
+            cells.add(each.name() + (each.unit().isEmpty() ? "" : " [" + each.unit() + "]"));
+        }
+        for (Requirement each : requirements) {
+            cells.add(each.name());
+            cells.add(each.name() + " value");
+            if (result.settings().withMargins()) {
+                String unit = MarginWords.unit(each);
+                cells.add(each.name() + " margin" + (unit.equals("1") ? "" : " [" + unit + "]"));
+            }
+        }
+        cells.add("cannot be built because");
+        return cells;
+    }
+
+    private static List<String> cells(ToleranceResult result, Build build, List<Requirement> requirements) {
+        List<String> cells = new ArrayList<>();
+        cells.add(String.valueOf(build.number()));
+        cells.add(build.result().verdict().map(BuildsCsv::word).orElse("impossible"));
+        build.deviations().forEach(deviation -> cells.add(number(deviation)));
+        for (int i = 0; i < requirements.size(); i++) {
+            Optional<RequirementFigure> figure =
+                    build.result().figure(requirements.get(i).name());
+            cells.add(
+                    figure.map(RequirementFigure::verdict).map(BuildsCsv::word).orElse(""));
+            cells.add(figure.map(found -> number(found.value())).orElse(""));
+            if (result.settings().withMargins()) {
+                RequirementMargin margin = build.margins().get(i);
+                cells.add(margin.isKnown() ? number(margin.margin()) : "");
+            }
+        }
+        cells.add(build.result().impossible());
+        return cells;
+    }
+
+    private static String word(Enum<?> verdict) {
+        return verdict.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String number(double value) {
+        return Double.isFinite(value) ? String.valueOf(value) : "";
+    }
+
+    private static void line(StringBuilder text, List<String> cells) {
+        text.append(cells.stream().map(BuildsCsv::quoted).collect(Collectors.joining(",")))
+                .append('\n');
+    }
+
+    private static String quoted(String cell) {
+        boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+    }
+}

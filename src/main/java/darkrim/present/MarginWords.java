@@ -1,0 +1,66 @@
+package darkrim.present;
+
+import darkrim.layout.Requirement;
+import darkrim.study.RequirementMargin;
+import darkrim.study.tolerance.Contributor;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Margins and deviations in words. */
+final class MarginWords {
+    private MarginWords() {}
+
+    /** The unit of the margins of a requirement: {@code mm}, or {@code 1} for relative irradiance. */
+    static String unit(Requirement requirement) {
+        return requirement.condition() instanceof Requirement.AtMost ? "1" : "mm";
+    }
+
+    /** A margin as a number, such as {@code 0.0312} or {@code >= 20}. */
+    static String of(RequirementMargin margin) {
+        if (!margin.impossible().isEmpty()) {
+            return "no such part";
+        }
+        if (!margin.capped()) {
+            return Figures.three(margin.margin());
+        }
+        return margin.margin() < 0 ? "<= " + Figures.atMost(margin.margin()) : ">= " + Figures.atLeast(margin.margin());
+    }
+
+    /** The deviations that are not 0, such as {@code opening +0.03 mm, lid tilt z -0.1 deg}. */
+    static String deviations(List<Contributor> contributors, List<Double> deviations) {
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < contributors.size(); i++) {
+            if (deviations.get(i) != 0) {
+                words.add(Printable.of(contributors.get(i).name()) + " " + signed(deviations.get(i))
+                        + unit(contributors.get(i)));
+            }
+        }
+        return words.isEmpty() ? "everything as drawn" : String.join(", ", words);
+    }
+
+    /** The tolerance of a contributor, such as {@code +-0.05 mm} or {@code -0.02 +0.05 mm}. */
+    static String tolerance(Contributor contributor) {
+        double minus = contributor.tolerance().minus();
+        double plus = contributor.tolerance().plus();
+        return (minus == plus ? "+-" + Figures.limit(plus) : signed(-minus) + " " + signed(plus)) + unit(contributor);
+    }
+
+    /** How the deviations of a contributor spread. */
+    static String spread(Contributor contributor) {
+        return switch (contributor.tolerance().distribution()) {
+            case UNIFORM -> "uniform";
+            case NORMAL ->
+                "normal, end at " + Figures.limit(contributor.tolerance().sigmas()) + " sigma";
+            case TRIANGULAR -> "triangular";
+        };
+    }
+
+    private static String unit(Contributor contributor) {
+        return contributor.unit().isEmpty() ? "" : " " + contributor.unit();
+    }
+
+    private static String signed(double value) {
+        return (value < 0 ? "-" : "+") + Figures.limit(Math.abs(value)).toLowerCase(Locale.ROOT);
+    }
+}

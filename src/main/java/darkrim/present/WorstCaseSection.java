@@ -1,0 +1,37 @@
+package darkrim.present;
+
+import darkrim.study.tolerance.RequirementTolerance;
+import darkrim.study.tolerance.ToleranceResult;
+import darkrim.study.tolerance.WorstCase;
+
+/** Where the worst cases are. */
+final class WorstCaseSection {
+    private WorstCaseSection() {}
+
+    static void write(Page page, ToleranceResult result) {
+        page.heading("Worst cases");
+        for (RequirementTolerance each : result.requirements()) {
+            String name = Printable.of(each.requirement().name()) + ": ";
+            page.paragraph(
+                    name, "  ", each.worst().map(worst -> words(result, worst)).orElse("not found"));
+            each.brokenBy()
+                    .ifPresent(build -> page.paragraph(
+                            "  ", "  ", "but build " + build + ", within the tolerances, does not hold"));
+        }
+    }
+
+    private static String words(ToleranceResult result, WorstCase worst) {
+        String where = MarginWords.deviations(result.contributors(), worst.deviations());
+        if (!worst.margin().impossible().isEmpty()) {
+            return "cannot be built with " + where + ": "
+                    + Printable.of(worst.margin().impossible());
+        }
+        String setBy = worst.margin().setBy().isEmpty()
+                ? ""
+                : ", set by " + worst.margin().setBy();
+        return MarginWords.of(worst.margin()) + " at "
+                + Printable.of(worst.margin().where() + setBy) + "; " + where + " ("
+                + Figures.counted(worst.looks(), "layout") + " looked at"
+                + (worst.everyCorner() ? ", every corner" : "") + ")";
+    }
+}

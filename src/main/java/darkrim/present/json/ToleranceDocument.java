@@ -1,0 +1,181 @@
+package darkrim.present.json;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import darkrim.layout.Requirement;
+import darkrim.present.Cautions;
+import darkrim.study.RequirementMargin;
+import darkrim.study.tolerance.Contributor;
+import darkrim.study.tolerance.LoosestFactor;
+import darkrim.study.tolerance.RequirementTolerance;
+import darkrim.study.tolerance.RootSumSquare;
+import darkrim.study.tolerance.SampledMargins;
+import darkrim.study.tolerance.Slope;
+import darkrim.study.tolerance.ToleranceResult;
+import darkrim.study.tolerance.WorstCase;
+import darkrim.study.tolerance.YieldInterval;
+import darkrim.verdict.Verdict;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/** The whole of a tolerance study but for the single builds. Only {@code seconds} differs between runs. */
+record ToleranceDocument(
+        int formatVersion,
+        ResultDocument.Program program,
+        ResultDocument.LayoutDocument layout,
+        String verdict,
+        Double wantedYield,
+        long seed,
+        boolean stopped,
+        List<ContributorDocument> contributors,
+        List<Line> requirements,
+        Yield yield,
+        Loosest loosest,
+        List<String> notModelled,
+        double seconds) {
+    private static final int FORMAT_VERSION = 1;
+
+    static ToleranceDocument of(ToleranceResult result, String version) {
+        return new ToleranceDocument(
+                FORMAT_VERSION,
+                new ResultDocument.Program("Darkrim", version),
+                ResultDocument.LayoutDocument.of(result.drawn().layout()),
+                RequirementDocument.word(result.verdict()),
+                result.settings().wantedYield().orElse(null),
+                result.drawn().effort().seed(),
+                result.stopped(),
+                result.contributors().stream().map(ContributorDocument::of).toList(),
+                result.requirements().stream()
+                        .map(each -> Line.of(result.contributors(), each))
+                        .toList(),
+                Yield.of(result.yield()),
+                result.loosest().map(Loosest::of).orElse(null),
+                Cautions.NOT_MODELLED,
+                result.seconds());
+    }
+
+    /** What deviates. */
+    record ContributorDocument(
+            String name, String unit, double minus, double plus, String distribution, Double sigmas) {
+        private static ContributorDocument of(Contributor contributor) {
+            boolean normal = contributor.tolerance().distribution() == darkrim.layout.Distribution.NORMAL;
+            return new ContributorDocument(
+                    contributor.name(),
+                    contributor.unit().isEmpty() ? "1" : contributor.unit(),
+                    contributor.tolerance().minus(),
+                    contributor.tolerance().plus(),
+                    contributor.tolerance().distribution().name().toLowerCase(Locale.ROOT),
+                    normal ? contributor.tolerance().sigmas() : null);
+        }
+    }
+
+    /** What the tolerances do to a requirement. */
+    record Line(
+            String name,
+            RequirementDocument.Condition condition,
+            String marginUnit,
+            MarginDocument asDrawn,
+            Worst worst,
+            String verdict,
+            Integer brokenByBuild,
+            Map<String, Double> slopes,
+            Sum rootSumSquare,
+            Sampled sampled,
+            Yield yield) {
+        private static Line of(List<Contributor> contributors, RequirementTolerance line) {
+            return new Line(
+                    line.requirement().name(),
+                    RequirementDocument.Condition.of(line.requirement().condition()),
+                    line.requirement().condition() instanceof Requirement.AtMost ? "1" : "mm",
+                    MarginDocument.of(line.drawn()),
+                    line.worst().map(worst -> Worst.of(contributors, worst)).orElse(null),
+                    RequirementDocument.word(line.worstVerdict()),
+                    line.brokenBy().isPresent() ? line.brokenBy().getAsInt() : null,
+                    line.slopes().isEmpty()
+                            ? Map.of()
+                            : byName(
+                                    contributors,
+                                    line.slopes().stream().map(Slope::perUnit).toList()),
+                    line.rootSumSquare().map(sum -> Sum.of(contributors, sum)).orElse(null),
+                    line.sampled()
+                            .map(sampled -> Sampled.of(contributors, sampled))
+                            .orElse(null),
+                    Yield.of(line.yield()));
+        }
+    }
+
+    /** A margin. */
+    record MarginDocument(Double value, boolean capped, String verdict, String where, String setBy, String impossible) {
+        private static MarginDocument of(RequirementMargin margin) {
+            return new MarginDocument(
+                    EstimateDocument.finite(margin.margin()),
+                    margin.capped(),
+                    RequirementDocument.word(margin.verdict().orElse(Verdict.FAIL)),
+                    margin.where(),
+                    margin.setBy(),
+                    margin.impossible());
+        }
+    }
+
+    /** The worst case that was found. */
+    record Worst(MarginDocument margin, Map<String, Double> deviations, boolean everyCorner, int looks) {
+        private static Worst of(List<Contributor> contributors, WorstCase worst) {
+            return new Worst(
+                    MarginDocument.of(worst.margin()),
+                    byName(contributors, worst.deviations()),
+                    worst.everyCorner(),
+                    worst.looks());
+        }
+    }
+
+    /** What the slopes say of many builds. */
+    record Sum(double mean, double standardDeviation, double atThreeSigma, double yield, Map<String, Double> shares) {
+        private static Sum of(List<Contributor> contributors, RootSumSquare sum) {
+            return new Sum(
+                    sum.mean(), sum.deviation(), sum.atThreeSigma(), sum.yield(), byName(contributors, sum.shares()));
+        }
+    }
+
+    /** The margins of the builds. */
+    record Sampled(int builds, double mean, double standardDeviation, Map<String, Double> shares) {
+        private static Sampled of(List<Contributor> contributors, SampledMargins sampled) {
+            return new Sampled(
+                    sampled.count(), sampled.mean(), sampled.deviation(), byName(contributors, sampled.shares()));
+        }
+    }
+
+    /** Which share of builds passes. */
+    record Yield(int builds, int passed, int undecided, double lower, double upper, double confidence) {
+        private static Yield of(YieldInterval yield) {
+            return new Yield(
+                    yield.builds(),
+                    yield.passed(),
+                    yield.undecided(),
+                    yield.lower(),
+                    yield.upper(),
+                    yield.confidence());
+        }
+    }
+
+    /** The loosest common factor on the tolerances. */
+    record Loosest(
+            double factor, @JsonProperty("too_loose") Double beyond, int builds, int allowedToFail, boolean stopped) {
+        private static Loosest of(LoosestFactor loosest) {
+            return new Loosest(
+                    loosest.factor(),
+                    EstimateDocument.finite(loosest.beyond()),
+                    loosest.builds(),
+                    loosest.allowed(),
+                    loosest.stopped());
+        }
+    }
+
+    private static Map<String, Double> byName(List<Contributor> contributors, List<Double> values) {
+        Map<String, Double> named = new LinkedHashMap<>();
+        IntStream.range(0, contributors.size())
+                .forEach(i -> named.put(contributors.get(i).name(), EstimateDocument.finite(values.get(i))));
+        return named;
+    }
+}

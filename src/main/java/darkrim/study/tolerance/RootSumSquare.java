@@ -1,0 +1,57 @@
+package darkrim.study.tolerance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/**
+ * What the slopes say of many builds, as if the margin were a straight-line function of deviations that have nothing to do with each other:
+ * its mean is the drawn margin plus slope times mean deviation, its variance the sum of slope squared times variance. Common practice in
+ * tolerance analysis; the variance of a sum of independent quantities.
+ *
+ * @param mean mean margin, in the unit of the margin
+ * @param deviation standard deviation of the margin
+ * @param yield share of builds with a margin above 0, if the margin is normally distributed
+ * @param shares what share of the variance each contributor has, 0 to 1; all 0 where nothing deviates
+ */
+public record RootSumSquare(double mean, double deviation, double yield, List<Double> shares) {
+    /** Standard deviations that are kept from the limit. */
+    private static final double KEPT = 3;
+
+    /** Copies the list. */
+    public RootSumSquare {
+        shares = List.copyOf(shares);
+    }
+
+    /** Of a requirement whose drawn margin and slopes are all known; otherwise empty. */
+    static Optional<RootSumSquare> of(List<Contributor> contributors, double drawn, List<Slope> slopes) {
+        double mean = drawn;
+        double sum = 0;
+        List<Double> parts = new ArrayList<>();
+        for (int i = 0; i < slopes.size(); i++) {
+            double slope = slopes.get(i).perUnit();
+            mean += slope * contributors.get(i).mean();
+            double part = slope * slope * contributors.get(i).variance();
+            parts.add(part);
+            sum += part;
+        }
+        if (!Double.isFinite(mean) || !Double.isFinite(sum)) {
+            return Optional.empty();
+        }
+        double whole = sum;
+        double deviation = StrictMath.sqrt(sum);
+        double yield =
+                deviation > 0 ? NormalDistribution.of(0, 1).cumulativeProbability(mean / deviation) : mean >= 0 ? 1 : 0;
+        return Optional.of(new RootSumSquare(
+                mean,
+                deviation,
+                yield,
+                parts.stream().map(part -> whole > 0 ? part / whole : 0).toList()));
+    }
+
+    /** The margin that is left at three standard deviations. */
+    public double atThreeSigma() {
+        return mean - KEPT * deviation;
+    }
+}

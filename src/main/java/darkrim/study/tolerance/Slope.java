@@ -1,0 +1,56 @@
+package darkrim.study.tolerance;
+
+import darkrim.study.RequirementMargin;
+import darkrim.verdict.Verdict;
+
+/**
+ * How the margin of a requirement follows one contributor.
+ *
+ * @param atMinus the margin at the lower end of the tolerance, all else as drawn
+ * @param atPlus the margin at the upper end
+ * @param perUnit change of the margin for a deviation of 1 mm, 1 degree or 1, over the whole tolerance. Where the margin is less at both ends,
+ *     since another edge then sets it, the steeper of the two falls, which is on the safe side. NaN where a margin is not known
+ */
+public record Slope(RequirementMargin atMinus, RequirementMargin atPlus, double perUnit) {
+    /** The secant over the tolerance, or the steeper fall; from the drawn value to one end where the other end is not known. */
+    static Slope of(
+            Contributor contributor, RequirementMargin drawn, RequirementMargin atMinus, RequirementMargin atPlus) {
+        double minus = contributor.tolerance().minus();
+        double plus = contributor.tolerance().plus();
+        boolean below = atMinus.isKnown();
+        boolean above = atPlus.isKnown();
+        double slope = Double.NaN;
+        if (below && above && drawn.isKnown() && minus > 0 && plus > 0) {
+            double down = (drawn.margin() - atMinus.margin()) / minus;
+            double up = (atPlus.margin() - drawn.margin()) / plus;
+            boolean lessAtBothEnds = down > 0 && up < 0;
+            slope = lessAtBothEnds ? (down > -up ? down : up) : (atPlus.margin() - atMinus.margin()) / (plus + minus);
+        } else if (below && above) {
+            slope = (atPlus.margin() - atMinus.margin()) / (plus + minus);
+        } else if (drawn.isKnown() && above && plus > 0) {
+            slope = (atPlus.margin() - drawn.margin()) / plus;
+        } else if (drawn.isKnown() && below && minus > 0) {
+            slope = (drawn.margin() - atMinus.margin()) / minus;
+        }
+        return new Slope(atMinus, atPlus, slope);
+    }
+
+    /** By how much the margin differs between the lower end, the drawn value and the upper end. */
+    double influence(RequirementMargin drawn) {
+        double low = Math.min(rank(drawn), Math.min(rank(atMinus), rank(atPlus)));
+        double high = Math.max(rank(drawn), Math.max(rank(atMinus), rank(atPlus)));
+        return high == low ? 0 : high - low;
+    }
+
+    /** For comparing: an unknown margin is the best of all where the requirement holds, the worst where it is broken, and else 0. */
+    static double rank(RequirementMargin margin) {
+        if (!Double.isNaN(margin.margin())) {
+            return margin.margin();
+        }
+        return switch (margin.verdict().orElse(Verdict.FAIL)) {
+            case FAIL -> -Double.MAX_VALUE;
+            case UNDECIDED -> 0;
+            case PASS -> Double.MAX_VALUE;
+        };
+    }
+}
