@@ -24,6 +24,8 @@ public final class Main {
 
     /** Runs a command and ends with its exit code. */
     public static void main(String[] arguments) {
+        // Charts need no display, and must not fail where the one that is named cannot be reached.
+        System.setProperty("java.awt.headless", "true");
         Map<String, String> environment = System.getenv();
         Terminal terminal = Terminal.detect();
         PrintStream errors = System.err;

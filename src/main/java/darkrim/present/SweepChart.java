@@ -13,6 +13,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import javax.imageio.ImageIO;
+import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Document;
 
@@ -20,6 +21,9 @@ import org.w3c.dom.Document;
 public final class SweepChart {
     private static final String SVG = ".svg";
     private static final String PNG = ".png";
+
+    /** Decimals of a point of the screen: the letters of the panels are outlines, and many. */
+    private static final int SVG_DECIMALS = 2;
 
     private final ChartSheet sheet;
 
@@ -81,7 +85,10 @@ public final class SweepChart {
 
     private void svg(ByteArrayOutputStream bytes) throws IOException {
         Document document = SvgDocument.empty();
-        SVGGraphics2D graphics = new SVGGraphics2D(document);
+        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
+        context.setPrecision(SVG_DECIMALS);
+        context.setComment("Darkrim");
+        SVGGraphics2D graphics = new SVGGraphics2D(context, false);
         graphics.setSVGCanvasSize(new java.awt.Dimension(sheet.width(), sheet.height()));
         sheet.paint(graphics);
         try (Writer writer = new OutputStreamWriter(bytes, StandardCharsets.UTF_8)) {
