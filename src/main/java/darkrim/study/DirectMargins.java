@@ -104,7 +104,7 @@ public record DirectMargins(
         });
         Margins margins = new Margins(scene, tree);
         List<Callable<Found>> tasks = new ArrayList<>();
-        if (scope == MarginScope.LEAST) {
+        if (scope != MarginScope.ALL) {
             for (Group group : groups) {
                 tasks.add(() -> Found.of(alike(margins, group.dark, margins.leastClearance(group.dark, watch::stop))));
                 List<Surface> flat = group.lit.stream().filter(margins::isFlat).toList();
@@ -118,7 +118,7 @@ public record DirectMargins(
         }
         OpeningMargins edges =
                 new OpeningMargins(scene, tree, List.copyOf(dark), List.copyOf(lit), assembly.detectors());
-        for (Opening opening : assembly.openings()) {
+        for (Opening opening : scope == MarginScope.REQUIREMENTS ? List.<Opening>of() : assembly.openings()) {
             tasks.add(() -> new Found(Map.of(), edges.of(opening, watch::stop)));
         }
         return done(tasks, scope, workers, watch);

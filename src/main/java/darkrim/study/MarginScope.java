@@ -4,6 +4,8 @@ package darkrim.study;
 public enum MarginScope {
     /** None. */
     NONE,
+    /** Of each requirement the least; of openings none. */
+    REQUIREMENTS,
     /** Of each requirement the least; of each opening all. */
     LEAST,
     /** Of each surface its own; of each opening all. */
