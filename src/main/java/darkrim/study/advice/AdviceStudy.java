@@ -146,6 +146,9 @@ public final class AdviceStudy {
                 break;
             }
             Trial there = trials.at(nearest, requirements);
+            if (there.stopped() || !there.possible()) {
+                break;
+            }
             List<Flip> again = flips(workers, nearest, there);
             watch.progress("changing all dimensions together", round, MORE_ROUNDS + 1);
             found = joint.from(new LinearStep(dimensions, nearest, holds(there), again), nearest);

@@ -56,7 +56,7 @@ final class JointSearch {
         for (int i = 0; i < SHIFTS && !trials.stopped(); i++) {
             Optional<Map<String, Double>> next = step.solve(asked, reserves);
             if (next.isEmpty()) {
-                break;
+                return new Found(Optional.empty(), most < 0 ? step.nearest(asked) : nearest);
             }
             Trial trial = trials.at(next.get(), requirements);
             if (trial.stopped()) {

@@ -24,6 +24,11 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
  * scale_i is least (a linear programme: Dantzig's simplex method).
  */
 final class LinearStep {
+    /** What it costs to miss the plane of what holds and of what fails by the whole way to it: more than any change, the latter most of all. */
+    private static final double MISSED = 1e4;
+
+    private static final double STILL_FAILING = 1e6;
+
     private final List<FreeDimension> dimensions;
     private final Map<String, Double> start;
     private final Map<String, Boolean> holds;
@@ -50,9 +55,20 @@ final class LinearStep {
      * @param reserves how far beyond, or short of, its plane each must be, as a share of the way to it
      */
     Optional<Map<String, Double>> solve(Collection<String> asked, Map<String, Double> reserves) {
+        return solve(asked, reserves, false);
+    }
+
+    /** The values that miss the planes least, what fails before what holds: a place to look from anew. */
+    Map<String, Double> nearest(Collection<String> asked) {
+        return solve(asked, Map.of(), true).orElse(start);
+    }
+
+    private Optional<Map<String, Double>> solve(
+            Collection<String> asked, Map<String, Double> reserves, boolean mayMiss) {
         int n = dimensions.size();
-        // Up, down and distance from the file's value of each dimension.
-        double[] cost = new double[3 * n];
+        // Up, down and distance from the file's value of each dimension; then how far each plane is missed.
+        int width = 3 * n + (mayMiss ? asked.size() : 0);
+        double[] cost = new double[width];
         List<LinearConstraint> rules = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             FreeDimension each = dimensions.get(i);
@@ -61,19 +77,24 @@ final class LinearStep {
             // Among equals no dimension goes both ways.
             cost[i] = 1e-6 / each.scale();
             cost[n + i] = 1e-6 / each.scale();
-            rules.add(rule(n, Relationship.LEQ, each.most() - from, i, 1));
-            rules.add(rule(n, Relationship.LEQ, from - each.least(), n + i, 1));
-            rules.add(rule(n, Relationship.GEQ, from - each.value(), 2 * n + i, 1, i, -1, n + i, 1));
-            rules.add(rule(n, Relationship.GEQ, each.value() - from, 2 * n + i, 1, i, 1, n + i, -1));
+            rules.add(rule(width, Relationship.LEQ, each.most() - from, i, 1));
+            rules.add(rule(width, Relationship.LEQ, from - each.least(), n + i, 1));
+            rules.add(rule(width, Relationship.GEQ, from - each.value(), 2 * n + i, 1, i, -1, n + i, 1));
+            rules.add(rule(width, Relationship.GEQ, each.value() - from, 2 * n + i, 1, i, 1, n + i, -1));
         }
+        int missed = 3 * n;
         for (String requirement : asked) {
             double reserve = reserves.getOrDefault(requirement, 0.0);
-            double[] plane = plane(requirement);
-            if (holds.get(requirement)) {
-                rules.add(new LinearConstraint(plane, Relationship.LEQ, 1 - reserve));
-            } else {
-                rules.add(new LinearConstraint(plane, Relationship.GEQ, 1 + reserve));
+            double[] plane = Arrays.copyOf(plane(requirement), width);
+            boolean held = holds.get(requirement);
+            if (mayMiss) {
+                cost[missed] = held ? MISSED : STILL_FAILING;
+                plane[missed++] = held ? -1 : 1;
             }
+            rules.add(
+                    held
+                            ? new LinearConstraint(plane, Relationship.LEQ, 1 - reserve)
+                            : new LinearConstraint(plane, Relationship.GEQ, 1 + reserve));
         }
         return solved(n, cost, rules);
     }
@@ -137,9 +158,8 @@ final class LinearStep {
                 .orElse(0);
     }
 
-    private static LinearConstraint rule(int n, Relationship relation, double bound, double... pairs) {
-        double[] row = new double[3 * n];
-        Arrays.fill(row, 0);
+    private static LinearConstraint rule(int width, Relationship relation, double bound, double... pairs) {
+        double[] row = new double[width];
         for (int k = 0; k < pairs.length; k += 2) {
             row[(int) pairs[k]] = pairs[k + 1];
         }

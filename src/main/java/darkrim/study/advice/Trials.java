@@ -2,6 +2,7 @@ package darkrim.study.advice;
 
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.FinishSpec;
 import darkrim.layout.Layout;
 import darkrim.layout.Requirement;
 import darkrim.study.Check;
@@ -17,6 +18,7 @@ import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -88,22 +90,34 @@ final class Trials {
         }
     }
 
+    /** The layout with some of its requirements. Where none of them is about reflected light nothing reflects, so that nothing is proved in vain. */
     private static Layout asking(Layout layout, Set<String> requirements) {
+        List<Requirement> asked = layout.requirements().stream()
+                .filter(each -> requirements.contains(each.name()))
+                .toList();
+        Map<String, FinishSpec> finishes = new LinkedHashMap<>(layout.finishes());
+        if (asked.stream().noneMatch(Trials::isReflected)) {
+            finishes.replaceAll(
+                    (name, finish) -> new FinishSpec(name, 0, 0, finish.source(), finish.place()));
+        }
         return new Layout(
                 layout.title(),
                 layout.revision(),
                 layout.source(),
                 layout.dimensions(),
-                layout.finishes(),
+                finishes,
                 layout.finishRules(),
                 layout.beam(),
                 layout.parts(),
-                layout.requirements().stream()
-                        .filter(each -> requirements.contains(each.name()))
-                        .toList(),
+                asked,
                 layout.placementError(),
                 layout.sampling(),
                 layout.maps());
+    }
+
+    private static boolean isReflected(Requirement requirement) {
+        return requirement.condition() instanceof Requirement.AtMost most
+                && most.light() == Requirement.LightClass.ONCE_REFLECTED;
     }
 
     private static boolean holds(RequirementResult result) {
