@@ -24,6 +24,6 @@ final class DarkrimCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "a command is missing, expected check or seen-from");
+        throw new ParameterException(spec.commandLine(), "a command is missing, expected check, seen-from, advise or compare");
     }
 }

@@ -53,6 +53,7 @@ public final class Main {
         CommandLine line = new CommandLine(new DarkrimCommand());
         line.addSubcommand(new CheckCommand(surroundings));
         line.addSubcommand(new SeenFromCommand(surroundings));
+        line.addSubcommand(new AdviseCommand(surroundings));
         line.setOut(surroundings.output());
         line.setErr(surroundings.errors());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -1,6 +1,7 @@
 package darkrim.present.json;
 
 import darkrim.study.CheckResult;
+import darkrim.study.advice.Advice;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.SerializationFeature;
@@ -25,5 +26,16 @@ public final class JsonResult {
      */
     public static String of(CheckResult result, String version) {
         return MAPPER.writeValueAsString(ResultDocument.of(result, version)) + "\n";
+    }
+
+    /**
+     * Advice, as docs/advice.schema.json describes it.
+     *
+     * @param advice the advice
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(Advice advice, String version) {
+        return MAPPER.writeValueAsString(AdviceDocument.of(advice, version)) + "\n";
     }
 }

@@ -27,7 +27,8 @@ import java.util.concurrent.Callable;
  * number of threads.
  */
 public final class AdviceStudy {
-    private static final int HALVINGS = 6;
+    private static final int HALVINGS = 5;
+    private static final int FEW_HALVINGS = 3;
     /** Rounds from a new start, where the first leads to nothing. */
     private static final int MORE_ROUNDS = 2;
 
@@ -78,7 +79,7 @@ public final class AdviceStudy {
             Map<String, Double> start = new LinkedHashMap<>();
             dimensions.forEach(each -> start.put(each.name(), each.value()));
             Trial atStart = trials.at(start, requirements);
-            List<Flip> flips = flips(workers, start, atStart);
+            List<Flip> flips = flips(workers, start, atStart, HALVINGS);
             Search search = search(workers, start, atStart, flips);
             Optional<Proposal> proposal = Optional.empty();
             if (search.passing.isPresent() && !watch.stop()) {
@@ -122,9 +123,9 @@ public final class AdviceStudy {
         return new Proposal(changed, sum, check(changed));
     }
 
-    private List<Flip> flips(Workers workers, Map<String, Double> start, Trial atStart) {
+    private List<Flip> flips(Workers workers, Map<String, Double> start, Trial atStart, int halvings) {
         List<Callable<List<Flip>>> tasks = new ArrayList<>();
-        AxisSearch search = new AxisSearch(trials, start, requirements, atStart, HALVINGS);
+        AxisSearch search = new AxisSearch(trials, start, requirements, atStart, halvings);
         for (FreeDimension each : dimensions) {
             tasks.add(() -> search.along(each, true));
             tasks.add(() -> search.along(each, false));
@@ -149,7 +150,7 @@ public final class AdviceStudy {
             if (there.stopped() || !there.possible()) {
                 break;
             }
-            List<Flip> again = flips(workers, nearest, there);
+            List<Flip> again = flips(workers, nearest, there, FEW_HALVINGS);
             watch.progress("changing all dimensions together", round, MORE_ROUNDS + 1);
             found = joint.from(new LinearStep(dimensions, nearest, holds(there), again), nearest);
         }
