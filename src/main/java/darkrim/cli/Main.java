@@ -54,6 +54,7 @@ public final class Main {
         line.addSubcommand(new CheckCommand(surroundings));
         line.addSubcommand(new SeenFromCommand(surroundings));
         line.addSubcommand(new AdviseCommand(surroundings));
+        line.addSubcommand(new CompareCommand(surroundings));
         line.setOut(surroundings.output());
         line.setErr(surroundings.errors());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -4,7 +4,7 @@ import darkrim.study.advice.Advice;
 import darkrim.study.advice.Blackness;
 import darkrim.study.advice.Exclusion;
 import darkrim.study.advice.FreeDimension;
-import darkrim.study.advice.MarginFigure;
+import darkrim.study.MarginFigure;
 import darkrim.study.advice.Proposal;
 import darkrim.study.advice.Slope;
 import darkrim.study.advice.SmallestChange;

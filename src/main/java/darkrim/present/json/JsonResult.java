@@ -2,6 +2,7 @@ package darkrim.present.json;
 
 import darkrim.study.CheckResult;
 import darkrim.study.advice.Advice;
+import darkrim.study.comparison.Comparison;
 import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.SerializationFeature;
@@ -37,5 +38,16 @@ public final class JsonResult {
      */
     public static String of(Advice advice, String version) {
         return MAPPER.writeValueAsString(AdviceDocument.of(advice, version)) + "\n";
+    }
+
+    /**
+     * A comparison, as docs/comparison.schema.json describes it.
+     *
+     * @param comparison the comparison
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(Comparison comparison, String version) {
+        return MAPPER.writeValueAsString(ComparisonDocument.of(comparison, version)) + "\n";
     }
 }

@@ -1,6 +1,7 @@
 package darkrim.study.advice;
 
 import darkrim.study.CheckResult;
+import darkrim.study.MarginFigure;
 import java.util.List;
 import java.util.Optional;
 

@@ -7,6 +7,8 @@ import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.Effort;
 import darkrim.study.LayoutFamily;
+import darkrim.study.MarginFigure;
+import darkrim.study.MarginFigures;
 import darkrim.study.MarginScope;
 import darkrim.verdict.Plan;
 import darkrim.verdict.Verdict;

@@ -2,6 +2,8 @@ package darkrim.study.advice;
 
 import darkrim.layout.Requirement;
 import darkrim.study.CheckResult;
+import darkrim.study.MarginFigure;
+import darkrim.study.MarginFigures;
 import darkrim.study.MarginScope;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;

@@ -1,5 +1,6 @@
 package darkrim.study.advice;
 
+import darkrim.study.MarginFigure;
 import java.util.List;
 
 /**

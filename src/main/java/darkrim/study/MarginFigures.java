@@ -1,10 +1,9 @@
-package darkrim.study.advice;
+package darkrim.study;
 
 import darkrim.layout.Requirement;
 import darkrim.scene.Scene;
 import darkrim.shadow.Margin;
 import darkrim.shadow.Margins;
-import darkrim.study.CheckResult;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
@@ -15,10 +14,11 @@ import java.util.List;
  * The margin of each requirement of a check. Of no direct light: what the check found, docs/margins.md. Of the pupil: the least pupil margin of
  * its flat surfaces, which is about the whole pupil whatever share is asked. Of a limit: the limit less the value.
  */
-final class MarginFigures {
+public final class MarginFigures {
     private MarginFigures() {}
 
-    static List<MarginFigure> of(CheckResult result) {
+    /** The margins, in the order of the layout. */
+    public static List<MarginFigure> of(CheckResult result) {
         return result.judgement().requirements().stream()
                 .map(each -> of(each, result.scene()))
                 .toList();

@@ -1,4 +1,4 @@
-package darkrim.study.advice;
+package darkrim.study;
 
 import darkrim.verdict.Verdict;
 
