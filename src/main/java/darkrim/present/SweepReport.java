@@ -54,8 +54,8 @@ public final class SweepReport {
         result.variations().forEach(each -> page.paragraph("Varied: " + Printable.of(each.toString())));
         page.paragraph(summary(result));
         result.idle()
-                .forEach(name ->
-                        page.paragraph("CAUTION: no result depends on '" + Printable.of(name) + "'; is it used?"));
+                .forEach(name -> page.paragraph(
+                        "CAUTION: no result changed with '" + Printable.of(name) + "' between these points."));
         page.space();
         page.line("file     " + LayoutWords.file(layout));
         page.line("program  Darkrim " + version + ", seed " + result.seed() + ", "
@@ -123,8 +123,20 @@ public final class SweepReport {
         return wide;
     }
 
-    /** The least margin in mm; where there is none, the limit that is nearest. */
+    /** The least margin in mm; where there is none, the limit that is nearest. What fails comes before what might. */
     private static String nearest(SweepPoint point, List<Requirement> requirements, boolean named) {
+        List<RequirementLine> failing = point.lines().stream()
+                .filter(line -> line.figure().verdict() == Verdict.FAIL)
+                .toList();
+        if (!failing.isEmpty()
+                && failing.stream()
+                        .noneMatch(line -> isInMillimetres(requirements, line)
+                                && line.figure().margin() < 0)) {
+            return "fails: "
+                    + failing.stream()
+                            .map(line -> place(requirements, line, named))
+                            .collect(Collectors.joining(", "));
+        }
         Optional<RequirementLine> least = point.lines().stream()
                 .filter(line -> isInMillimetres(requirements, line)
                         && !Double.isNaN(line.figure().margin()))

@@ -59,6 +59,17 @@ class SweepPresentationTest {
     }
 
     @Test
+    void aRequirementThatFailsIsNamedBeforeTheMarginOfOneThatHolds() throws Exception {
+        LayoutFamily family = Sweeps.slit(
+                "mean: {surfaces: screen/front, direct: {at_most: 0.08}}",
+                "back: {surfaces: screen/back, direct: none}");
+        String text = new SweepReport("1.0", Ink.PLAIN).of(Sweeps.run(family, Sweeps.grid(family, "slit = 1, 6")));
+        assertThat(text)
+                .containsPattern("\n +1 +PASS +PASS +(>= )?\\d")
+                .containsPattern("\n +6 +FAIL +PASS +fails: mean\n");
+    }
+
+    @Test
     void manyRequirementsAreNumberedSoThatALineFits() throws Exception {
         String[] many = new String[9];
         for (int i = 0; i < many.length; i++) {
