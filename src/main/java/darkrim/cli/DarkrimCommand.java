@@ -25,6 +25,7 @@ final class DarkrimCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "a command is missing, expected check, seen-from, sweep or tolerance");
+                spec.commandLine(),
+                "a command is missing, expected check, seen-from, sweep, tolerance, advise or compare");
     }
 }

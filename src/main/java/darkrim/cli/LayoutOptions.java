@@ -8,7 +8,7 @@ import picocli.CommandLine.Parameters;
 
 /** What every command that works on one layout can be told. */
 final class LayoutOptions {
-    @Parameters(paramLabel = "LAYOUT", arity = "1", description = "The layout file (YAML).")
+    @Parameters(paramLabel = "LAYOUT", index = "0", arity = "1", description = "The layout file (YAML).")
     private Path layout;
 
     @Option(names = "--overwrite", description = "Replace the output file if there is one.")

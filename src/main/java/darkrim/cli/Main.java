@@ -57,6 +57,8 @@ public final class Main {
         line.addSubcommand(new SeenFromCommand(surroundings));
         line.addSubcommand(new SweepCommand(surroundings));
         line.addSubcommand(new ToleranceCommand(surroundings));
+        line.addSubcommand(new AdviseCommand(surroundings));
+        line.addSubcommand(new CompareCommand(surroundings));
         line.setOut(surroundings.output());
         line.setErr(surroundings.errors());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -66,8 +66,17 @@ public final class Check {
         return of(layout, findings, effort, Plan.FULL, watch);
     }
 
-    /** Checks a layout by another plan of sampling. */
-    static CheckResult of(Layout layout, Findings findings, Effort effort, Plan plan, Watch watch)
+    /**
+     * Checks a layout by another plan of sampling.
+     *
+     * @param layout the layout
+     * @param findings what is known to be wrong with it; what its parts show is added
+     * @param effort how hard to work
+     * @param plan what is sampled and how often
+     * @param watch hears how far it is
+     * @throws UnusableInput with everything that is wrong with the layout
+     */
+    public static CheckResult of(Layout layout, Findings findings, Effort effort, Plan plan, Watch watch)
             throws UnusableInput {
         long start = System.nanoTime();
         Assembly assembly = Assembly.of(layout, findings);

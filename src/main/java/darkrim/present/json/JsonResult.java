@@ -1,6 +1,8 @@
 package darkrim.present.json;
 
 import darkrim.study.CheckResult;
+import darkrim.study.advice.Advice;
+import darkrim.study.comparison.Comparison;
 import darkrim.study.sweep.SweepResult;
 import darkrim.study.tolerance.ToleranceResult;
 import tools.jackson.databind.MapperFeature;
@@ -49,5 +51,27 @@ public final class JsonResult {
      */
     public static String of(CheckResult result, String version) {
         return MAPPER.writeValueAsString(ResultDocument.of(result, version)) + "\n";
+    }
+
+    /**
+     * Advice, as docs/advice.schema.json describes it.
+     *
+     * @param advice the advice
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(Advice advice, String version) {
+        return MAPPER.writeValueAsString(AdviceDocument.of(advice, version)) + "\n";
+    }
+
+    /**
+     * A comparison, as docs/comparison.schema.json describes it.
+     *
+     * @param comparison the comparison
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(Comparison comparison, String version) {
+        return MAPPER.writeValueAsString(ComparisonDocument.of(comparison, version)) + "\n";
     }
 }

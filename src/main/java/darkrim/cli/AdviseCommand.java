@@ -1,0 +1,123 @@
+package darkrim.cli;
+
+import darkrim.diagnostic.UnusableInput;
+import darkrim.present.AdviceReport;
+import darkrim.present.json.JsonResult;
+import darkrim.study.LayoutFamily;
+import darkrim.study.advice.Advice;
+import darkrim.study.advice.AdviceSettings;
+import darkrim.study.advice.AdviceStudy;
+import darkrim.study.advice.UnusableAdvice;
+import darkrim.verdict.Verdict;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code darkrim advise}: what to change so that a layout passes. */
+@Command(
+        name = "advise",
+        description = "Says which named dimension to change, and by how much, so that every requirement holds; what"
+                + " each change does to the other requirements; and how black each finish must be.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        footerHeading = "%nExample:%n",
+        footer = {
+            "  java -jar target/darkrim.jar advise geometries/nightglow-a.yaml \\",
+            "      --keep pupil_distance --keep die_spacing --json advice.json",
+            "",
+            "Dimensions that are formulas follow the others and are never changed by themselves.",
+            "",
+            "Exit codes:",
+            "  0  every requirement holds, or values were found with which a full check passes",
+            "  1  no values were found with which the layout passes",
+            "  2  the layout, an option or an output cannot be used; standard error says why",
+            "  3  the work was stopped, or the full check of the values found leaves something undecided",
+            "  4  the program broke; standard error says what to report"
+        })
+final class AdviseCommand implements Callable<Integer>, LayoutCommand {
+    private final Surroundings surroundings;
+
+    @Option(
+            names = "--keep",
+            paramLabel = "NAME",
+            order = -3,
+            description = "A dimension that stays as it is; may be given several times.")
+    private List<String> keep = new ArrayList<>();
+
+    @Option(
+            names = "--range",
+            paramLabel = "NAME=LEAST:MOST",
+            order = -2,
+            converter = RangeOption.Reader.class,
+            description = "Values that a dimension may take, in mm, degrees or plain; may be given several times. "
+                    + "Default: an angle 15 deg either way, all else from a hundredth to twice its value.")
+    private List<RangeOption> ranges = new ArrayList<>();
+
+    @Option(names = "--json", paramLabel = "FILE", order = -1, description = "Also write the advice into this file.")
+    private Path json;
+
+    @Mixin
+    private LayoutOptions options;
+
+    AdviseCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        Optional<OutputFile> output = options.output("--json", json);
+        if (output.isPresent() && !output.get().isUsable(options.layout(), surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
+        Advice advice;
+        try {
+            LayoutFamily family = LayoutFamily.of(options.layout());
+            AdviceSettings settings = settings();
+            advice = surroundings.watched(watch -> new AdviceStudy(family, settings, watch).run());
+        } catch (UnusableInput unusable) {
+            return Refusal.of(unusable.findings(), surroundings.errors());
+        } catch (UnusableAdvice wrong) {
+            surroundings.errors().println("darkrim: " + wrong.getMessage() + ".");
+            return ExitCode.UNUSABLE;
+        }
+        surroundings.show(
+                advice.before().warnings(), new AdviceReport(Version.number(), surroundings.ink()).of(advice));
+        return output.isEmpty() || output.get().write(JsonResult.of(advice, Version.number()), surroundings.errors())
+                ? code(advice)
+                : ExitCode.UNUSABLE;
+    }
+
+    private AdviceSettings settings() {
+        Map<String, AdviceSettings.Bounds> bounds = new LinkedHashMap<>();
+        ranges.forEach(range -> bounds.put(range.name(), new AdviceSettings.Bounds(range.least(), range.most())));
+        return new AdviceSettings(
+                new HashSet<>(keep),
+                bounds,
+                options.effort().threads(),
+                options.effort().seed(),
+                options.effort().mostSamples());
+    }
+
+    private static int code(Advice advice) {
+        Verdict then = advice.wanting().isEmpty()
+                ? Verdict.PASS
+                : advice.proposal()
+                        .map(proposal -> proposal.check().judgement().verdict())
+                        .orElse(advice.stopped() ? Verdict.UNDECIDED : Verdict.FAIL);
+        return advice.stopped() ? ExitCode.UNDECIDED : ExitCode.of(then);
+    }
+
+    @Override
+    public LayoutOptions options() {
+        return options;
+    }
+}

@@ -1,0 +1,47 @@
+package darkrim.study.advice;
+
+import darkrim.study.CheckResult;
+import darkrim.study.MarginFigure;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What to change so that a layout passes.
+ *
+ * @param before the full check of the layout as written
+ * @param margins the margin of each requirement as written, in the order of the layout
+ * @param dimensions what may change, and within which range
+ * @param slopes for each requirement that does not pass and each dimension, where both are known
+ * @param changes for each requirement that does not pass and each dimension, the smallest change either way that makes it hold
+ * @param proposal values that fulfil all requirements, if any were found
+ * @param exclusion two requirements that exclude each other within the ranges, as far as the changes of sides along the axes tell, where no
+ *     proposal was found
+ * @param blackness how black each finish must be, as written
+ * @param stopped whether the work was stopped before it was done
+ */
+public record Advice(
+        CheckResult before,
+        List<MarginFigure> margins,
+        List<FreeDimension> dimensions,
+        List<Slope> slopes,
+        List<SmallestChange> changes,
+        Optional<Proposal> proposal,
+        Optional<Exclusion> exclusion,
+        List<Blackness> blackness,
+        boolean stopped) {
+    /** Copies the lists. */
+    public Advice {
+        margins = List.copyOf(margins);
+        dimensions = List.copyOf(dimensions);
+        slopes = List.copyOf(slopes);
+        changes = List.copyOf(changes);
+        blackness = List.copyOf(blackness);
+    }
+
+    /** The requirements that do not pass as written, in the order of the layout. */
+    public List<MarginFigure> wanting() {
+        return margins.stream()
+                .filter(figure -> figure.verdict() != darkrim.verdict.Verdict.PASS)
+                .toList();
+    }
+}

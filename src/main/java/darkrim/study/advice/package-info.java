@@ -1,0 +1,2 @@
+/** What to change so that a layout passes. */
+package darkrim.study.advice;

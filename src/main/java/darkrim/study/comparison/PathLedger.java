@@ -1,0 +1,176 @@
+package darkrim.study.comparison;
+
+import darkrim.layout.Requirement.LightClass;
+import darkrim.light.Estimate;
+import darkrim.light.Receiver;
+import darkrim.light.Reflector;
+import darkrim.light.Tally;
+import darkrim.light.Transport;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.verdict.RequirementResult;
+import darkrim.verdict.Watch;
+import darkrim.verdict.Workers;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.hipparchus.distribution.continuous.TDistribution;
+
+/**
+ * Compares light paths of two scenes. Each receiver gets independent batches of samples, in both scenes with the same random numbers; the
+ * differences of the pairs of batches are judged by Student's t, two-sided, and the probability multiplied by the number of paths compared
+ * (Bonferroni).
+ */
+final class PathLedger {
+    private static final int PAIRS = 16;
+    private static final int SAMPLES = 4096;
+    private static final String STEP = "comparing light paths";
+
+    private final Transport before;
+    private final Transport after;
+    private final double risk;
+
+    /**
+     * @param before the first scene
+     * @param after the second
+     * @param seed seed of both
+     * @param risk probability that chance alone makes any path count as changed
+     */
+    PathLedger(Scene before, Scene after, long seed, double risk) {
+        this.before = Transport.of(before, seed);
+        this.after = Transport.of(after, seed);
+        this.risk = risk;
+    }
+
+    private record Path(String receiver, String via, boolean mirror) {}
+
+    /** Means of the batches of one path in both scenes. */
+    private static final class Batches {
+        private final double[] before = new double[PAIRS];
+        private final double[] after = new double[PAIRS];
+    }
+
+    /**
+     * All paths to some receivers that any sample found: those that differ first, and the largest differences first.
+     *
+     * @param receivers names of the receivers
+     * @param first receivers that come before all others
+     */
+    List<PathChange> of(Set<String> receivers, Set<String> first, Workers workers, Watch watch) {
+        List<Callable<Map<Path, Batches>>> tasks = new ArrayList<>();
+        receivers.forEach(receiver -> tasks.add(() -> to(receiver)));
+        Map<Path, Batches> all = new LinkedHashMap<>();
+        int slice = 16;
+        for (int from = 0; from < tasks.size() && !watch.stop(); from += slice) {
+            watch.progress(STEP, from, tasks.size());
+            workers.all(tasks.subList(from, Math.min(tasks.size(), from + slice)).stream())
+                    .forEach(all::putAll);
+        }
+        watch.progress(STEP, tasks.size(), tasks.size());
+        return all.entrySet().stream()
+                .map(entry -> change(entry.getKey(), entry.getValue(), all.size()))
+                .sorted(Comparator.comparing((PathChange change) -> change.kind() == PathChange.Kind.ALIKE)
+                        .thenComparing(change -> !first.contains(change.receiver()))
+                        .thenComparingDouble(change -> -Math.abs(change.difference())))
+                .toList();
+    }
+
+    private Map<Path, Batches> to(String receiver) {
+        Map<Path, Batches> found = new LinkedHashMap<>();
+        for (int i = 0; i < PAIRS; i++) {
+            for (boolean second : new boolean[] {false, true}) {
+                Transport transport = second ? after : before;
+                Scene scene = transport.scene();
+                Surface surface = scene.surface(receiver).orElse(null);
+                if (surface == null) {
+                    continue;
+                }
+                Tally tally = transport.batch(new Receiver.OnSurface(surface), LightClass.ONCE_REFLECTED, i, SAMPLES);
+                for (Map.Entry<Reflector, Estimate> by : tally.by().entrySet()) {
+                    String via = scene.surfaces().get(by.getKey().surface()).name();
+                    Batches batches = found.computeIfAbsent(
+                            new Path(receiver, via, by.getKey().mirror()), path -> new Batches());
+                    (second ? batches.after : batches.before)[i] = by.getValue().mean();
+                }
+            }
+        }
+        return found;
+    }
+
+    private PathChange change(Path path, Batches batches, int compared) {
+        double[] differences = new double[PAIRS];
+        for (int i = 0; i < PAIRS; i++) {
+            differences[i] = batches.after[i] - batches.before[i];
+        }
+        double difference = mean(differences);
+        double error = error(differences);
+        // Where a surface is not there at all, a path by it is new or gone for certain.
+        boolean certain = !both(path.receiver) || !both(path.via);
+        double chance = certain ? 0 : Math.min(1, compared * probability(difference, error));
+        double one = mean(batches.before);
+        double two = mean(batches.after);
+        PathChange.Kind kind = PathChange.Kind.ALIKE;
+        if (chance <= risk) {
+            kind = one == 0
+                    ? PathChange.Kind.NEW
+                    : two == 0
+                            ? PathChange.Kind.GONE
+                            : difference > 0 ? PathChange.Kind.STRONGER : PathChange.Kind.WEAKER;
+        }
+        return new PathChange(
+                path.receiver,
+                path.via,
+                path.mirror,
+                one,
+                two,
+                error(batches.before),
+                error(batches.after),
+                difference,
+                error,
+                chance,
+                kind);
+    }
+
+    private boolean both(String surface) {
+        return before.scene().surface(surface).isPresent()
+                && after.scene().surface(surface).isPresent();
+    }
+
+    private static double probability(double difference, double error) {
+        if (difference == 0) {
+            return 1;
+        }
+        return error == 0 ? 0 : 2 * new TDistribution(PAIRS - 1).cumulativeProbability(-Math.abs(difference) / error);
+    }
+
+    private static double mean(double[] values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value;
+        }
+        return sum / values.length;
+    }
+
+    private static double error(double[] values) {
+        double mean = mean(values);
+        double squares = 0;
+        for (double value : values) {
+            squares += (value - mean) * (value - mean);
+        }
+        return Math.sqrt(squares / (values.length - 1) / values.length);
+    }
+
+    /** Receivers that requirements name, in order. */
+    static Set<String> receivers(Stream<RequirementResult> requirements) {
+        Set<String> names = new LinkedHashSet<>();
+        requirements.forEach(each ->
+                each.outcomes().forEach(outcome -> names.add(outcome.surface().name())));
+        return names;
+    }
+}

@@ -1,0 +1,2 @@
+/** What one layout does to another. */
+package darkrim.study.comparison;

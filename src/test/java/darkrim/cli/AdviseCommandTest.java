@@ -1,0 +1,124 @@
+package darkrim.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import darkrim.verdict.Watch;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code darkrim advise} as the user sees it. */
+class AdviseCommandTest {
+    /** Light reaches out to (a H + r h) / (H - h) = 33.3 mm; the strip begins at 30 mm. */
+    private static final String LAYOUT = """
+            title: One opening
+            dimensions:
+              side: 40 mm
+              height: 50 mm
+              half: side / 2
+            beam:
+              pupil: {shape: rectangle, width: 40, height: 40, distance: 200}
+            parts:
+              plate:
+                kind: plate
+                size: 400
+                height: height - 0.001
+                thickness: 0.001
+                openings: {shape: rectangle, size: 2 * half}
+              strip: {kind: rectangle, width: 10, depth: 4, at: [35, 0, 0]}
+            requirements:
+              strip-dark: {surfaces: "strip/front", direct: none}
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private String layout;
+
+    @BeforeEach
+    void write() throws Exception {
+        layout = Files.writeString(folder.resolve("opening.yaml"), LAYOUT).toString();
+    }
+
+    @Test
+    void changesAreProposedInWordsAndInADocumentThatFitsItsSchema() throws Exception {
+        Path json = folder.resolve("advice.json");
+        Run run = Run.of("advise", layout, "--keep", "height", "--json", json.toString());
+        assertThat(run.code()).as(run.errors()).isZero();
+        assertThat(inOneLine(run.output()))
+                .contains("With the values proposed below the layout passes a full check.")
+                // a = 17.5: (17.5 * 200 + 20 * 50) / 150 = 30; the next round value on the dark side.
+                .contains("side 40 mm 34.9 mm -5.1 mm");
+        assertThat(run.output().lines()).allMatch(line -> line.length() <= 100);
+        assertThat(StudySchema.problems("advice.schema.json", json)).isEmpty();
+    }
+
+    private static String inOneLine(String text) {
+        return text.replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void whereNothingPassesTheExitCodeSaysSo() {
+        Run run = Run.of("advise", layout, "--keep", "height", "--range", "side=38:42");
+        assertThat(run.code()).isEqualTo(ExitCode.FAIL);
+        assertThat(inOneLine(run.output()))
+                .contains("WARNING: no single dimension makes 'strip-dark' hold within its range.");
+    }
+
+    @Test
+    void wrongUseIsRefusedInPlainWords() {
+        assertRefused("there is no dimension 'hight'", "--keep", "hight");
+        assertRefused("'half' is a formula, side / 2", "--range", "half=10:30");
+        assertRefused("the range of 'side' is empty or reversed", "--range", "side=50:30");
+        assertRefused("is no range", "--range", "side=wide");
+        assertRefused("there is no option '--kep'", "--kep", "side");
+    }
+
+    private void assertRefused(String words, String... options) {
+        String[] all = new String[options.length + 2];
+        all[0] = "advise";
+        all[1] = layout;
+        System.arraycopy(options, 0, all, 2, options.length);
+        Run run = Run.of(all);
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors()).contains(words).doesNotContain("Exception");
+        assertThat(run.output()).isEmpty();
+    }
+
+    @Test
+    void stoppedAtOnceItShowsWhatItHas() {
+        Run run = Run.watched(() -> new StopAt(""), "advise", layout);
+        assertThat(run.code()).isEqualTo(ExitCode.UNDECIDED);
+        assertThat(run.output()).contains("Stopped before there was a proposal.");
+    }
+
+    @Test
+    void stoppedAfterTheProposalItKeepsIt() {
+        Run run = Run.watched(() -> new StopAt("looking at what each change does"), "advise", layout);
+        assertThat(run.code()).isEqualTo(ExitCode.UNDECIDED);
+        assertThat(run.output()).contains("Smallest change of all dimensions together");
+    }
+
+    /** Asks to stop from a step on; from the beginning if it is nameless. */
+    private static final class StopAt implements Watch {
+        private final String step;
+        private volatile boolean stop;
+
+        private StopAt(String step) {
+            this.step = step;
+            stop = step.isEmpty();
+        }
+
+        @Override
+        public void progress(String now, long done, long most) {
+            stop |= now.equals(step);
+        }
+
+        @Override
+        public boolean stop() {
+            return stop;
+        }
+    }
+}

@@ -1,0 +1,100 @@
+package darkrim.study.comparison;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import darkrim.study.Effort;
+import darkrim.verdict.Watch;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Comparison of two layouts. */
+class ComparisonStudyTest {
+    private static final String TEXT = """
+            title: Two walls and a screen
+            dimensions:
+              gap: 12 mm
+            beam:
+              pupil: {shape: disc, diameter: 40, distance: 200}
+            finishes:
+              grey: {diffuse: 0.1}
+            parts:
+              screen: {kind: rectangle, width: 10, depth: 10}
+              wall: {kind: block, width: 2, depth: 20, height: 20, at: [gap, 0, 0], turn: {about: y, by: 10}, finish: grey}
+            requirements:
+              screen-clean: {surfaces: "screen/front", once_reflected: {at_most: 5.0e-3}}
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private Comparison compare(String before, String after) throws Exception {
+        Path one = Files.writeString(folder.resolve("one.yaml"), before);
+        Path two = Files.writeString(folder.resolve("two.yaml"), after);
+        return ComparisonStudy.of(one, two, Effort.asAsked(), Watch.NONE);
+    }
+
+    @Test
+    void aLayoutDoesNotDifferFromItself() throws Exception {
+        Comparison same = compare(TEXT, TEXT);
+        assertThat(same.judgement()).isEqualTo(RequirementChange.Judgement.NOT_WORSE);
+        assertThat(same.dimensions()).isEmpty();
+        assertThat(same.finishes()).isEmpty();
+        assertThat(same.surfaces()).isEmpty();
+        // The same random numbers: every pair differs by nothing at all.
+        assertThat(same.paths()).isNotEmpty().allSatisfy(path -> {
+            assertThat(path.kind()).isEqualTo(PathChange.Kind.ALIKE);
+            assertThat(path.difference()).isZero();
+        });
+    }
+
+    @Test
+    void aFinishOfTwiceTheReflectanceDoublesItsPaths() throws Exception {
+        Comparison twice = compare(TEXT, TEXT.replace("diffuse: 0.1", "diffuse: 0.2"));
+        assertThat(twice.finishes()).extracting(Changed::name).containsExactly("grey");
+        // Once-reflected light is linear in the reflectance, and the random numbers are the same.
+        PathChange path = twice.paths().get(0);
+        assertThat(path.kind()).isEqualTo(PathChange.Kind.STRONGER);
+        assertThat(path.after() / path.before()).isCloseTo(2, within(1e-9));
+        assertThat(path.chance()).isLessThan(1e-3);
+    }
+
+    @Test
+    void aPartThatIsAddedBringsNewPathsAndASurfaceThatMovesSaysHowFar() throws Exception {
+        String more = TEXT.replace(
+                "requirements:",
+                "  other: {kind: block, width: 2, depth: 20, height: 20, at: [-15, 0, 0], turn: {about: y, by: -10}, finish: grey}\nrequirements:");
+        Comparison added = compare(TEXT, more.replace("gap: 12", "gap: 14"));
+        assertThat(added.partsAdded()).containsExactly("other");
+        assertThat(added.partsGone()).isEmpty();
+        assertThat(added.paths())
+                .filteredOn(path -> path.kind() == PathChange.Kind.NEW)
+                .isNotEmpty()
+                .allMatch(path -> path.via().startsWith("other/"));
+        assertThat(added.surfaces())
+                .filteredOn(change -> !change.added())
+                .isNotEmpty()
+                .allSatisfy(change -> assertThat(change.moved()).isCloseTo(2, within(1e-9)));
+        Comparison gone = compare(more, TEXT);
+        assertThat(gone.partsGone()).containsExactly("other");
+        assertThat(gone.paths())
+                .filteredOn(path -> path.kind() == PathChange.Kind.GONE)
+                .isNotEmpty();
+    }
+
+    @Test
+    void aRequirementThatBreaksIsWorseAndOneThatIsDroppedOrLoosenedCannotBeTold() throws Exception {
+        String bright = TEXT.replace("diffuse: 0.1", "diffuse: 0.9");
+        assertThat(compare(TEXT, bright).judgement()).isEqualTo(RequirementChange.Judgement.WORSE);
+        assertThat(compare(bright, TEXT).judgement()).isEqualTo(RequirementChange.Judgement.NOT_WORSE);
+        assertThat(compare(TEXT, TEXT.replace("5.0e-3", "6.0e-3")).judgement())
+                .isEqualTo(RequirementChange.Judgement.CANNOT_TELL);
+        String renamed = TEXT.replace("screen-clean:", "screen-dim:");
+        assertThat(compare(TEXT, renamed).requirements())
+                .extracting(RequirementChange::judgement)
+                .isEqualTo(List.of(RequirementChange.Judgement.CANNOT_TELL, RequirementChange.Judgement.NOT_WORSE));
+    }
+}
