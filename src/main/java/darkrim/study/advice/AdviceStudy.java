@@ -13,6 +13,7 @@ import darkrim.verdict.Plan;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,11 +28,6 @@ import java.util.concurrent.Callable;
  * number of threads.
  */
 public final class AdviceStudy {
-    private static final int HALVINGS = 5;
-    private static final int FEW_HALVINGS = 3;
-    /** Rounds from a new start, where the first leads to nothing. */
-    private static final int MORE_ROUNDS = 2;
-
     private final LayoutFamily family;
     private final AdviceSettings settings;
     private final Watch watch;
@@ -79,18 +75,22 @@ public final class AdviceStudy {
             if (atStart.stopped()) {
                 return advice(before, margins, List.of(), List.of(), Optional.empty(), Optional.empty(), blackness);
             }
-            List<Flip> flips = flips(workers, start, atStart, HALVINGS);
-            Search search = search(workers, start, atStart, flips);
-            Optional<Proposal> proposal = Optional.empty();
-            if (search.passing.isPresent() && !watch.stop()) {
-                proposal = Optional.of(proposal(search.passing.get()));
-            }
             // What a short look takes to hold changes sides the wrong way.
             List<String> failing =
                     wanting.stream().filter(each -> !atStart.holds(each)).toList();
+            List<FreeDimension> reachable = reachable(workers, start);
+            List<Flip> flips = flips(workers, reachable, start, failing);
+            JointSearch.Found found = search(workers, reachable, start, atStart, flips);
+            Optional<Map<String, Double>> passing = found.holds() && !watch.stop()
+                    ? new Rounding(dimensions).of(found.nearest().values(), this::passes)
+                    : Optional.empty();
+            Optional<Proposal> proposal = Optional.empty();
+            if (passing.isPresent() && !watch.stop()) {
+                proposal = Optional.of(proposal(passing.get()));
+            }
             List<SmallestChange> changes = changes(workers, failing, flips);
             List<Slope> slopes = slopes(workers, before, wanting);
-            return advice(before, margins, slopes, changes, proposal, search.exclusion, blackness);
+            return advice(before, margins, slopes, changes, proposal, found.exclusion(), blackness);
         }
     }
 
@@ -126,46 +126,50 @@ public final class AdviceStudy {
         return new Proposal(changed, sum, check(changed));
     }
 
-    private List<Flip> flips(Workers workers, Map<String, Double> start, Trial atStart, int halvings) {
-        List<Callable<List<Flip>>> tasks = new ArrayList<>();
-        AxisSearch search = new AxisSearch(trials, start, requirements, atStart, halvings);
+    /** The dimensions, each no farther than a layout is possible. */
+    private List<FreeDimension> reachable(Workers workers, Map<String, Double> start) {
+        List<Callable<List<FreeDimension>>> tasks = new ArrayList<>();
         for (FreeDimension each : dimensions) {
+            tasks.add(() -> List.of(new AxisSearch(trials, start, List.of()).possible(each)));
+        }
+        return done(workers, "looking for what can be built", tasks);
+    }
+
+    /** Where requirements that fail begin to hold along the axes through some values. */
+    private List<Flip> flips(
+            Workers workers, List<FreeDimension> reachable, Map<String, Double> from, Collection<String> failing) {
+        List<Callable<List<Flip>>> tasks = new ArrayList<>();
+        AxisSearch search = new AxisSearch(trials, from, failing);
+        for (FreeDimension each : reachable) {
             tasks.add(() -> search.along(each, true));
             tasks.add(() -> search.along(each, false));
         }
         return done(workers, "moving one dimension at a time", tasks);
     }
 
-    /** What a search for all requirements together came to. */
-    private record Search(Optional<Map<String, Double>> passing, Optional<Exclusion> exclusion) {}
-
-    private Search search(Workers workers, Map<String, Double> start, Trial atStart, List<Flip> flips) {
-        JointSearch joint = new JointSearch(dimensions, requirements, trials);
-        LinearStep step = new LinearStep(dimensions, start, holds(atStart), flips);
-        watch.progress("changing all dimensions together", 0, MORE_ROUNDS + 1);
-        JointSearch.Found found = joint.from(step, start);
-        for (int round = 1; round <= MORE_ROUNDS && found.passing().isEmpty() && !watch.stop(); round++) {
-            Map<String, Double> nearest = found.nearest();
-            if (nearest.equals(start)) {
-                break;
+    private JointSearch.Found search(
+            Workers workers,
+            List<FreeDimension> reachable,
+            Map<String, Double> start,
+            Trial atStart,
+            List<Flip> flips) {
+        Standings standings = new Standings(trials);
+        Standing first = standings.at(start, false);
+        Map<String, Double> allowed = new LinkedHashMap<>();
+        for (Requirement each : family.written().requirements()) {
+            double room = first.room(each.name());
+            if (each.condition() instanceof Requirement.PupilSeen && atStart.holds(each.name()) && room < 0) {
+                allowed.put(each.name(), -room);
             }
-            Trial there = trials.at(nearest, requirements);
-            if (there.stopped() || !there.possible()) {
-                break;
-            }
-            List<Flip> again = flips(workers, nearest, there, FEW_HALVINGS);
-            watch.progress("changing all dimensions together", round, MORE_ROUNDS + 1);
-            found = joint.from(new LinearStep(dimensions, nearest, holds(there), again), nearest);
         }
-        return new Search(
-                found.passing(),
-                found.passing().isPresent() || watch.stop() ? Optional.empty() : step.exclusion(requirements));
+        JointSearch.Sides sides = (from, failing) ->
+                new Planes(reachable, from, from.equals(start) ? flips : flips(workers, reachable, from, failing));
+        return new JointSearch(reachable, standings, sides, allowed, workers, watch).from(first);
     }
 
-    private static Map<String, Boolean> holds(Trial trial) {
-        Map<String, Boolean> holds = new LinkedHashMap<>(trial.holds());
-        holds.put(Flip.GEOMETRY, true);
-        return holds;
+    private boolean passes(Map<String, Double> values) {
+        Trial trial = trials.at(values, requirements);
+        return !trial.stopped() && trial.holdsAll(requirements);
     }
 
     private List<SmallestChange> changes(Workers workers, List<String> failing, List<Flip> flips) {

@@ -1,0 +1,10 @@
+package darkrim.study.advice;
+
+/**
+ * What a step must fulfil for one requirement: room + slopes . change is at least 0.
+ *
+ * @param requirement the requirement
+ * @param room what there is before the step
+ * @param slopes growth for one unit of each dimension
+ */
+record Rule(String requirement, double room, double[] slopes) {}
