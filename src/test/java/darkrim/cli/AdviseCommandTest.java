@@ -61,18 +61,23 @@ class AdviseCommandTest {
 
     @Test
     void whereNothingPassesTheExitCodeSaysSo() {
-        Run run = Run.of("advise", layout, "--keep", "height", "--range", "side=38:42");
+        Run run = Run.of("advise", layout, "--keep", "height", "--range", "side = 38 to 42 mm");
         assertThat(run.code()).isEqualTo(ExitCode.FAIL);
-        assertThat(inOneLine(run.output()))
-                .contains("WARNING: no single dimension makes 'strip-dark' hold within its range.");
+        assertThat(inOneLine(run.output())).contains("WARNING: nothing within the ranges makes 'strip-dark' hold");
     }
 
     @Test
     void wrongUseIsRefusedInPlainWords() {
         assertRefused("there is no dimension 'hight'", "--keep", "hight");
-        assertRefused("'half' is a formula, side / 2", "--range", "half=10:30");
-        assertRefused("the range of 'side' is empty or reversed", "--range", "side=50:30");
-        assertRefused("is no range", "--range", "side=wide");
+        assertRefused("'half' is a formula, side / 2", "--range", "half = 10 to 30");
+        assertRefused("the range of 'side' runs backwards", "--range", "side = 50 to 30");
+        assertRefused(
+                "cannot read 'wide' as a value of 'side', expected 'NAME = LEAST to MOST'", "--range", "side=wide");
+        assertRefused("is no range, expected 'NAME = LEAST to MOST'", "--range", "side = 30, 35");
+        assertRefused("'deg' is no unit for 'side'", "--range", "side = 30 deg to 45 deg");
+        assertRefused(
+                "the range of 'side' is given twice", "--range", "side = 30 to 45", "--range", "side = 3 cm to 5 cm");
+        assertRefused("there is no dimension 'sied'", "--range", "sied = 30 to 45");
         assertRefused("there is no option '--kep'", "--kep", "side");
     }
 
@@ -98,7 +103,7 @@ class AdviseCommandTest {
     void stoppedAfterTheProposalItKeepsIt() {
         Run run = Run.watched(() -> new StopAt("looking at what each change does"), "advise", layout);
         assertThat(run.code()).isEqualTo(ExitCode.UNDECIDED);
-        assertThat(run.output()).contains("Smallest change of all dimensions together");
+        assertThat(run.output()).contains("Proposal: the smallest change of all dimensions together");
     }
 
     /** Asks to stop from a step on; from the beginning if it is nameless. */

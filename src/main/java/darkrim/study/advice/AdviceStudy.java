@@ -66,14 +66,14 @@ public final class AdviceStudy {
         margins.stream().filter(figure -> !figure.holds()).forEach(figure -> wanting.add(figure.requirement()));
         List<Blackness> blackness = Blackness.of(before);
         if (wanting.isEmpty() || watch.stop()) {
-            return advice(before, margins, List.of(), List.of(), Optional.empty(), Optional.empty(), blackness);
+            return nothing(before, margins, blackness);
         }
         try (Workers workers = new Workers(settings.threads())) {
             Map<String, Double> start = new LinkedHashMap<>();
             dimensions.forEach(each -> start.put(each.name(), each.value()));
             Trial atStart = trials.at(start, requirements);
             if (atStart.stopped()) {
-                return advice(before, margins, List.of(), List.of(), Optional.empty(), Optional.empty(), blackness);
+                return nothing(before, margins, blackness);
             }
             // What a short look takes to hold changes sides the wrong way.
             List<String> failing =
@@ -82,7 +82,7 @@ public final class AdviceStudy {
             List<Flip> flips = flips(workers, reachable, start, failing);
             JointSearch.Found found = search(workers, reachable, start, atStart, flips);
             Optional<Map<String, Double>> passing = found.holds() && !watch.stop()
-                    ? new Rounding(dimensions).of(found.nearest().values(), this::passes)
+                    ? new Rounding(dimensions).of(found.nearest().values(), values -> passes(found, values))
                     : Optional.empty();
             Optional<Proposal> proposal = Optional.empty();
             if (passing.isPresent() && !watch.stop()) {
@@ -90,20 +90,48 @@ public final class AdviceStudy {
             }
             List<SmallestChange> changes = changes(workers, failing, flips);
             List<Slope> slopes = slopes(workers, before, wanting);
-            return advice(before, margins, slopes, changes, proposal, found.exclusion(), blackness);
+            return new Advice(
+                    before,
+                    margins,
+                    dimensions,
+                    slopes,
+                    changes,
+                    proposal,
+                    proposal.isPresent() || watch.stop() ? Optional.empty() : Optional.of(nearest(found)),
+                    found.exclusion(),
+                    blackness,
+                    watch.stop());
         }
     }
 
-    private Advice advice(
-            CheckResult before,
-            List<RequirementMargin> margins,
-            List<Slope> slopes,
-            List<SmallestChange> changes,
-            Optional<Proposal> proposal,
-            Optional<Exclusion> exclusion,
-            List<Blackness> blackness) {
-        boolean stopped = watch.stop() || before.judgement().stopped();
-        return new Advice(before, margins, dimensions, slopes, changes, proposal, exclusion, blackness, stopped);
+    private Advice nothing(CheckResult before, List<RequirementMargin> margins, List<Blackness> blackness) {
+        return new Advice(
+                before,
+                margins,
+                dimensions,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                blackness,
+                watch.stop() || before.judgement().stopped());
+    }
+
+    private Nearest nearest(JointSearch.Found found) {
+        Map<String, Double> values = found.nearest().values();
+        Trial there = trials.at(values, requirements);
+        return new Nearest(
+                changed(values),
+                requirements.stream().filter(each -> !there.holds(each)).toList());
+    }
+
+    private Map<String, Double> changed(Map<String, Double> values) {
+        Map<String, Double> changed = new LinkedHashMap<>();
+        dimensions.stream()
+                .filter(each -> values.get(each.name()) != each.value())
+                .forEach(each -> changed.put(each.name(), values.get(each.name())));
+        return changed;
     }
 
     private CheckResult check(Map<String, Double> chosen) throws UnusableInput {
@@ -114,16 +142,9 @@ public final class AdviceStudy {
     }
 
     private Proposal proposal(Map<String, Double> values) throws UnusableInput {
-        Map<String, Double> changed = new LinkedHashMap<>();
-        double sum = 0;
-        for (FreeDimension each : dimensions) {
-            double value = values.get(each.name());
-            if (value != each.value()) {
-                changed.put(each.name(), value);
-                sum += Math.abs(value - each.value()) / each.scale();
-            }
-        }
-        return new Proposal(changed, sum, check(changed));
+        Map<String, Double> changed = changed(values);
+        CheckResult then = check(changed);
+        return new Proposal(changed, new PenaltyStep(dimensions).change(values), then, RequirementMargin.of(then));
     }
 
     /** The dimensions, each no farther than a layout is possible. */
@@ -167,9 +188,12 @@ public final class AdviceStudy {
         return new JointSearch(reachable, standings, sides, allowed, workers, watch).from(first);
     }
 
-    private boolean passes(Map<String, Double> values) {
+    /** Whether values hold in a short look, and not by a hair. */
+    private boolean passes(JointSearch.Found found, Map<String, Double> values) {
         Trial trial = trials.at(values, requirements);
-        return !trial.stopped() && trial.holdsAll(requirements);
+        return !trial.stopped()
+                && trial.holdsAll(requirements)
+                && found.measure().isRoomy(values);
     }
 
     private List<SmallestChange> changes(Workers workers, List<String> failing, List<Flip> flips) {

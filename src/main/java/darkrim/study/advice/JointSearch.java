@@ -77,8 +77,15 @@ final class JointSearch {
      * @param nearest the values that miss least or, where nothing is missed, change least
      * @param holds whether every requirement has room there
      * @param exclusion two requirements that exclude each other near there
+     * @param measure says of values whether there is some room in every requirement
      */
-    record Found(Standing nearest, boolean holds, Optional<Exclusion> exclusion) {}
+    record Found(Standing nearest, boolean holds, Optional<Exclusion> exclusion, Measure measure) {}
+
+    /** Looks at values. */
+    interface Measure {
+        /** Whether there is some room, 0.005 mm or what sampling needs, in every requirement. */
+        boolean isRoomy(Map<String, Double> values);
+    }
 
     /** Looks from a start. */
     Found from(Standing start) {
@@ -111,7 +118,15 @@ final class JointSearch {
             }
         }
         boolean holds = missed(place.at) == 0;
-        return new Found(place.at, holds, holds || watch.stop() ? Optional.empty() : exclusion(place));
+        return new Found(place.at, holds, holds || watch.stop() ? Optional.empty() : exclusion(place), this::isRoomy);
+    }
+
+    private boolean isRoomy(Map<String, Double> values) {
+        Standing there = standings.at(values, false);
+        return there.possible()
+                && !there.stopped()
+                && there.room().keySet().stream()
+                        .allMatch(each -> room(there, each) >= (there.error().containsKey(each) ? 0 : AIM / 2));
     }
 
     /** A place of the search with all that the next step needs. */
