@@ -29,7 +29,7 @@ final class AdviceEffects {
                 .numbers("now")
                 .numbers("then")
                 .numbers("change")
-                .names("then does not pass");
+                .words("then fails");
         for (RequirementMargin wanting : advice.wanting()) {
             String name = Printable.of(wanting.requirement());
             List<SmallestChange> changes = advice.changes().stream()
@@ -46,7 +46,7 @@ final class AdviceEffects {
                         Figures.length(change.from()) + unit,
                         Figures.length(change.to()) + unit,
                         (change.change() > 0 ? "+" : "") + Figures.length(change.change()) + unit,
-                        broken(change));
+                        broken(advice, change));
             }
         }
         page.block(table.text());
@@ -84,6 +84,12 @@ final class AdviceEffects {
         page.paragraph("Negative: it fails. A question mark: the short look does not decide it.");
     }
 
+    private static String place(Advice advice, String requirement) {
+        List<String> names =
+                advice.margins().stream().map(RequirementMargin::requirement).toList();
+        return "[" + (names.indexOf(requirement) + 1) + "]";
+    }
+
     private static String table(List<Line> lines, int from, int to) {
         Table table = new Table().names("dimension").numbers("value");
         for (int i = from; i < to; i++) {
@@ -107,15 +113,15 @@ final class AdviceEffects {
         return margin.verdict().filter(verdict -> verdict == Verdict.UNDECIDED).isPresent() ? number + "?" : number;
     }
 
-    private static String broken(SmallestChange change) {
+    private static String broken(Advice advice, SmallestChange change) {
         List<String> names = new ArrayList<>();
         change.effects().stream()
                 .filter(effect -> effect.verdict()
                         .filter(verdict -> verdict == Verdict.FAIL)
                         .isPresent())
                 .filter(effect -> !effect.requirement().equals(change.requirement()))
-                .forEach(effect -> names.add(Printable.of(effect.requirement())));
-        return change.effects().isEmpty() ? "not looked at" : names.isEmpty() ? "no other" : String.join(", ", names);
+                .forEach(effect -> names.add(place(advice, effect.requirement())));
+        return change.effects().isEmpty() ? "not looked at" : names.isEmpty() ? "no other" : String.join(" ", names);
     }
 
     static String unit(Advice advice, String dimension) {

@@ -79,6 +79,7 @@ class AdviseCommandTest {
                 "the range of 'side' is given twice", "--range", "side = 30 to 45", "--range", "side = 3 cm to 5 cm");
         assertRefused("there is no dimension 'sied'", "--range", "sied = 30 to 45");
         assertRefused("there is no option '--kep'", "--kep", "side");
+        assertRefused("every dimension that could change is kept", "--keep", "side", "--keep", "height");
     }
 
     private void assertRefused(String words, String... options) {
@@ -90,6 +91,36 @@ class AdviseCommandTest {
         assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(run.errors()).contains(words).doesNotContain("Exception");
         assertThat(run.output()).isEmpty();
+    }
+
+    @Test
+    void aLayoutWithoutDimensionsIsRefused() throws Exception {
+        String bare = LAYOUT.replaceFirst("(?s)dimensions:.*?beam:", "beam:")
+                .replace("2 * half", "40")
+                .replace("height - 0.001", "49.999");
+        Run run = Run.of("advise", Files.writeString(Path.of(layout), bare).toString());
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors())
+                .contains("the layout has no dimension that could change")
+                .doesNotContain("Exception");
+    }
+
+    @Test
+    void whatHoldsAlreadyNeedsNoChange() throws Exception {
+        Path json = folder.resolve("advice.json");
+        Files.writeString(Path.of(layout), LAYOUT.replace("side: 40", "side: 34"));
+        Run run = Run.of("advise", layout, "--json", json.toString());
+        assertThat(run.code()).isZero();
+        assertThat(run.output()).contains("Every requirement holds: nothing needs to change.");
+        assertThat(StudySchema.problems("advice.schema.json", json)).isEmpty();
+    }
+
+    /** The strip ends where the plate can no longer be built: an opening as wide as the plate. */
+    @Test
+    void valuesThatCannotBeBuiltAreLeftOut() {
+        Run run = Run.of("advise", layout, "--keep", "height", "--range", "side = 1 to 600");
+        assertThat(run.code()).as(run.errors()).isZero();
+        assertThat(inOneLine(run.output())).contains("side 40 mm 34.9 mm -5.1 mm");
     }
 
     @Test
