@@ -17,7 +17,7 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
 
 /**
  * The step of a sequential linear programme with an exact penalty: least sum of |value - value in the file| / scale plus what rules are missed by times
- * a weight, within a box around the values (Fletcher, Practical Methods of Optimization, ch. 12 and 14; Dantzig's simplex method).
+ * a weight, within a box around the values (Fletcher, Practical Methods of Optimization, from memory; Dantzig's simplex method).
  */
 final class PenaltyStep {
     /** What missing a rule by 1 costs: more than any change that mends it. */
