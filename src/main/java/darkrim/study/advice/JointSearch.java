@@ -214,7 +214,7 @@ final class JointSearch {
         }
         for (Rule rule : failing) {
             for (Rule other : rules) {
-                if (other != rule && isMissed(at, List.of(rule, other))) {
+                if (!other.requirement().equals(rule.requirement()) && isMissed(at, List.of(rule, other))) {
                     return Optional.of(new Exclusion(rule.requirement(), other.requirement()));
                 }
             }
