@@ -146,7 +146,7 @@ final class JointSearch {
                 double[] slopes = byPlane ? plane : model.of(requirement);
                 double room = byPlane ? -1 - SHIFT : room(at, requirement) - AIM;
                 if (!isZero(slopes) || room < -AIM) {
-                    rules.add(new Rule(requirement, room, slopes));
+                    rules.add(Rule.of(requirement, room, slopes));
                 }
             }
         }
@@ -231,7 +231,7 @@ final class JointSearch {
             double room = rule.room();
             for (int i = 0; i < dimensions.size(); i++) {
                 String name = dimensions.get(i).name();
-                room += rule.slopes()[i] * (best.get().get(name) - at.values().get(name));
+                room += rule.slopes().get(i) * (best.get().get(name) - at.values().get(name));
             }
             if (room < -AIM / 2) {
                 return true;

@@ -58,7 +58,7 @@ final class PenaltyStep {
         for (int r = 0; r < rules.size(); r++) {
             double[] row = new double[width];
             for (int i = 0; i < n; i++) {
-                row[i] = rules.get(r).slopes()[i];
+                row[i] = rules.get(r).slopes().get(i);
                 row[n + i] = -row[i];
             }
             row[3 * n + r] = 1;

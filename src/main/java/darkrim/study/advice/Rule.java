@@ -1,5 +1,8 @@
 package darkrim.study.advice;
 
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * What a step must fulfil for one requirement: room + slopes . change is at least 0.
  *
@@ -7,4 +10,8 @@ package darkrim.study.advice;
  * @param room what there is before the step
  * @param slopes growth for one unit of each dimension
  */
-record Rule(String requirement, double room, double[] slopes) {}
+record Rule(String requirement, double room, List<Double> slopes) {
+    static Rule of(String requirement, double room, double[] slopes) {
+        return new Rule(requirement, room, Arrays.stream(slopes).boxed().toList());
+    }
+}
