@@ -2,6 +2,7 @@ package darkrim.present;
 
 import darkrim.layout.Requirement;
 import darkrim.layout.form.Wording;
+import darkrim.study.MarginUnit;
 import darkrim.study.RequirementFigure;
 import darkrim.study.sweep.RequirementLine;
 import darkrim.study.sweep.SweepPoint;
@@ -106,7 +107,7 @@ final class CurveSheet extends ChartSheet {
                 label(dimension()),
                 "margin, " + SweepTable.marginUnit(requirement),
                 true);
-        boolean sampled = !(requirement.condition() instanceof Requirement.NoDirect);
+        boolean sampled = MarginUnit.of(requirement) == MarginUnit.RELATIVE_IRRADIANCE;
         each(
                 requirement,
                 (x, figure) ->

@@ -2,6 +2,7 @@ package darkrim.study.sweep;
 
 import darkrim.layout.Requirement;
 import darkrim.layout.form.Wording;
+import darkrim.study.MarginUnit;
 import darkrim.study.RequirementFigure;
 import darkrim.verdict.Verdict;
 import de.siegmar.fastcsv.reader.CsvReader;
@@ -75,7 +76,7 @@ public final class SweepTable {
 
     /** What a requirement's margin is measured in. */
     public static String marginUnit(Requirement requirement) {
-        return requirement.condition() instanceof Requirement.NoDirect ? "mm" : unit(requirement);
+        return MarginUnit.of(requirement).words();
     }
 
     private static String bracketed(String unit) {

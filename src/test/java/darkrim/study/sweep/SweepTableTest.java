@@ -34,7 +34,7 @@ class SweepTableTest {
                 .startsWith("point,slit [mm],verdict,")
                 .contains(",\"dark, \"\"here\"\" margin [mm]\",")
                 .contains(",mean value [relative irradiance],")
-                .contains(",seen margin [share of pupil],")
+                .contains(",seen margin [mm],")
                 .endsWith("\r\n");
         int columns = SweepTable.fields(table.header()).size();
         assertThat(result.points())
