@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import darkrim.reference.ReferenceCase;
 import darkrim.reference.ReferenceCases;
 import darkrim.study.LayoutFamily;
+import darkrim.study.journal.StudyRecord;
 import darkrim.study.MarginScope;
 import darkrim.study.PointSettings;
 import darkrim.verdict.Verdict;
@@ -84,8 +85,8 @@ class SweepStudyTest {
     void resultsAreTheSameWithAnyNumberOfThreads() throws Exception {
         LayoutFamily family = Sweeps.slit(DARK, MEAN);
         SweepSettings settings = Sweeps.settings(Sweeps.grid(family, "slit = 1 to 4 step 1"));
-        SweepResult one = Sweeps.run(family, settings, SweepRecord.NONE, Watch.NONE, 1);
-        assertThat(Sweeps.run(family, settings, SweepRecord.NONE, Watch.NONE, 3))
+        SweepResult one = Sweeps.run(family, settings, StudyRecord.none(), Watch.NONE, 1);
+        assertThat(Sweeps.run(family, settings, StudyRecord.none(), Watch.NONE, 3))
                 .isEqualTo(one);
     }
 
@@ -98,7 +99,7 @@ class SweepStudyTest {
         LayoutFamily family = Sweeps.slit(MEAN);
         SweepSettings settings = new SweepSettings(
                 Sweeps.grid(family, "slit = 4, 4.02"), Optional.empty(), PointSettings.values(16, MarginScope.NONE));
-        SweepResult result = Sweeps.run(family, settings, SweepRecord.NONE, Watch.NONE, 2);
+        SweepResult result = Sweeps.run(family, settings, StudyRecord.none(), Watch.NONE, 2);
         RequirementLine first = result.points().get(0).lines().get(0);
         RequirementLine second = result.points().get(1).lines().get(0);
         assertThat(second.change()).isPositive();
