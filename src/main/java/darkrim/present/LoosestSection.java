@@ -13,8 +13,7 @@ final class LoosestSection {
         LoosestFactor estimate = loosest.estimate();
         int builds = estimate.yield().builds();
         String wanted = Figures.confidence(estimate.wanted());
-        page.paragraph(
-                "estimated: ", "  ", words(estimate, wanted + " of these " + Figures.counted(builds, "build")));
+        page.paragraph("estimated: ", "  ", words(estimate, wanted + " of these " + Figures.counted(builds, "build")));
         loosest.proved()
                 .ifPresentOrElse(
                         proved -> page.paragraph(

@@ -147,10 +147,11 @@ public record ToleranceReport(String version, Ink ink) {
 
     private static void notes(Page page, ToleranceResult result) {
         page.heading("What this does not cover");
-        page.paragraph("A worst case is the least margin that was found within the tolerances, by looks at their corners"
-                + " and a search from there: it shows what can happen, and is no proof that nothing worse can. Each"
-                + " contributor deviates by itself. Root sum square takes the margin for a straight-line function of"
-                + " the deviations; a dash says that a margin it needs is not known.");
+        page.paragraph(
+                "A worst case is the least margin that was found within the tolerances, by looks at their corners"
+                        + " and a search from there: it shows what can happen, and is no proof that nothing worse can. Each"
+                        + " contributor deviates by itself. Root sum square takes the margin for a straight-line function of"
+                        + " the deviations; a dash says that a margin it needs is not known.");
         page.paragraph("Not modelled: " + String.join(", ", Cautions.NOT_MODELLED) + ".");
         page.space();
         page.line(Figures.counted(result.builds().size(), "build") + "; this run took "

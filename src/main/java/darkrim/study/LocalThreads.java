@@ -27,8 +27,7 @@ public final class LocalThreads implements PointWorkers {
     }
 
     @Override
-    public int work(
-            PointCheck check, List<Point> points, Consumer<PointResult> results, BooleanSupplier stop) {
+    public int work(PointCheck check, List<Point> points, Consumer<PointResult> results, BooleanSupplier stop) {
         Queue<Future<PointResult>> coming = new ArrayDeque<>();
         points.forEach(point -> coming.add(threads.submit(() -> check.at(point))));
         try {

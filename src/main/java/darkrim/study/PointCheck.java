@@ -112,11 +112,11 @@ public final class PointCheck {
                     Optional.of(result.judgement().verdict()),
                     figures,
                     Optional.empty(),
-                    said(result.warnings().stream().filter(warning -> !family.warnings().contains(warning))),
+                    said(result.warnings().stream()
+                            .filter(warning -> !family.warnings().contains(warning))),
                     "");
         } catch (UnusableInput impossible) {
-            return new PointResult(
-                    chosen, Optional.empty(), List.of(), Optional.empty(), "", reason(impossible));
+            return new PointResult(chosen, Optional.empty(), List.of(), Optional.empty(), "", reason(impossible));
         }
     }
 

@@ -58,7 +58,8 @@ public final class StudyJournal<T> implements StudyRecord<T> {
      * @throws UnusableStudy if the file belongs to something else, is damaged, or another run is at work on it
      * @throws IOException if it cannot be read or written
      */
-    public static <T> StudyJournal<T> open(Path file, List<String> study, JournalLines<T> lines) throws UnusableStudy, IOException {
+    public static <T> StudyJournal<T> open(Path file, List<String> study, JournalLines<T> lines)
+            throws UnusableStudy, IOException {
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
             throw new UnusableStudy(file + " is not an ordinary file");
         }

@@ -83,8 +83,7 @@ public final class SparkCluster implements PointWorkers {
     }
 
     @Override
-    public int work(
-            PointCheck check, List<Point> points, Consumer<PointResult> results, BooleanSupplier stop)
+    public int work(PointCheck check, List<Point> points, Consumer<PointResult> results, BooleanSupplier stop)
             throws WorkersLost {
         if (points.isEmpty()) {
             return 0;

@@ -93,8 +93,7 @@ final class PointRun {
     }
 
     private int work(List<Task> tasks) throws WorkersLost, IOException {
-        List<Point> asked =
-                tasks.stream().map(task -> Point.of(task.chosen())).toList();
+        List<Point> asked = tasks.stream().map(task -> Point.of(task.chosen())).toList();
         int before = points.size();
         try {
             return workers.work(

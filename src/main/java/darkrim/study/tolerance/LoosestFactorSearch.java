@@ -83,8 +83,7 @@ final class LoosestFactorSearch {
                 high = enough ? high : factor;
             }
             factor = Double.isInfinite(high) ? Math.min(MOST, 2 * low) : 0.5 * (low + high);
-            going = !stopped
-                    && (Double.isInfinite(high) ? low < MOST : high - low > NEAR * high && high > TIGHTEST);
+            going = !stopped && (Double.isInfinite(high) ? low < MOST : high - low > NEAR * high && high > TIGHTEST);
         }
         return new LoosestFactor(low, high, wanted, allowed, yieldWith(low, allowed), stopped);
     }
@@ -125,8 +124,8 @@ final class LoosestFactorSearch {
             List<PointResult> found = looks.all(
                     "looking for the loosest tolerances",
                     some.stream()
-                            .map(i -> Look.all(
-                                    LoosestFactor.scaled(builds.get(i).deviations(), factor)))
+                            .map(i ->
+                                    Look.all(LoosestFactor.scaled(builds.get(i).deviations(), factor)))
                             .toList());
             if (found.size() < some.size()) {
                 stopped = true;

@@ -22,8 +22,7 @@ public record ToleranceSettings(
 
     /** Checks the numbers. */
     public ToleranceSettings {
-        if (builds < 1
-                || wantedYield.filter(share -> !(share > 0 && share < 1)).isPresent()) {
+        if (builds < 1 || wantedYield.filter(share -> !(share > 0 && share < 1)).isPresent()) {
             throw new IllegalArgumentException("expected at least one build, and a yield between 0 and 1");
         }
     }

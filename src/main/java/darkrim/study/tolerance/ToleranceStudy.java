@@ -88,8 +88,7 @@ public final class ToleranceStudy {
         List<Contributor> contributors = contributors(family);
         PointCheck check = new PointCheck(family, settings.seed(), settings.batches());
         CheckResult drawn = check.asWritten();
-        Looks looks =
-                new Looks(new DeviatingLayout(check, contributors), table(family), workers, record, watch);
+        Looks looks = new Looks(new DeviatingLayout(check, contributors), table(family), workers, record, watch);
         return new ToleranceStudy(settings, drawn, contributors, looks, watch).result(start);
     }
 
@@ -172,7 +171,8 @@ public final class ToleranceStudy {
                 return;
             }
             long before = searches.stream().mapToLong(WorstCaseSearch::looks).sum();
-            long all = before + searches.stream().mapToLong(WorstCaseSearch::left).sum();
+            long all =
+                    before + searches.stream().mapToLong(WorstCaseSearch::left).sum();
             List<RequirementMargin> found = margins(
                     looks.all(wanted, done -> watch.progress("looking for the worst case", before + done, all)));
             if (found.size() < wanted.size()) {

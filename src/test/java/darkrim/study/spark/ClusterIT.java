@@ -91,7 +91,8 @@ class ClusterIT {
             assertThat(spark.work(check, points(), first::add, () -> first.size() == 2))
                     .isEqualTo(2);
             assertThat(first).isEqualTo(expected.subList(0, 2));
-            assertThatThrownBy(() -> spark.work(check, List.of(Point.of(Map.of("no_such", 1.0))), first::add, () -> false))
+            assertThatThrownBy(
+                            () -> spark.work(check, List.of(Point.of(Map.of("no_such", 1.0))), first::add, () -> false))
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("no_such");
         }

@@ -39,8 +39,8 @@ class SweepTableTest {
                 .endsWith("\r\n");
         int columns = CsvLine.fields(table.header()).size();
         assertThat(result.points())
-                .allSatisfy(point ->
-                        assertThat(CsvLine.fields(table.line(point))).hasSize(columns));
+                .allSatisfy(
+                        point -> assertThat(CsvLine.fields(table.line(point))).hasSize(columns));
     }
 
     @Test

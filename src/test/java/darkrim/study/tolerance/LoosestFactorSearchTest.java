@@ -45,10 +45,9 @@ class LoosestFactorSearchTest {
     }
 
     private static LoosestFactors find(long seed, int count, double wanted, double confidence) throws Exception {
-        DeviatingLayout layout = new DeviatingLayout(
-                new PointCheck(FAMILY, Optional.empty(), 1), Contributor.of(FAMILY.written()));
-        Looks looks = new Looks(
-                layout, ToleranceStudy.table(FAMILY), new Knowing(), StudyRecord.none(), Watch.NONE);
+        DeviatingLayout layout =
+                new DeviatingLayout(new PointCheck(FAMILY, Optional.empty(), 1), Contributor.of(FAMILY.written()));
+        Looks looks = new Looks(layout, ToleranceStudy.table(FAMILY), new Knowing(), StudyRecord.none(), Watch.NONE);
         List<Build> builds =
                 new Builds(layout.contributors(), List.of("dark"), new Streams(seed), false).make(count, looks);
         return new LoosestFactorSearch(builds, looks, confidence).find(wanted, Verdict.PASS);
@@ -74,7 +73,8 @@ class LoosestFactorSearchTest {
                 high.add(found);
             }
         }
-        // Each side may miss 10 % of the studies; false alarm below 1 in 10,000. That some miss shows that the test can fail.
+        // Each side may miss 10 % of the studies; false alarm below 1 in 10,000. That some miss shows that the test can
+        // fail.
         int most = BinomialDistribution.of(studies, (1 - confidence) / 2).inverseCumulativeProbability(0.9999);
         assertThat(low).hasSizeBetween(1, most);
         assertThat(high).hasSizeBetween(1, most);

@@ -61,11 +61,12 @@ class ToleranceJournalTest {
         byte[] bytes = Files.readAllBytes(folder.resolve("t.json.part"));
         for (int length = 0; length < bytes.length; length += bytes.length / 12) {
             Files.write(folder.resolve("t.json.part"), Arrays.copyOf(bytes, length));
-            assertThat(words(run(1 + length % 3))).as("cut after %d bytes", length).isEqualTo(whole);
+            assertThat(words(run(1 + length % 3)))
+                    .as("cut after %d bytes", length)
+                    .isEqualTo(whole);
             assertThat(folder.resolve("t.json.part")).hasBinaryContent(bytes);
         }
-        assertThat(words(Tolerances.run(
-                        family(), SETTINGS, darkrim.study.journal.StudyRecord.none(), Watch.NONE, 2)))
+        assertThat(words(Tolerances.run(family(), SETTINGS, darkrim.study.journal.StudyRecord.none(), Watch.NONE, 2)))
                 .as("without a journal")
                 .isEqualTo(whole);
     }

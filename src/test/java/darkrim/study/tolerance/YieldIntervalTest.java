@@ -81,7 +81,10 @@ class YieldIntervalTest {
 
     private static Verdict verdict(DeviatingLayout layout, List<Double> deviations) {
         if (LONG) {
-            return layout.check().at(layout.point(Look.all(deviations))).verdict().orElseThrow();
+            return layout.check()
+                    .at(layout.point(Look.all(deviations)))
+                    .verdict()
+                    .orElseThrow();
         }
         return -2.4 + deviations.get(0) < EdgeLayout.LIMIT ? Verdict.PASS : Verdict.FAIL;
     }
