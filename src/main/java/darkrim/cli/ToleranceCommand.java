@@ -2,6 +2,7 @@ package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
 import darkrim.present.BuildsCsv;
+import darkrim.present.ToleranceChart;
 import darkrim.present.ToleranceReport;
 import darkrim.present.json.JsonResult;
 import darkrim.study.Effort;
@@ -46,7 +47,9 @@ import picocli.CommandLine.Option;
             "  2  the layout, an option or an output cannot be used; standard error says why",
             "  3  neither is decided, or the work was stopped before it was",
             "  4  the program broke; standard error says what to report",
-            "Ctrl-C shows the builds that are finished and ends with the code of that."
+            "A study that is interrupted, even by a power cut, leaves FILE.part beside its first output file;",
+            "the same command then goes on from there and ends with the same bytes. Ctrl-C shows the builds",
+            "that are finished."
         })
 final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
     private final Surroundings surroundings;
@@ -91,6 +94,13 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
             description = "Also write the builds into this file, a line each.")
     private Path csv;
 
+    @Option(
+            names = "--chart",
+            paramLabel = "FILE",
+            order = -1,
+            description = "Also draw margins and contributors into this file (.svg or .png).")
+    private Path chart;
+
     @Mixin
     private LayoutOptions options;
 
@@ -107,10 +117,14 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
     private int run() throws UnusableInput, UnusableStudy, WorkersLost, IOException {
         LayoutFamily family = LayoutFamily.of(options.layout());
         ToleranceSettings settings = settings();
+        if (chart != null) {
+            ToleranceChart.check(chart.toString());
+        }
         LookTable table = ToleranceStudy.table(family);
         StudyOutputs<ToleranceResult> outputs = new StudyOutputs<>(settings.study(family, Version.number()));
         outputs.add("--json", json, result -> utf8(JsonResult.of(result, Version.number())));
         outputs.add("--csv", csv, result -> utf8(BuildsCsv.of(result)));
+        outputs.add("--chart", chart, result -> new ToleranceChart(result, Version.number()).content(chart.toString()));
         if (!outputs.areUsable(options, surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }

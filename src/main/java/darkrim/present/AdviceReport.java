@@ -1,6 +1,7 @@
 package darkrim.present;
 
-import darkrim.study.MarginFigure;
+import darkrim.study.MarginUnit;
+import darkrim.study.RequirementMargin;
 import darkrim.study.advice.Advice;
 import darkrim.study.advice.Blackness;
 import darkrim.study.advice.Exclusion;
@@ -40,7 +41,7 @@ public record AdviceReport(String version, Ink ink) {
     }
 
     private static String sentence(Advice advice) {
-        List<MarginFigure> wanting = advice.wanting();
+        List<RequirementMargin> wanting = advice.wanting();
         if (wanting.isEmpty()) {
             return "Every requirement holds: nothing needs to change.";
         }
@@ -106,10 +107,10 @@ public record AdviceReport(String version, Ink ink) {
         page.block(verdicts.text());
     }
 
-    private static String verdict(List<MarginFigure> margins, String requirement) {
+    private static String verdict(List<RequirementMargin> margins, String requirement) {
         return margins.stream()
                 .filter(each -> each.requirement().equals(requirement))
-                .map(each -> each.verdict().name())
+                .map(MarginWords::verdict)
                 .findFirst()
                 .orElse("");
     }
@@ -139,7 +140,7 @@ public record AdviceReport(String version, Ink ink) {
                 .numbers("from")
                 .numbers("to")
                 .names("then does not pass");
-        for (MarginFigure wanting : advice.wanting()) {
+        for (RequirementMargin wanting : advice.wanting()) {
             String name = Printable.of(wanting.requirement());
             List<SmallestChange> changes = advice.changes().stream()
                     .filter(change -> change.requirement().equals(wanting.requirement()))
@@ -178,14 +179,14 @@ public record AdviceReport(String version, Ink ink) {
                 .numbers("margin before")
                 .numbers("margin then");
         for (int i = 0; i < change.effects().size(); i++) {
-            MarginFigure then = change.effects().get(i);
-            MarginFigure before = advice.margins().get(i);
+            RequirementMargin then = change.effects().get(i);
+            RequirementMargin before = advice.margins().get(i);
             table.row(
                     Printable.of(then.requirement()),
-                    before.verdict().name(),
-                    then.verdict().name(),
-                    margin(before),
-                    margin(then));
+                    MarginWords.verdict(before),
+                    MarginWords.verdict(then),
+                    MarginWords.withUnit(before),
+                    MarginWords.withUnit(then));
         }
         page.block(table.text());
     }
@@ -193,22 +194,10 @@ public record AdviceReport(String version, Ink ink) {
     private static String broken(SmallestChange change) {
         List<String> names = new ArrayList<>();
         change.effects().stream()
-                .filter(effect -> effect.verdict() != Verdict.PASS)
+                .filter(effect -> !effect.holds())
                 .filter(effect -> !effect.requirement().equals(change.requirement()))
                 .forEach(effect -> names.add(Printable.of(effect.requirement())));
         return change.effects().isEmpty() ? "not looked at" : names.isEmpty() ? "no other" : String.join(", ", names);
-    }
-
-    /** A margin with its unit. */
-    static String margin(MarginFigure figure) {
-        if (Double.isNaN(figure.margin())) {
-            return "unknown";
-        }
-        return figure.millimetres()
-                ? Figures.margin(figure.margin()) + " mm"
-                : figure.standardError() == 0
-                        ? Figures.three(figure.margin())
-                        : Figures.withError(figure.margin(), figure.standardError());
     }
 
     private static void slopes(Page page, Advice advice) {
@@ -217,14 +206,14 @@ public record AdviceReport(String version, Ink ink) {
         }
         page.heading("Slopes: how the margin grows with each dimension");
         Table table = new Table().names("requirement").names("dimension").numbers("slope");
-        for (MarginFigure wanting : advice.wanting()) {
+        for (RequirementMargin wanting : advice.wanting()) {
             for (Slope slope : advice.slopes()) {
                 if (slope.requirement().equals(wanting.requirement())) {
                     String per = unit(advice, slope.dimension()).strip();
                     table.row(
                             Printable.of(slope.requirement()),
                             Printable.of(slope.dimension()),
-                            (slope.millimetres()
+                            (slope.unit() == MarginUnit.MILLIMETRES
                                             ? Figures.three(slope.perUnit()) + " mm"
                                             : Figures.withError(slope.perUnit(), slope.standardError()))
                                     + (per.isEmpty() ? "" : " per " + per));
@@ -232,7 +221,8 @@ public record AdviceReport(String version, Ink ink) {
             }
         }
         page.block(table.text());
-        if (advice.slopes().stream().noneMatch(slope -> slope.millimetres() && slope.perUnit() == 0)) {
+        if (advice.slopes().stream()
+                .noneMatch(slope -> slope.unit() == MarginUnit.MILLIMETRES && slope.perUnit() == 0)) {
             return;
         }
         page.space();

@@ -3,7 +3,7 @@ package darkrim.present;
 import darkrim.layout.Dimension;
 import darkrim.layout.FinishSpec;
 import darkrim.layout.Quantity;
-import darkrim.study.MarginFigure;
+import darkrim.study.RequirementMargin;
 import darkrim.study.comparison.Changed;
 import darkrim.study.comparison.Comparison;
 import darkrim.study.comparison.PathChange;
@@ -78,8 +78,8 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                     Printable.of(each.name()),
                     verdict(each.before()),
                     verdict(each.after()),
-                    each.before().map(AdviceReport::margin).orElse(""),
-                    each.after().map(AdviceReport::margin).orElse(""),
+                    each.before().map(MarginWords::withUnit).orElse(""),
+                    each.after().map(MarginWords::withUnit).orElse(""),
                     !each.alike()
                             ? "asks something else"
                             : each.judgement() == RequirementChange.Judgement.WORSE ? "worse" : "");
@@ -87,8 +87,8 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
         page.block(table.text());
     }
 
-    private static String verdict(Optional<MarginFigure> figure) {
-        return figure.map(each -> each.verdict().name()).orElse("not asked");
+    private static String verdict(Optional<RequirementMargin> figure) {
+        return figure.map(MarginWords::verdict).orElse("not asked");
     }
 
     private static void changed(Page page, Comparison comparison) {

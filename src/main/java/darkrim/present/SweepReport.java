@@ -3,6 +3,7 @@ package darkrim.present;
 import darkrim.layout.Layout;
 import darkrim.layout.Requirement;
 import darkrim.layout.form.Wording;
+import darkrim.study.MarginUnit;
 import darkrim.study.sweep.RequirementLine;
 import darkrim.study.sweep.SweepPoint;
 import darkrim.study.sweep.SweepResult;
@@ -143,6 +144,11 @@ public final class SweepReport {
                 .min(Comparator.comparingDouble(line -> line.figure().margin()));
         if (least.isPresent()) {
             double margin = least.get().figure().margin();
+            if (margin < 0 && least.get().figure().verdict() == Verdict.PASS) {
+                // Only of the pupil: less than the whole of it is asked for.
+                return Figures.length(-margin) + " mm short of the whole pupil, allowed "
+                        + place(requirements, least.get(), named);
+            }
             return (least.get().figure().marginAtLeast() ? ">= " : "") + Figures.length(margin) + " mm "
                     + place(requirements, least.get(), named);
         }
@@ -162,7 +168,7 @@ public final class SweepReport {
     private static boolean isInMillimetres(List<Requirement> requirements, RequirementLine line) {
         return requirements.stream()
                 .anyMatch(each -> each.name().equals(line.figure().requirement())
-                        && each.condition() instanceof Requirement.NoDirect);
+                        && MarginUnit.of(each) == MarginUnit.MILLIMETRES);
     }
 
     private static String place(List<Requirement> requirements, RequirementLine line, boolean named) {

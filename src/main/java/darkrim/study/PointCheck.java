@@ -106,7 +106,7 @@ public final class PointCheck {
         try {
             Layout layout = family.with(chosen, moved, findings);
             CheckResult result = Check.of(layout, findings, effort, plan, Watch.NONE);
-            List<RequirementFigure> figures = new FigureReading(result.judgement()).all();
+            List<RequirementFigure> figures = new FigureReading(result, settings.margins()).all();
             return new PointResult(
                     chosen,
                     Optional.of(result.judgement().verdict()),
@@ -129,17 +129,17 @@ public final class PointCheck {
      * @throws IllegalArgumentException if the file does not define a name
      */
     public RequirementMargin margin(Map<String, Double> chosen, Map<String, PartOffset> moved, String requirement) {
+        Requirement asked = family.written().requirements().stream()
+                .filter(each -> each.name().equals(requirement))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there is no requirement '" + requirement + "'"));
         Findings findings = new Findings();
         try {
             Layout whole = family.with(chosen, moved, findings);
-            Requirement asked = whole.requirements().stream()
-                    .filter(each -> each.name().equals(requirement))
-                    .findFirst()
-                    .orElseThrow(() -> new IllegalArgumentException("there is no requirement '" + requirement + "'"));
             CheckResult result = Check.of(whole.withOnly(asked), findings, effort, plan, Watch.NONE);
             return RequirementMargin.of(result.judgement().requirements().get(0), result.scene());
         } catch (UnusableInput impossible) {
-            return RequirementMargin.impossible(requirement, reason(impossible));
+            return RequirementMargin.impossible(asked, reason(impossible));
         }
     }
 

@@ -1,6 +1,7 @@
 package darkrim.present.json;
 
-import darkrim.study.MarginFigure;
+import darkrim.study.MarginUnit;
+import darkrim.study.RequirementMargin;
 import darkrim.study.advice.Advice;
 import darkrim.study.advice.Blackness;
 import darkrim.study.advice.Exclusion;
@@ -8,6 +9,7 @@ import darkrim.study.advice.FreeDimension;
 import darkrim.study.advice.Proposal;
 import darkrim.study.advice.Slope;
 import darkrim.study.advice.SmallestChange;
+import darkrim.verdict.Verdict;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -52,6 +54,10 @@ record AdviceDocument(
         return exclusion.single() ? List.of(exclusion.one()) : List.of(exclusion.one(), exclusion.other());
     }
 
+    private static String symbol(MarginUnit unit) {
+        return unit == MarginUnit.MILLIMETRES ? "mm" : "relative_irradiance";
+    }
+
     /** What may change. */
     record Range(String name, String unit, double value, double least, double most) {
         static Range of(FreeDimension each) {
@@ -61,13 +67,13 @@ record AdviceDocument(
 
     /** A margin. */
     record Margin(String requirement, String verdict, Double margin, Double standardError, String unit, String where) {
-        static Margin of(MarginFigure each) {
+        static Margin of(RequirementMargin each) {
             return new Margin(
                     each.requirement(),
-                    each.verdict().name().toLowerCase(Locale.ROOT),
+                    RequirementDocument.word(each.verdict().orElse(Verdict.FAIL)),
                     EstimateDocument.finite(each.margin()),
                     EstimateDocument.finite(each.standardError()),
-                    each.millimetres() ? "mm" : "relative_irradiance",
+                    symbol(each.unit()),
                     each.where());
         }
     }
@@ -98,11 +104,7 @@ record AdviceDocument(
     record SlopeDocument(String requirement, String dimension, double perUnit, double standardError, String unit) {
         static SlopeDocument of(Slope each) {
             return new SlopeDocument(
-                    each.requirement(),
-                    each.dimension(),
-                    each.perUnit(),
-                    each.standardError(),
-                    each.millimetres() ? "mm" : "relative_irradiance");
+                    each.requirement(), each.dimension(), each.perUnit(), each.standardError(), symbol(each.unit()));
         }
     }
 

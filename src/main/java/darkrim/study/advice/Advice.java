@@ -1,7 +1,7 @@
 package darkrim.study.advice;
 
 import darkrim.study.CheckResult;
-import darkrim.study.MarginFigure;
+import darkrim.study.RequirementMargin;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,7 +21,7 @@ import java.util.Optional;
  */
 public record Advice(
         CheckResult before,
-        List<MarginFigure> margins,
+        List<RequirementMargin> margins,
         List<FreeDimension> dimensions,
         List<Slope> slopes,
         List<SmallestChange> changes,
@@ -39,9 +39,7 @@ public record Advice(
     }
 
     /** The requirements that do not pass as written, in the order of the layout. */
-    public List<MarginFigure> wanting() {
-        return margins.stream()
-                .filter(figure -> figure.verdict() != darkrim.verdict.Verdict.PASS)
-                .toList();
+    public List<RequirementMargin> wanting() {
+        return margins.stream().filter(figure -> !figure.holds()).toList();
     }
 }

@@ -7,11 +7,9 @@ import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.Effort;
 import darkrim.study.LayoutFamily;
-import darkrim.study.MarginFigure;
-import darkrim.study.MarginFigures;
 import darkrim.study.MarginScope;
+import darkrim.study.RequirementMargin;
 import darkrim.verdict.Plan;
-import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.ArrayList;
@@ -67,11 +65,9 @@ public final class AdviceStudy {
      */
     public Advice run() throws UnusableInput {
         CheckResult before = check(Map.of());
-        List<MarginFigure> margins = MarginFigures.of(before);
+        List<RequirementMargin> margins = RequirementMargin.of(before);
         Set<String> wanting = new LinkedHashSet<>();
-        margins.stream()
-                .filter(figure -> figure.verdict() != Verdict.PASS)
-                .forEach(figure -> wanting.add(figure.requirement()));
+        margins.stream().filter(figure -> !figure.holds()).forEach(figure -> wanting.add(figure.requirement()));
         List<Blackness> blackness = Blackness.of(before);
         if (wanting.isEmpty() || watch.stop()) {
             return advice(before, margins, List.of(), List.of(), Optional.empty(), Optional.empty(), blackness);
@@ -100,7 +96,7 @@ public final class AdviceStudy {
 
     private Advice advice(
             CheckResult before,
-            List<MarginFigure> margins,
+            List<RequirementMargin> margins,
             List<Slope> slopes,
             List<SmallestChange> changes,
             Optional<Proposal> proposal,
@@ -186,14 +182,14 @@ public final class AdviceStudy {
     }
 
     private SmallestChange change(FreeDimension dimension, Flip flip) {
-        List<MarginFigure> effects = trials.check(
+        List<RequirementMargin> effects = trials.check(
                         Map.of(dimension.name(), flip.far()),
                         Set.copyOf(requirements),
                         MarginScope.REQUIREMENTS,
                         settings.seed(),
                         Trials.BATCHES)
                 .filter(result -> !watch.stop())
-                .map(MarginFigures::of)
+                .map(RequirementMargin::of)
                 .orElse(List.of());
         return new SmallestChange(flip.requirement(), dimension.name(), dimension.value(), flip.far(), effects);
     }

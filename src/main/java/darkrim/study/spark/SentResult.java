@@ -1,5 +1,6 @@
 package darkrim.study.spark;
 
+import darkrim.study.MarginUnit;
 import darkrim.study.PointResult;
 import darkrim.study.RequirementFigure;
 import darkrim.study.RequirementMargin;
@@ -25,6 +26,8 @@ record SentResult(
             String requirement,
             Verdict verdict,
             double margin,
+            double standardError,
+            MarginUnit unit,
             boolean capped,
             String where,
             String setBy,
@@ -35,6 +38,8 @@ record SentResult(
                     margin.requirement(),
                     margin.verdict().orElse(null),
                     margin.margin(),
+                    margin.standardError(),
+                    margin.unit(),
                     margin.capped(),
                     margin.where(),
                     margin.setBy(),
@@ -43,7 +48,15 @@ record SentResult(
 
         private RequirementMargin unpacked() {
             return new RequirementMargin(
-                    requirement, Optional.ofNullable(verdict), margin, capped, where, setBy, impossible);
+                    requirement,
+                    Optional.ofNullable(verdict),
+                    margin,
+                    standardError,
+                    unit,
+                    capped,
+                    where,
+                    setBy,
+                    impossible);
         }
     }
 

@@ -2,6 +2,7 @@ package darkrim.study.sweep;
 
 import darkrim.layout.Requirement;
 import darkrim.layout.form.Wording;
+import darkrim.study.MarginUnit;
 import darkrim.study.RequirementFigure;
 import darkrim.study.journal.CsvLine;
 import darkrim.study.journal.FigureColumns;
@@ -67,7 +68,7 @@ public final class SweepTable implements JournalLines<SweepPoint> {
 
     /** What a requirement's margin is measured in. */
     public static String marginUnit(Requirement requirement) {
-        return requirement.condition() instanceof Requirement.NoDirect ? "mm" : unit(requirement);
+        return MarginUnit.of(requirement).words();
     }
 
     @Override

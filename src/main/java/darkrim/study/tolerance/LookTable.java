@@ -2,6 +2,7 @@ package darkrim.study.tolerance;
 
 import darkrim.layout.Requirement;
 import darkrim.layout.form.Wording;
+import darkrim.study.MarginUnit;
 import darkrim.study.PointResult;
 import darkrim.study.RequirementFigure;
 import darkrim.study.RequirementMargin;
@@ -22,7 +23,7 @@ import java.util.Optional;
  */
 public final class LookTable implements JournalLines<Looked> {
     private static final List<String> OF_RESULT = List.of(
-            "verdict", "impossible because", "warnings", "margin", "margin is at least", "margin at", "margin set by");
+            "verdict", "impossible because", "warnings", "margin", "margin standard error", "margin is at least", "margin at", "margin set by");
 
     private final List<Contributor> contributors;
     private final List<Requirement> requirements;
@@ -55,6 +56,7 @@ public final class LookTable implements JournalLines<Looked> {
         fields.add(Wording.oneLine(result.warnings()));
         Optional<RequirementMargin> margin = result.margin();
         fields.add(margin.map(found -> CsvLine.number(found.margin())).orElse(""));
+        fields.add(margin.map(found -> CsvLine.number(found.standardError())).orElse(""));
         fields.add(margin.map(found -> CsvLine.answer(found.capped())).orElse(""));
         fields.add(Wording.oneLine(margin.map(RequirementMargin::where).orElse("")));
         fields.add(Wording.oneLine(margin.map(RequirementMargin::setBy).orElse("")));
@@ -77,23 +79,30 @@ public final class LookTable implements JournalLines<Looked> {
         Optional<Verdict> verdict = CsvLine.verdict(fields.next());
         String impossible = fields.next();
         String warnings = fields.next();
-        RequirementMargin margin = new RequirementMargin(
-                marginOf,
-                verdict,
-                CsvLine.number(fields.next()),
-                CsvLine.answer(fields.next()),
-                fields.next(),
-                fields.next(),
-                impossible);
+        double margin = CsvLine.number(fields.next());
+        double standardError = CsvLine.number(fields.next());
+        boolean capped = CsvLine.answer(fields.next());
+        String where = fields.next();
+        String setBy = fields.next();
+        Optional<RequirementMargin> found = requirements.stream()
+                .filter(each -> each.name().equals(marginOf))
+                .map(each -> new RequirementMargin(
+                        marginOf,
+                        verdict,
+                        margin,
+                        standardError,
+                        MarginUnit.of(each),
+                        capped,
+                        where,
+                        setBy,
+                        impossible))
+                .findFirst();
+        if (found.isEmpty() && !marginOf.isEmpty()) {
+            throw new IllegalArgumentException("no requirement " + marginOf);
+        }
         List<RequirementFigure> figures = new ArrayList<>();
         requirements.forEach(each -> FigureColumns.read(each.name(), fields).ifPresent(figures::add));
-        PointResult result = new PointResult(
-                Map.of(),
-                verdict,
-                figures,
-                marginOf.isEmpty() ? Optional.empty() : Optional.of(margin),
-                warnings,
-                impossible);
+        PointResult result = new PointResult(Map.of(), verdict, figures, found, warnings, impossible);
         return new Looked(new Look(deviations, marginOf), result);
     }
 

@@ -202,9 +202,7 @@ public final class ToleranceStudy {
     }
 
     private RequirementMargin unmeasured(int requirement) {
-        var result = drawn.judgement().requirements().get(requirement);
-        return new RequirementMargin(
-                result.requirement().name(), Optional.of(result.verdict()), Double.NaN, false, "", "", "");
+        return RequirementMargin.unmeasured(drawn.judgement().requirements().get(requirement));
     }
 
     private List<Double> end(List<Double> asDrawn, int contributor, int side) {

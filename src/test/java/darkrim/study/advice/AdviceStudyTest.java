@@ -53,8 +53,8 @@ class AdviceStudyTest {
         assertThat(change(advice, "side").to()).isBetween(35 - 7.5 / 32 - 0.01, 35.0);
         assertThat(change(advice, "height").to()).isBetween(40 - 9.5 / 32 - 0.01, 40.01);
         // The whole pupil is seen out to (a H - r h) / (H - h): 16.7 mm at a = 17.5, less than 18; 20 mm at h = 40.
-        assertThat(change(advice, "side").effects().get(1).verdict()).isEqualTo(Verdict.FAIL);
-        assertThat(change(advice, "height").effects().get(1).verdict()).isEqualTo(Verdict.PASS);
+        assertThat(change(advice, "side").effects().get(1).verdict()).contains(Verdict.FAIL);
+        assertThat(change(advice, "height").effects().get(1).verdict()).contains(Verdict.PASS);
         assertThat(change(advice, "height").effects().get(1).margin()).isCloseTo(2, within(0.02));
     }
 

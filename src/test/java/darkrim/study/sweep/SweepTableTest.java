@@ -35,7 +35,7 @@ class SweepTableTest {
                 .startsWith("point,slit [mm],verdict,")
                 .contains(",\"dark, \"\"here\"\" margin [mm]\",")
                 .contains(",mean value [relative irradiance],")
-                .contains(",seen margin [share of pupil],")
+                .contains(",seen margin [mm],")
                 .endsWith("\r\n");
         int columns = CsvLine.fields(table.header()).size();
         assertThat(result.points())
