@@ -38,9 +38,14 @@ final class SharePanel {
                 .toList();
         if (shown.isEmpty()) {
             graphics.drawString(
-                    shares.isEmpty() ? "a margin it needs is not known" : "nothing here changes the margin", 0, 22);
+                    shares.isEmpty()
+                            ? "Who contributes is not known: margins are missing, or known only from one side."
+                            : "No contributor changes the margin.",
+                    0,
+                    22);
             return;
         }
+        graphics.drawString("contributor", 0, 14);
         graphics.drawString("share", NAMES, 14);
         graphics.drawString("margin per unit", NAMES + BARS + 62, 14);
         for (int lane = 0; lane < Math.min(SHOWN, shown.size()); lane++) {

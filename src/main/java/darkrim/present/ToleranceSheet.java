@@ -9,7 +9,7 @@ import java.util.List;
 /** A row for each requirement: its margins against the limit on the left, its contributors on the right. */
 final class ToleranceSheet extends ChartSheet {
     private static final int ROW = 176;
-    private static final int WIDTH = 1180;
+    private static final int WIDTH = 1240;
     private static final int SHARES = 740;
 
     private final ToleranceResult result;

@@ -19,7 +19,8 @@ import java.util.TreeMap;
  * digits, so that a line read back is the same point to the last bit; no number and no answer is an empty field.
  */
 public final class SweepTable implements JournalLines<SweepPoint> {
-    private static final int FIXED_BEFORE = 1;
+    /** Number, verdict, why impossible, warnings, compared with. */
+    private static final int FIXED = 5;
     private static final int PER_REQUIREMENT = FigureColumns.COUNT + 3;
 
     private final List<Variation> variations;
@@ -42,6 +43,7 @@ public final class SweepTable implements JournalLines<SweepPoint> {
         }
         names.add("verdict");
         names.add("impossible because");
+        names.add("warnings");
         names.add("compared with point");
         for (Requirement each : requirements) {
             String name = each.name();
@@ -77,6 +79,7 @@ public final class SweepTable implements JournalLines<SweepPoint> {
         variations.forEach(each -> fields.add(CsvLine.number(point.chosen().get(each.dimension()))));
         fields.add(CsvLine.word(point.verdict()));
         fields.add(Wording.oneLine(point.impossible()));
+        fields.add(Wording.oneLine(point.warnings()));
         fields.add(point.comparedWith().map(String::valueOf).orElse(""));
         for (Requirement each : requirements) {
             Optional<RequirementLine> line = point.line(each.name());
@@ -98,7 +101,7 @@ public final class SweepTable implements JournalLines<SweepPoint> {
 
     @Override
     public SweepPoint read(String line, int expected) {
-        int count = FIXED_BEFORE + variations.size() + 3 + PER_REQUIREMENT * requirements.size();
+        int count = FIXED + variations.size() + PER_REQUIREMENT * requirements.size();
         Iterator<String> fields = CsvLine.fields(line, count).iterator();
         int number = Integer.parseInt(fields.next());
         if (number != expected) {
@@ -108,6 +111,7 @@ public final class SweepTable implements JournalLines<SweepPoint> {
         variations.forEach(each -> chosen.put(each.dimension(), CsvLine.number(fields.next())));
         Optional<Verdict> verdict = CsvLine.verdict(fields.next());
         String impossible = fields.next();
+        String warnings = fields.next();
         String compared = fields.next();
         List<RequirementLine> lines = new ArrayList<>();
         for (Requirement each : requirements) {
@@ -123,6 +127,7 @@ public final class SweepTable implements JournalLines<SweepPoint> {
                 compared.isEmpty() ? Optional.empty() : Optional.of(Integer.valueOf(compared)),
                 verdict,
                 lines,
+                warnings,
                 impossible);
     }
 }

@@ -178,4 +178,29 @@ class SweepStudyTest {
                     .isCloseTo(expected, org.assertj.core.api.Assertions.within(2e-3));
         }
     }
+
+    @Test
+    void whatDeservesAttentionAtAPointIsSaidOfThatPointAlone() throws Exception {
+        LayoutFamily family = Sweeps.family("""
+                title: Two blocks
+                dimensions: {gap: 1 mm}
+                beam:
+                  pupil: {shape: disc, diameter: 20, distance: 200}
+                parts:
+                  left: {kind: block, width: 10, depth: 10, height: 2, at: [-5 - gap / 2, 0, 0]}
+                  right: {kind: block, width: 10, depth: 10, height: 2, at: [5 + gap / 2, 0, 0]}
+                requirements:
+                  dark: {surfaces: left/-z, direct: none}
+                """);
+        Design design = Sweeps.grid(family, "gap = -1, 0, 1");
+        SweepResult result = Sweeps.run(family, design);
+        // They overlap by 1 mm, touch, and stand apart.
+        assertThat(result.points().get(0).warnings()).contains("[parts-overlap]").contains("'left'");
+        assertThat(result.points().subList(1, 3)).allSatisfy(point -> assertThat(point.warnings())
+                .isEmpty());
+        SweepTable table = new SweepTable(design.variations(), family.written().requirements());
+        assertThat(table.line(result.points().get(0))).contains("[parts-overlap]");
+        assertThat(table.read(table.line(result.points().get(0)), 1))
+                .isEqualTo(result.points().get(0));
+    }
 }
