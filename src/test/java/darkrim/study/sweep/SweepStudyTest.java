@@ -195,7 +195,7 @@ class SweepStudyTest {
         Design design = Sweeps.grid(family, "gap = -1, 0, 1");
         SweepResult result = Sweeps.run(family, design);
         // They overlap by 1 mm, touch, and stand apart.
-        assertThat(result.points().get(0).warnings()).contains("[parts-overlap]").contains("'left'");
+        assertThat(result.points().get(0).warnings()).contains("[parts-overlap]").contains("left and right");
         assertThat(result.points().subList(1, 3)).allSatisfy(point -> assertThat(point.warnings())
                 .isEmpty());
         SweepTable table = new SweepTable(design.variations(), family.written().requirements());
