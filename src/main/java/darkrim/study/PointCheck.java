@@ -81,7 +81,7 @@ public final class PointCheck {
         }
         RequirementMargin margin = margin(point.chosen(), point.moved(), point.marginOf());
         return new PointResult(
-                point.chosen(), margin.verdict(), List.of(), Optional.of(margin), "", margin.impossible());
+                point.chosen(), margin.verdict(), List.of(), List.of(margin), "", margin.impossible());
     }
 
     /**
@@ -106,17 +106,23 @@ public final class PointCheck {
         try {
             Layout layout = family.with(chosen, moved, findings);
             CheckResult result = Check.of(layout, findings, effort, plan, Watch.NONE);
-            List<RequirementFigure> figures = new FigureReading(result, settings.margins()).all();
+            FigureReading reading = new FigureReading(result, settings.margins());
             return new PointResult(
                     chosen,
                     Optional.of(result.judgement().verdict()),
-                    figures,
-                    Optional.empty(),
+                    reading.all(),
+                    settings.margins() == MarginScope.NONE ? List.of() : reading.margins(),
                     said(result.warnings().stream()
                             .filter(warning -> !family.warnings().contains(warning))),
                     "");
         } catch (UnusableInput impossible) {
-            return new PointResult(chosen, Optional.empty(), List.of(), Optional.empty(), "", reason(impossible));
+            String why = reason(impossible);
+            List<RequirementMargin> none = settings.margins() == MarginScope.NONE
+                    ? List.of()
+                    : family.written().requirements().stream()
+                            .map(each -> RequirementMargin.impossible(each, why))
+                            .toList();
+            return new PointResult(chosen, Optional.empty(), List.of(), none, "", why);
         }
     }
 

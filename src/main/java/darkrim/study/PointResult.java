@@ -13,7 +13,7 @@ import java.util.TreeMap;
  * @param chosen the values by name, in mm, degrees or plain
  * @param verdict what can be said of all requirements together, or of the one that was asked for; empty where no such layout exists
  * @param figures a line for each requirement, in the order of the layout; empty where no such layout exists or one margin was asked for
- * @param margin the margin of the one requirement that was asked for; empty if all were judged
+ * @param margins the margin of the one requirement that was asked for, or of all of them if margins were looked for
  * @param warnings what deserves attention in this layout and is not said of the layout as written already; otherwise empty
  * @param impossible why no such layout exists; otherwise empty
  */
@@ -21,13 +21,14 @@ public record PointResult(
         Map<String, Double> chosen,
         Optional<Verdict> verdict,
         List<RequirementFigure> figures,
-        Optional<RequirementMargin> margin,
+        List<RequirementMargin> margins,
         String warnings,
         String impossible) {
     /** Copies the collections, sorted by name. */
     public PointResult {
         chosen = Collections.unmodifiableMap(new TreeMap<>(chosen));
         figures = List.copyOf(figures);
+        margins = List.copyOf(margins);
     }
 
     /** The same without what is known of single surfaces. */
@@ -36,7 +37,7 @@ public record PointResult(
                 chosen,
                 verdict,
                 figures.stream().map(RequirementFigure::withoutSamples).toList(),
-                margin,
+                margins,
                 warnings,
                 impossible);
     }

@@ -16,7 +16,7 @@ record SentResult(
         Map<String, Double> chosen,
         Verdict verdict,
         List<RequirementFigure> figures,
-        SentMargin margin,
+        List<SentMargin> margins,
         String warnings,
         String impossible,
         RuntimeException broken)
@@ -66,7 +66,7 @@ record SentResult(
                 new TreeMap<>(result.chosen()),
                 result.verdict().orElse(null),
                 result.figures(),
-                result.margin().map(SentMargin::of).orElse(null),
+                result.margins().stream().map(SentMargin::of).toList(),
                 result.warnings(),
                 result.impossible(),
                 null);
@@ -74,7 +74,7 @@ record SentResult(
 
     /** Packs a mistake of the program. */
     static SentResult broken(RuntimeException broken) {
-        return new SentResult(Map.of(), null, List.of(), null, "", "", broken);
+        return new SentResult(Map.of(), null, List.of(), List.of(), "", "", broken);
     }
 
     /** The result; a mistake of the program is thrown on, as if it had happened here. */
@@ -86,7 +86,7 @@ record SentResult(
                 chosen,
                 Optional.ofNullable(verdict),
                 figures,
-                Optional.ofNullable(margin).map(SentMargin::unpacked),
+                margins.stream().map(SentMargin::unpacked).toList(),
                 warnings,
                 impossible);
     }

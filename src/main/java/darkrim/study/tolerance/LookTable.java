@@ -2,7 +2,6 @@ package darkrim.study.tolerance;
 
 import darkrim.layout.Requirement;
 import darkrim.layout.form.Wording;
-import darkrim.study.MarginUnit;
 import darkrim.study.PointResult;
 import darkrim.study.RequirementFigure;
 import darkrim.study.RequirementMargin;
@@ -22,8 +21,8 @@ import java.util.Optional;
  * the deviations.
  */
 public final class LookTable implements JournalLines<Looked> {
-    private static final List<String> OF_RESULT = List.of(
-            "verdict", "impossible because", "warnings", "margin", "margin standard error", "margin is at least", "margin at", "margin set by");
+    private static final List<String> OF_RESULT = List.of("verdict", "impossible because", "warnings");
+    private static final int PER_REQUIREMENT = FigureColumns.COUNT + MarginColumns.COUNT;
 
     private final List<Contributor> contributors;
     private final List<Requirement> requirements;
@@ -42,7 +41,10 @@ public final class LookTable implements JournalLines<Looked> {
         List<String> names = new ArrayList<>(List.of("margin of"));
         contributors.forEach(each -> names.add(each.name() + FigureColumns.bracketed(each.unit())));
         names.addAll(OF_RESULT);
-        requirements.forEach(each -> FigureColumns.addNames(names, each.name(), "", ""));
+        for (Requirement each : requirements) {
+            FigureColumns.addNames(names, each.name(), "", "");
+            MarginColumns.addNames(names, each.name());
+        }
         return CsvLine.of(names);
     }
 
@@ -54,24 +56,24 @@ public final class LookTable implements JournalLines<Looked> {
         fields.add(CsvLine.word(result.verdict()));
         fields.add(Wording.oneLine(result.impossible()));
         fields.add(Wording.oneLine(result.warnings()));
-        Optional<RequirementMargin> margin = result.margin();
-        fields.add(margin.map(found -> CsvLine.number(found.margin())).orElse(""));
-        fields.add(margin.map(found -> CsvLine.number(found.standardError())).orElse(""));
-        fields.add(margin.map(found -> CsvLine.answer(found.capped())).orElse(""));
-        fields.add(Wording.oneLine(margin.map(RequirementMargin::where).orElse("")));
-        fields.add(Wording.oneLine(margin.map(RequirementMargin::setBy).orElse("")));
         for (Requirement each : requirements) {
             result.figure(each.name())
                     .ifPresentOrElse(
                             figure -> FigureColumns.add(fields, figure),
                             () -> fields.addAll(Collections.nCopies(FigureColumns.COUNT, "")));
+            result.margins().stream()
+                    .filter(margin -> margin.requirement().equals(each.name()))
+                    .findFirst()
+                    .ifPresentOrElse(
+                            margin -> MarginColumns.add(fields, margin),
+                            () -> fields.addAll(Collections.nCopies(MarginColumns.COUNT, "")));
         }
         return CsvLine.of(fields);
     }
 
     @Override
     public Looked read(String line, int number) {
-        int count = 1 + contributors.size() + OF_RESULT.size() + FigureColumns.COUNT * requirements.size();
+        int count = 1 + contributors.size() + OF_RESULT.size() + PER_REQUIREMENT * requirements.size();
         Iterator<String> fields = CsvLine.fields(line, count).iterator();
         String marginOf = fields.next();
         List<Double> deviations = new ArrayList<>();
@@ -79,30 +81,13 @@ public final class LookTable implements JournalLines<Looked> {
         Optional<Verdict> verdict = CsvLine.verdict(fields.next());
         String impossible = fields.next();
         String warnings = fields.next();
-        double margin = CsvLine.number(fields.next());
-        double standardError = CsvLine.number(fields.next());
-        boolean capped = CsvLine.answer(fields.next());
-        String where = fields.next();
-        String setBy = fields.next();
-        Optional<RequirementMargin> found = requirements.stream()
-                .filter(each -> each.name().equals(marginOf))
-                .map(each -> new RequirementMargin(
-                        marginOf,
-                        verdict,
-                        margin,
-                        standardError,
-                        MarginUnit.of(each),
-                        capped,
-                        where,
-                        setBy,
-                        impossible))
-                .findFirst();
-        if (found.isEmpty() && !marginOf.isEmpty()) {
-            throw new IllegalArgumentException("no requirement " + marginOf);
-        }
         List<RequirementFigure> figures = new ArrayList<>();
-        requirements.forEach(each -> FigureColumns.read(each.name(), fields).ifPresent(figures::add));
-        PointResult result = new PointResult(Map.of(), verdict, figures, found, warnings, impossible);
+        List<RequirementMargin> margins = new ArrayList<>();
+        for (Requirement each : requirements) {
+            FigureColumns.read(each.name(), fields).ifPresent(figures::add);
+            MarginColumns.read(each, impossible, fields).ifPresent(margins::add);
+        }
+        PointResult result = new PointResult(Map.of(), verdict, figures, margins, warnings, impossible);
         return new Looked(new Look(deviations, marginOf), result);
     }
 

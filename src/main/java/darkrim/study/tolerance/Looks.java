@@ -1,6 +1,7 @@
 package darkrim.study.tolerance;
 
 import darkrim.study.Point;
+import darkrim.study.PointCheck;
 import darkrim.study.PointResult;
 import darkrim.study.PointWorkers;
 import darkrim.study.WorkersLost;
@@ -28,7 +29,7 @@ final class Looks {
     private final PointWorkers workers;
     private final StudyRecord<Looked> record;
     private final Watch watch;
-    private final Map<Look, PointResult> known = new HashMap<>();
+    private final Map<Look, PointResult> known;
 
     /** Hears how many of some looks are done. */
     interface Count {
@@ -43,12 +44,29 @@ final class Looks {
      * @param watch says when to stop
      */
     Looks(DeviatingLayout layout, LookTable table, PointWorkers workers, StudyRecord<Looked> record, Watch watch) {
+        this(layout, table, workers, record, watch, new HashMap<>());
+        record.found().forEach(each -> known.put(each.look(), each.result()));
+    }
+
+    private Looks(
+            DeviatingLayout layout,
+            LookTable table,
+            PointWorkers workers,
+            StudyRecord<Looked> record,
+            Watch watch,
+            Map<Look, PointResult> known) {
         this.layout = layout;
         this.table = table;
         this.workers = workers;
         this.record = record;
         this.watch = watch;
-        record.found().forEach(each -> known.put(each.look(), each.result()));
+        this.known = known;
+    }
+
+    /** Further looks of the same study, for which the layout is checked in another way. */
+    Looks by(PointCheck check) {
+        DeviatingLayout other = new DeviatingLayout(check, layout.contributors());
+        return new Looks(other, table, workers, record, watch, known);
     }
 
     /** Looks, showing how far it is. */

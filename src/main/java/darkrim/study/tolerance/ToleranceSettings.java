@@ -1,6 +1,10 @@
 package darkrim.study.tolerance;
 
 import darkrim.study.LayoutFamily;
+import darkrim.study.MarginScope;
+import darkrim.study.PointCheck;
+import darkrim.study.PointSettings;
+import darkrim.verdict.Plan;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +29,17 @@ public record ToleranceSettings(
         if (builds < 1 || wantedYield.filter(share -> !(share > 0 && share < 1)).isPresent()) {
             throw new IllegalArgumentException("expected at least one build, and a yield between 0 and 1");
         }
+    }
+
+    /** Checks layouts for their verdicts, and margins where one is asked for. */
+    PointCheck check(LayoutFamily family) {
+        return new PointCheck(family, seed, batches);
+    }
+
+    /** Checks builds. */
+    PointCheck checkOfBuilds(LayoutFamily family) {
+        MarginScope scope = withMargins ? MarginScope.REQUIREMENTS : MarginScope.NONE;
+        return new PointCheck(family, seed, new PointSettings(batches, Plan.Measured.UNDECIDED, scope));
     }
 
     /**

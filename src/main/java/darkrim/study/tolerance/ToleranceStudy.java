@@ -26,6 +26,7 @@ import java.util.OptionalInt;
  * tolerances and with the same random numbers at every point, so that what differs comes from the geometry.
  */
 public final class ToleranceStudy {
+    private final LayoutFamily family;
     private final ToleranceSettings settings;
     private final CheckResult drawn;
     private final List<Contributor> contributors;
@@ -33,7 +34,13 @@ public final class ToleranceStudy {
     private final Watch watch;
 
     private ToleranceStudy(
-            ToleranceSettings settings, CheckResult drawn, List<Contributor> contributors, Looks looks, Watch watch) {
+            LayoutFamily family,
+            ToleranceSettings settings,
+            CheckResult drawn,
+            List<Contributor> contributors,
+            Looks looks,
+            Watch watch) {
+        this.family = family;
         this.settings = settings;
         this.drawn = drawn;
         this.contributors = contributors;
@@ -86,10 +93,10 @@ public final class ToleranceStudy {
             throws UnusableInput, WorkersLost, IOException {
         long start = System.nanoTime();
         List<Contributor> contributors = contributors(family);
-        PointCheck check = new PointCheck(family, settings.seed(), settings.batches());
+        PointCheck check = settings.check(family);
         CheckResult drawn = check.asWritten();
         Looks looks = new Looks(new DeviatingLayout(check, contributors), table(family), workers, record, watch);
-        return new ToleranceStudy(settings, drawn, contributors, looks, watch).result(start);
+        return new ToleranceStudy(family, settings, drawn, contributors, looks, watch).result(start);
     }
 
     private ToleranceResult result(long start) throws WorkersLost, IOException {
@@ -99,7 +106,8 @@ public final class ToleranceStudy {
         double confidence = drawn.effort().confidence();
         List<Edges> edges = edges(names);
         List<Build> builds =
-                new Builds(contributors, names, streams, settings.withMargins()).make(settings.builds(), looks);
+                new Builds(contributors, streams)
+                        .make(settings.builds(), looks.by(settings.checkOfBuilds(family)));
         Optional<LoosestFactors> loosest = Optional.empty();
         if (settings.wantedYield().isPresent()) {
             loosest = Optional.of(new LoosestFactorSearch(builds, looks, confidence)
@@ -190,7 +198,7 @@ public final class ToleranceStudy {
     }
 
     private static List<RequirementMargin> margins(List<PointResult> results) {
-        return results.stream().map(each -> each.margin().orElseThrow()).toList();
+        return results.stream().map(each -> each.margins().get(0)).toList();
     }
 
     private List<Slope> slopes(List<RequirementMargin> found) {

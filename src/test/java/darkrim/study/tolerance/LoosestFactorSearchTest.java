@@ -37,7 +37,7 @@ class LoosestFactorSearchTest {
         private static PointResult result(Point point) {
             double edge = point.chosen().getOrDefault("edge", -2.6);
             Verdict verdict = edge < -2.6 + ROOM ? Verdict.PASS : Verdict.FAIL;
-            return new PointResult(point.chosen(), Optional.of(verdict), List.of(), Optional.empty(), "", "");
+            return new PointResult(point.chosen(), Optional.of(verdict), List.of(), List.of(), "", "");
         }
 
         @Override
@@ -49,7 +49,7 @@ class LoosestFactorSearchTest {
                 new DeviatingLayout(new PointCheck(FAMILY, Optional.empty(), 1), Contributor.of(FAMILY.written()));
         Looks looks = new Looks(layout, ToleranceStudy.table(FAMILY), new Knowing(), StudyRecord.none(), Watch.NONE);
         List<Build> builds =
-                new Builds(layout.contributors(), List.of("dark"), new Streams(seed), false).make(count, looks);
+                new Builds(layout.contributors(), new Streams(seed)).make(count, looks);
         return new LoosestFactorSearch(builds, looks, confidence).find(wanted, Verdict.PASS);
     }
 

@@ -65,7 +65,7 @@ class YieldIntervalTest {
                 new DeviatingLayout(check, Contributor.of(check.family().written()));
         long missed = IntStream.range(0, studies)
                 .filter(study -> {
-                    Builds builds = new Builds(layout.contributors(), List.of("dark"), new Streams(study), false);
+                    Builds builds = new Builds(layout.contributors(), new Streams(study));
                     List<Verdict> verdicts = IntStream.rangeClosed(1, 30)
                             .mapToObj(builds::deviations)
                             .map(deviations -> verdict(layout, deviations))
