@@ -50,7 +50,9 @@ final class MarginPanel {
                         DoubleStream.of(
                                 0,
                                 line.drawn().margin(),
-                                line.worst().map(worst -> worst.margin().margin()).orElse(0.0),
+                                line.worst()
+                                        .map(worst -> worst.margin().margin())
+                                        .orElse(0.0),
                                 line.rootSumSquare()
                                         .map(RootSumSquare::atThreeSigma)
                                         .orElse(0.0),
@@ -166,7 +168,10 @@ final class MarginPanel {
         lane(graphics, 1, "worst case", words, holds || line.worst().isEmpty() ? ChartSheet.INK : BAD);
         line.worst()
                 .ifPresent(found -> mark(
-                        graphics, 1, found.margin().margin(), found.margin().verdict().orElse(Verdict.FAIL)));
+                        graphics,
+                        1,
+                        found.margin().margin(),
+                        found.margin().verdict().orElse(Verdict.FAIL)));
     }
 
     private static void lane(Graphics2D graphics, int lane, String label, String number, Color colour) {

@@ -29,8 +29,7 @@ final class SharePanel {
     void paint(Graphics2D graphics) {
         graphics.setFont(ChartSheet.font(Font.PLAIN, 12));
         graphics.setColor(ChartSheet.PALE);
-        List<Double> shares =
-                line.rootSumSquare().map(sum -> sum.shares()).orElse(List.of());
+        List<Double> shares = line.rootSumSquare().map(sum -> sum.shares()).orElse(List.of());
         List<Integer> shown = IntStream.range(0, shares.size())
                 .boxed()
                 .filter(i -> shares.get(i) >= LEAST)

@@ -80,8 +80,7 @@ public final class PointCheck {
             return at(point.chosen(), point.moved());
         }
         RequirementMargin margin = margin(point.chosen(), point.moved(), point.marginOf());
-        return new PointResult(
-                point.chosen(), margin.verdict(), List.of(), List.of(margin), "", margin.impossible());
+        return new PointResult(point.chosen(), margin.verdict(), List.of(), List.of(margin), "", margin.impossible());
     }
 
     /**

@@ -110,8 +110,9 @@ class ToleranceCommandTest {
         List<String> lines = Files.readAllLines(csv);
         assertThat(lines).hasSize(7);
         assertThat(lines.get(0))
-                .isEqualTo("build,verdict,edge [mm],baffle tilt z [deg],dark,dark value,dark margin [mm],"
-                        + "dim,dim value,dim margin,whole,whole value,whole margin [mm],cannot be built because,warnings");
+                .isEqualTo(
+                        "build,verdict,edge [mm],baffle tilt z [deg],dark,dark value,dark margin [mm],"
+                                + "dim,dim value,dim margin,whole,whole value,whole margin [mm],cannot be built because,warnings");
         assertThat(lines.get(1)).startsWith("1,");
     }
 

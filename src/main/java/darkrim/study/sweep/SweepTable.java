@@ -21,6 +21,7 @@ import java.util.TreeMap;
 public final class SweepTable implements JournalLines<SweepPoint> {
     /** Number, verdict, why impossible, warnings, compared with. */
     private static final int FIXED = 5;
+
     private static final int PER_REQUIREMENT = FigureColumns.COUNT + 3;
 
     private final List<Variation> variations;

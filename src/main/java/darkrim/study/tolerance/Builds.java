@@ -39,7 +39,10 @@ record Builds(List<Contributor> contributors, Streams streams) {
         List<Build> builds = new ArrayList<>();
         for (int i = 0; i < found.size(); i++) {
             builds.add(new Build(
-                    i + 1, wanted.get(i).deviations(), found.get(i), found.get(i).margins()));
+                    i + 1,
+                    wanted.get(i).deviations(),
+                    found.get(i),
+                    found.get(i).margins()));
         }
         return builds;
     }

@@ -106,8 +106,7 @@ public final class ToleranceStudy {
         double confidence = drawn.effort().confidence();
         List<Edges> edges = edges(names);
         List<Build> builds =
-                new Builds(contributors, streams)
-                        .make(settings.builds(), looks.by(settings.checkOfBuilds(family)));
+                new Builds(contributors, streams).make(settings.builds(), looks.by(settings.checkOfBuilds(family)));
         Optional<LoosestFactors> loosest = Optional.empty();
         if (settings.wantedYield().isPresent()) {
             loosest = Optional.of(new LoosestFactorSearch(builds, looks, confidence)

@@ -195,9 +195,11 @@ class SweepStudyTest {
         Design design = Sweeps.grid(family, "gap = -1, 0, 1");
         SweepResult result = Sweeps.run(family, design);
         // They overlap by 1 mm, touch, and stand apart.
-        assertThat(result.points().get(0).warnings()).contains("[parts-overlap]").contains("left and right");
-        assertThat(result.points().subList(1, 3)).allSatisfy(point -> assertThat(point.warnings())
-                .isEmpty());
+        assertThat(result.points().get(0).warnings())
+                .contains("[parts-overlap]")
+                .contains("left and right");
+        assertThat(result.points().subList(1, 3))
+                .allSatisfy(point -> assertThat(point.warnings()).isEmpty());
         SweepTable table = new SweepTable(design.variations(), family.written().requirements());
         assertThat(table.line(result.points().get(0))).contains("[parts-overlap]");
         assertThat(table.read(table.line(result.points().get(0)), 1))

@@ -48,8 +48,7 @@ class LoosestFactorSearchTest {
         DeviatingLayout layout =
                 new DeviatingLayout(new PointCheck(FAMILY, Optional.empty(), 1), Contributor.of(FAMILY.written()));
         Looks looks = new Looks(layout, ToleranceStudy.table(FAMILY), new Knowing(), StudyRecord.none(), Watch.NONE);
-        List<Build> builds =
-                new Builds(layout.contributors(), new Streams(seed)).make(count, looks);
+        List<Build> builds = new Builds(layout.contributors(), new Streams(seed)).make(count, looks);
         return new LoosestFactorSearch(builds, looks, confidence).find(wanted, Verdict.PASS);
     }
 
