@@ -1,5 +1,6 @@
 package darkrim.present;
 
+import darkrim.layout.form.Wording;
 import darkrim.study.UnusableStudy;
 import darkrim.study.sweep.Design;
 import darkrim.study.sweep.SweepResult;
@@ -31,11 +32,14 @@ public final class SweepChart {
             throw new UnusableStudy("--chart draws one dimension or a grid of two, not " + count + " dimensions"
                     + (design.spread().isPresent() ? " of spread points" : "") + "; --csv and --json hold them all");
         }
-        ChartFile.check(file);
+        if (!Picture.isNamed(file)) {
+            throw new UnusableStudy(
+                    "--chart " + Wording.shortened(file) + ": expected a name that ends in .svg or .png");
+        }
     }
 
     /** The picture in the form that the name of its file asks for. */
     public byte[] content(String file) {
-        return ChartFile.content(sheet, file);
+        return new Picture(sheet.width(), sheet.height(), sheet::paint).content(file);
     }
 }

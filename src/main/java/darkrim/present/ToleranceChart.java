@@ -1,5 +1,6 @@
 package darkrim.present;
 
+import darkrim.layout.form.Wording;
 import darkrim.study.UnusableStudy;
 import darkrim.study.tolerance.ToleranceResult;
 
@@ -25,11 +26,14 @@ public final class ToleranceChart {
      * @throws UnusableStudy saying why
      */
     public static void check(String file) throws UnusableStudy {
-        ChartFile.check(file);
+        if (!Picture.isNamed(file)) {
+            throw new UnusableStudy(
+                    "--chart " + Wording.shortened(file) + ": expected a name that ends in .svg or .png");
+        }
     }
 
     /** The picture in the form that the name of its file asks for. */
     public byte[] content(String file) {
-        return ChartFile.content(sheet, file);
+        return new Picture(sheet.width(), sheet.height(), sheet::paint).content(file);
     }
 }

@@ -81,6 +81,11 @@ public final class LayoutFamily {
         return content.clone();
     }
 
+    /** What tells these layouts from all others, for studies that go on after an interruption. */
+    public String identity() {
+        return "layout SHA-256 " + written.source().sha256();
+    }
+
     /** The layout as written. */
     public Layout written() {
         return written;

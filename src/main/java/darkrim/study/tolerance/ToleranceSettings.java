@@ -52,7 +52,7 @@ public record ToleranceSettings(
         return List.of(
                 "Darkrim tolerance study in work",
                 "version " + version,
-                "layout SHA-256 " + family.written().source().sha256(),
+                family.identity(),
                 "seed " + seed.orElse(family.written().sampling().seed()),
                 "batches " + batches,
                 "builds " + builds,
