@@ -38,7 +38,7 @@ final class SharePanel {
         if (shown.isEmpty()) {
             graphics.drawString(
                     shares.isEmpty()
-                            ? "Who contributes is not known: margins are missing, or known only from one side."
+                            ? "Not known: a margin is missing, or only known from one side."
                             : "No contributor changes the margin.",
                     0,
                     22);
