@@ -117,6 +117,44 @@ class ToleranceCommandTest {
     }
 
     @Test
+    void aStoppedStudyKeepsWhatIsFinishedWritesNoFileAndGoesOn() throws IOException {
+        Path json = folder.resolve("t.json");
+        Path whole = folder.resolve("whole.json");
+        layout("0.1", "");
+        run("tolerance", layout, "--builds", 40, "--json", whole);
+        String[] words = {"tolerance", layout.toString(), "--builds", "40", "--json", json.toString()};
+        Run stopped = Run.watched(() -> new StopAfter("checking builds", 9), words);
+        assertThat(stopped.code()).as("what passes so far is not decided").isEqualTo(ExitCode.UNDECIDED);
+        assertThat(stopped.errors()).containsPattern("stopped after \\d+ builds, which are kept in .*t\\.json\\.part");
+        assertThat(json).doesNotExist();
+        assertThat(Run.of(words).code()).isEqualTo(ExitCode.PASS);
+        assertThat(json).hasSameBinaryContentAs(whole);
+        assertThat(folder.resolve("t.json.part")).doesNotExist();
+    }
+
+    /** Stops once a step is so far. */
+    private static final class StopAfter implements Watch {
+        private final String step;
+        private final long after;
+        private volatile boolean stop;
+
+        StopAfter(String step, long after) {
+            this.step = step;
+            this.after = after;
+        }
+
+        @Override
+        public void progress(String current, long done, long most) {
+            stop |= current.equals(step) && done >= after;
+        }
+
+        @Override
+        public boolean stop() {
+            return stop;
+        }
+    }
+
+    @Test
     void theChartShowsEachRequirementsMarginsOnTheirSideOfTheLimit() throws IOException {
         Path svg = folder.resolve("t.svg");
         Path png = folder.resolve("t.png");
