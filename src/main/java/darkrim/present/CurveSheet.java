@@ -16,7 +16,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Curves over one dimension: of each requirement that changes, its value with the limit on the left and its margin on the right. */
-final class CurveSheet extends ChartSheet {
+final class CurveSheet extends SweepSheet {
     private static final int PANEL_WIDTH = 560;
     private static final int PANEL_HEIGHT = 250;
     /** Letters of a line of the foot. */

@@ -21,7 +21,7 @@ final class MarginWords {
     /** A margin as a number, such as {@code 0.0312} or {@code >= 20}. */
     static String of(RequirementMargin margin) {
         if (!margin.impossible().isEmpty()) {
-            return "no such part";
+            return "cannot be built";
         }
         if (!margin.capped()) {
             return Figures.three(margin.margin());

@@ -44,6 +44,7 @@ public final class SweepReport {
         page.heading("Points");
         points(result, page);
         impossible(result, page);
+        warnings(result, page);
         turns(result, page);
         notes(result, page);
         return page.text();
@@ -194,6 +195,23 @@ public final class SweepReport {
                         "", "  ", values(result, point.chosen()) + ": " + Printable.of(point.impossible())));
         if (none.size() > MOST_REASONS) {
             page.line("... and " + Figures.count(none.size() - MOST_REASONS) + " more; --csv names every reason.");
+        }
+    }
+
+    private static void warnings(SweepResult result, Page page) {
+        List<SweepPoint> some = result.points().stream()
+                .filter(point -> !point.warnings().isEmpty())
+                .toList();
+        if (some.isEmpty()) {
+            return;
+        }
+        page.heading("Warnings at points");
+        some.stream()
+                .limit(MOST_REASONS)
+                .forEach(point -> page.paragraph(
+                        "", "  ", values(result, point.chosen()) + ": " + Printable.of(point.warnings())));
+        if (some.size() > MOST_REASONS) {
+            page.line("... and at " + Figures.count(some.size() - MOST_REASONS) + " more; --csv names all.");
         }
     }
 

@@ -32,6 +32,11 @@ final class FigureReading {
                 : RequirementMargin.of(result);
     }
 
+    /** The margins that were looked for, in the order of the layout; not known where none was. */
+    List<RequirementMargin> margins() {
+        return margins;
+    }
+
     List<RequirementFigure> all() {
         List<RequirementFigure> figures = new ArrayList<>();
         for (int i = 0; i < margins.size(); i++) {

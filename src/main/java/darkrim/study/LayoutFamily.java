@@ -26,11 +26,13 @@ public final class LayoutFamily {
     private final String name;
     private final byte[] content;
     private final Layout written;
+    private final List<Finding> warnings;
 
-    private LayoutFamily(String name, byte[] content, Layout written) {
+    private LayoutFamily(String name, byte[] content, Layout written, List<Finding> warnings) {
         this.name = name;
         this.content = content;
         this.written = written;
+        this.warnings = List.copyOf(warnings);
     }
 
     /**
@@ -60,7 +62,7 @@ public final class LayoutFamily {
     public static LayoutFamily of(String name, byte[] content) throws UnusableInput {
         LayoutReading reading = LayoutReader.read(name, content);
         throwIfUnusable(reading);
-        return new LayoutFamily(name, content.clone(), reading.layout().orElseThrow());
+        return new LayoutFamily(name, content.clone(), reading.layout().orElseThrow(), reading.findings());
     }
 
     private static void throwIfUnusable(LayoutReading reading) throws UnusableInput {
@@ -79,9 +81,19 @@ public final class LayoutFamily {
         return content.clone();
     }
 
+    /** What tells these layouts from all others, for studies that go on after an interruption. */
+    public String identity() {
+        return "layout SHA-256 " + written.source().sha256();
+    }
+
     /** The layout as written. */
     public Layout written() {
         return written;
+    }
+
+    /** What deserves attention in the layout as written, as far as it shows without its parts being put together. */
+    public List<Finding> warnings() {
+        return warnings;
     }
 
     /** A named dimension as written; none of that name: empty. */

@@ -1,4 +1,4 @@
-package darkrim.study.sweep;
+package darkrim.study.journal;
 
 import darkrim.study.UnusableStudy;
 import java.io.IOException;
@@ -14,10 +14,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The file that lets an interrupted sweep go on: a line that says which study it belongs to, the header, and a line for each finished point,
+ * The file that lets an interrupted study go on: a line that says which study it belongs to, the header, and a line for whatever was finished,
  * written one by one. Whatever ends the program, all lines but a torn last one stay good.
+ *
+ * @param <T> what the study finishes one by one
  */
-public final class SweepJournal implements SweepRecord {
+public final class StudyJournal<T> implements StudyRecord<T> {
     /** A larger file is none of ours. */
     private static final long LARGEST = 1L << 30;
 
@@ -25,20 +27,20 @@ public final class SweepJournal implements SweepRecord {
 
     private final Path file;
     private final FileChannel channel;
-    private final SweepTable table;
-    private final List<SweepPoint> found;
+    private final JournalLines<T> lines;
+    private final List<T> found;
 
-    private SweepJournal(Path file, FileChannel channel, SweepTable table, List<SweepPoint> found) {
+    private StudyJournal(Path file, FileChannel channel, JournalLines<T> lines, List<T> found) {
         this.file = file;
         this.channel = channel;
-        this.table = table;
+        this.lines = lines;
         this.found = List.copyOf(found);
     }
 
     /** Whether there is a journal of a study, whole enough to tell. */
     public static boolean exists(Path file, List<String> study) {
         try {
-            byte[] own = SweepTable.line(study).getBytes(StandardCharsets.UTF_8);
+            byte[] own = CsvLine.of(study).getBytes(StandardCharsets.UTF_8);
             try (var stream = Files.newInputStream(file)) {
                 return java.util.Arrays.equals(own, stream.readNBytes(own.length));
             }
@@ -52,11 +54,12 @@ public final class SweepJournal implements SweepRecord {
      *
      * @param file the file
      * @param study what tells this study from any other
-     * @param table writes and reads points
+     * @param lines writes and reads what was finished
      * @throws UnusableStudy if the file belongs to something else, is damaged, or another run is at work on it
      * @throws IOException if it cannot be read or written
      */
-    public static SweepJournal open(Path file, List<String> study, SweepTable table) throws UnusableStudy, IOException {
+    public static <T> StudyJournal<T> open(Path file, List<String> study, JournalLines<T> lines)
+            throws UnusableStudy, IOException {
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
             throw new UnusableStudy(file + " is not an ordinary file");
         }
@@ -64,7 +67,7 @@ public final class SweepJournal implements SweepRecord {
                 FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
         try {
             lock(file, channel);
-            return opened(file, channel, study, table);
+            return opened(file, channel, study, lines);
         } catch (UnusableStudy | IOException refused) {
             channel.close();
             throw refused;
@@ -83,9 +86,9 @@ public final class SweepJournal implements SweepRecord {
         }
     }
 
-    private static SweepJournal opened(Path file, FileChannel channel, List<String> study, SweepTable table)
+    private static <T> StudyJournal<T> opened(Path file, FileChannel channel, List<String> study, JournalLines<T> lines)
             throws UnusableStudy, IOException {
-        String head = SweepTable.line(study) + table.header();
+        String head = CsvLine.of(study) + lines.header();
         if (channel.size() > LARGEST) {
             throw foreign(file);
         }
@@ -93,25 +96,21 @@ public final class SweepJournal implements SweepRecord {
         String text = new String(bytes, StandardCharsets.UTF_8);
         if (!text.startsWith(head)) {
             if (!head.startsWith(text)) {
-                throw text.startsWith(SweepTable.line(study)) ? damaged(file, 2) : otherStudy(file, text, study);
+                throw text.startsWith(CsvLine.of(study)) ? damaged(file, 2) : otherStudy(file, text, study);
             }
             channel.truncate(0);
             write(channel, head);
-            return new SweepJournal(file, channel, table, List.of());
+            return new StudyJournal<>(file, channel, lines, List.of());
         }
         int whole = text.lastIndexOf(END) + END.length();
-        List<SweepPoint> found = new ArrayList<>();
+        List<T> found = new ArrayList<>();
         int line = 2;
         for (int from = head.length(); from < whole; ) {
             int to = text.indexOf(END, from) + END.length();
             line++;
             try {
-                SweepPoint point = table.point(text.substring(from, to));
-                if (point.number() != found.size() + 1) {
-                    throw damaged(file, line);
-                }
-                found.add(point);
-            } catch (RuntimeException notAPoint) {
+                found.add(lines.read(text.substring(from, to), found.size() + 1));
+            } catch (RuntimeException notAnEntry) {
                 // Whatever a reader of text throws: the line was not written by us.
                 throw damaged(file, line);
             }
@@ -119,7 +118,7 @@ public final class SweepJournal implements SweepRecord {
         }
         channel.truncate(text.substring(0, whole).getBytes(StandardCharsets.UTF_8).length);
         channel.position(channel.size());
-        return new SweepJournal(file, channel, table, found);
+        return new StudyJournal<>(file, channel, lines, found);
     }
 
     private static UnusableStudy otherStudy(Path file, String text, List<String> study) {
@@ -129,7 +128,7 @@ public final class SweepJournal implements SweepRecord {
         }
         List<String> other;
         try {
-            other = SweepTable.fields(text.substring(0, end));
+            other = CsvLine.fields(text.substring(0, end));
         } catch (RuntimeException notOurs) {
             return foreign(file);
         }
@@ -159,13 +158,13 @@ public final class SweepJournal implements SweepRecord {
     }
 
     @Override
-    public List<SweepPoint> found() {
+    public List<T> found() {
         return found;
     }
 
     @Override
-    public void append(SweepPoint point) throws IOException {
-        write(channel, table.line(point));
+    public void append(T entry) throws IOException {
+        write(channel, lines.line(entry));
         channel.force(false);
     }
 
