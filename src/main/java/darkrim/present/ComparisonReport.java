@@ -197,7 +197,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                             each.kind().name().toLowerCase(java.util.Locale.ROOT),
                             Printable.of(each.receiver()),
                             Printable.of(each.via()),
-                            each.mirror() ? "mirror" : "diffuse",
+                            each.part().word(),
                             Figures.three(each.before()),
                             Figures.three(each.after()),
                             each.error() == 0

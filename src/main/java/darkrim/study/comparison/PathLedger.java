@@ -48,7 +48,7 @@ final class PathLedger {
         this.risk = risk;
     }
 
-    private record Path(String receiver, String via, boolean mirror) {}
+    private record Path(String receiver, String via, Reflector.Part part) {}
 
     /** Means of the batches of one path in both scenes. */
     private static final class Batches {
@@ -95,7 +95,7 @@ final class PathLedger {
                 for (Map.Entry<Reflector, Estimate> by : tally.by().entrySet()) {
                     String via = scene.surfaces().get(by.getKey().surface()).name();
                     Batches batches = found.computeIfAbsent(
-                            new Path(receiver, via, by.getKey().mirror()), path -> new Batches());
+                            new Path(receiver, via, by.getKey().part()), path -> new Batches());
                     (second ? batches.after : batches.before)[i] = by.getValue().mean();
                 }
             }
@@ -126,7 +126,7 @@ final class PathLedger {
         return new PathChange(
                 path.receiver,
                 path.via,
-                path.mirror,
+                path.part,
                 one,
                 two,
                 error(batches.before),
