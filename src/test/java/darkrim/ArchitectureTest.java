@@ -214,8 +214,8 @@ class ArchitectureTest {
 
     @Test
     void noClockBelowTheStudy() {
-        String[] below =
-                packages("layout", "assembly", "scene", "trace", "light", "shadow", "verdict", "geom", "reflection", "sampling");
+        String[] below = packages(
+                "layout", "assembly", "scene", "trace", "light", "shadow", "verdict", "geom", "reflection", "sampling");
         check(noClasses()
                 .that()
                 .resideInAnyPackage(below)

@@ -30,7 +30,8 @@ final class FinishKeys {
             "fresnel",
             Key.required("n", spectral("index", INDEX), "Refractive index."),
             Key.withDefault("k", spectral("extinction", EXTINCTION), "0", "Extinction coefficient."),
-            Key.withDefault("times", Kinds.SHARE, "1", "What the reflectance is multiplied by, for roughness or haze."));
+            Key.withDefault(
+                    "times", Kinds.SHARE, "1", "What the reflectance is multiplied by, for roughness or haze."));
 
     private static final Kind COAT = Kind.Structure.of(
             "coat",
@@ -69,7 +70,8 @@ final class FinishKeys {
                     "roll_off",
                     new Kind.Either(List.of(ROLL_OFF, new Kind.ListOf(ROLL_OFF, 1, 4))),
                     "A lobe about the mirror direction, or several that add up."),
-            Key.optional("reflectance_table", REFLECTANCE_TABLE, "Measured reflectance against the angle of incidence."),
+            Key.optional(
+                    "reflectance_table", REFLECTANCE_TABLE, "Measured reflectance against the angle of incidence."),
             Key.optional("brdf_table", Kinds.TITLE, "A CSV file beside the layout with a measured BRDF."),
             Key.withDefault(
                     "dyed",
@@ -78,9 +80,15 @@ final class FinishKeys {
                     "Whether it is black by an organic dye: such blacks turn bright beyond 0.75 um, and a warning says so."));
 
     /** A finish of a layout. */
-    static final Kind FINISH = new Kind.Structure("finish", with(
-            Key.optional("library", Kinds.NAME, "Name of an entry of the finish library, in place of all other keys but source."),
-            Key.withDefault("source", Kinds.NOTE, "\"\"", "Where the numbers come from.")), List.of());
+    static final Kind FINISH = new Kind.Structure(
+            "finish",
+            with(
+                    Key.optional(
+                            "library",
+                            Kinds.NAME,
+                            "Name of an entry of the finish library, in place of all other keys but source."),
+                    Key.withDefault("source", Kinds.NOTE, "\"\"", "Where the numbers come from.")),
+            List.of());
 
     /** The file of the finish library. */
     static final Kind.Structure LIBRARY = Kind.Structure.of(
@@ -89,9 +97,12 @@ final class FinishKeys {
                     "finishes",
                     new Kind.Named(
                             Letters.NAME,
-                            new Kind.Structure("library_finish", with(
-                                    Key.required("what", Kinds.TITLE, "What kind of surface it is."),
-                                    Key.required("source", Kinds.TITLE, "Where the numbers come from.")), List.of()),
+                            new Kind.Structure(
+                                    "library_finish",
+                                    with(
+                                            Key.required("what", Kinds.TITLE, "What kind of surface it is."),
+                                            Key.required("source", Kinds.TITLE, "Where the numbers come from.")),
+                                    List.of()),
                             1,
                             1000),
                     "The entries by name."));

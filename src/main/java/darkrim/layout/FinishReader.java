@@ -61,9 +61,13 @@ final class FinishReader {
     /** Warns of a black that is none in the layout's band. */
     void warnOfDye(Fields keys, Fields place) {
         if (keys.flag("dyed") && band.map(each -> each.to() > DYES_END).orElse(true)) {
-            findings.warning("dyed-black", place.place(), "black by an organic dye, "
-                    + band.map(each -> "in a band of " + each.describe()).orElse("and the layout states no band")
-                    + ": beyond 0.75 um such blacks reflect 20 to 60 %; use measured values");
+            findings.warning(
+                    "dyed-black",
+                    place.place(),
+                    "black by an organic dye, "
+                            + band.map(each -> "in a band of " + each.describe())
+                                    .orElse("and the layout states no band")
+                            + ": beyond 0.75 um such blacks reflect 20 to 60 %; use measured values");
         }
     }
 
@@ -103,8 +107,8 @@ final class FinishReader {
     }
 
     private boolean reflectsNotTooMuch(Reflection reflection, Fields fields) {
-        boolean plain = reflection.isPlain()
-                && reflection.mirrors().stream().allMatch(AngleLaw.Constant.class::isInstance);
+        boolean plain =
+                reflection.isPlain() && reflection.mirrors().stream().allMatch(AngleLaw.Constant.class::isInstance);
         Reflection.Peak peak = reflection.peak();
         if (peak.reflectance() <= 1 + (plain ? 0 : ROUNDING)) {
             return true;

@@ -47,15 +47,17 @@ final class FinishTables {
         List<Double> values = new ArrayList<>();
         boolean sound = !rows.isEmpty();
         for (NumberTable.Row row : rows) {
-            double angle = row.numbers()[0];
-            double value = row.numbers()[1];
+            double angle = row.numbers().get(0);
+            double value = row.numbers().get(1);
             double last = angles.isEmpty() ? -1 : angles.get(angles.size() - 1);
             if (!(angle >= 0 && angle <= 90 && angle > last)) {
-                sound = error(row.places()[0], "an angle of incidence of " + Wording.number(angle)
-                        + " deg, expected angles that increase, from 0 to 90 deg");
+                sound = error(
+                        row.places().get(0),
+                        "an angle of incidence of " + Wording.number(angle)
+                                + " deg, expected angles that increase, from 0 to 90 deg");
             }
             if (!(value >= 0 && value <= 1)) {
-                sound = error(row.places()[1], "a reflectance of " + Wording.number(value) + ", expected 0 to 1");
+                sound = error(row.places().get(1), "a reflectance of " + Wording.number(value) + ", expected 0 to 1");
             }
             angles.add(angle);
             values.add(value);
@@ -70,12 +72,17 @@ final class FinishTables {
             values.add(Math.min(1, Math.max(values.get(values.size() - 1), 1 - others.reflectance(0))));
         }
         if (first > 0 || last < 90) {
-            findings.warning("beyond-measured", table.place(), "measured from " + Wording.number(first) + " to "
-                    + Wording.number(last) + " deg of incidence; "
-                    + (first > 0 ? "below, the first value stands" : "")
-                    + (first > 0 && last < 90 ? "; " : "")
-                    + (last < 90 ? "beyond, the reflectance is taken to rise in a straight line to "
-                            + Wording.number(values.get(values.size() - 1)) + " at 90 deg" : ""));
+            findings.warning(
+                    "beyond-measured",
+                    table.place(),
+                    "measured from " + Wording.number(first) + " to "
+                            + Wording.number(last) + " deg of incidence; "
+                            + (first > 0 ? "below, the first value stands" : "")
+                            + (first > 0 && last < 90 ? "; " : "")
+                            + (last < 90
+                                    ? "beyond, the reflectance is taken to rise in a straight line to "
+                                            + Wording.number(values.get(values.size() - 1)) + " at 90 deg"
+                                    : ""));
         }
         if (angles.size() < 2) {
             angles.add(0, 0.0);
@@ -115,19 +122,20 @@ final class FinishTables {
 
     /** Angles as ASTM E2387 has them, the sign of azimuths from memory: a negative polar angle lies on the far side of the normal. */
     private Optional<BrdfRow> row(NumberTable.Row row) {
-        double[] n = row.numbers();
+        double[] n = row.numbers().stream().mapToDouble(Double::doubleValue).toArray();
         boolean sound = true;
         if (!(n[0] >= 0 && n[0] <= 90)) {
-            sound = error(row.places()[0], "an angle of incidence of " + Wording.number(n[0]) + " deg, expected 0 to 90");
+            sound = error(
+                    row.places().get(0), "an angle of incidence of " + Wording.number(n[0]) + " deg, expected 0 to 90");
         }
         if (!(n[1] >= -90 && n[1] <= 90)) {
-            sound = error(row.places()[1], "a polar angle of " + Wording.number(n[1]) + " deg, expected -90 to 90");
+            sound = error(row.places().get(1), "a polar angle of " + Wording.number(n[1]) + " deg, expected -90 to 90");
         }
         if (!(n[2] >= -360 && n[2] <= 360)) {
-            sound = error(row.places()[2], "an azimuth of " + Wording.number(n[2]) + " deg, expected -360 to 360");
+            sound = error(row.places().get(2), "an azimuth of " + Wording.number(n[2]) + " deg, expected -360 to 360");
         }
         if (!(n[3] >= 0 && n[3] < 1e9)) {
-            sound = error(row.places()[3], "a BRDF of " + Wording.number(n[3]) + " per sr, expected 0 or more");
+            sound = error(row.places().get(3), "a BRDF of " + Wording.number(n[3]) + " per sr, expected 0 or more");
         }
         if (!sound) {
             return Optional.empty();
@@ -142,16 +150,23 @@ final class FinishTables {
         for (BrdfRow row : table.rows()) {
             reach.merge(row.incidence(), row.polar(), Math::max);
         }
-        double least = reach.values().stream().mapToDouble(Double::doubleValue).min().orElse(0);
-        findings.warning("beyond-measured", place, "measured at incidence " + Wording.number(reach.firstKey()) + " to "
-                + Wording.number(reach.lastKey()) + " deg and scattered up to " + Wording.number(least) + " deg"
-                + (table.isInPlaneOnly() ? ", in the plane of incidence only" : "")
-                + "; beyond, the nearest measured value stands");
+        double least =
+                reach.values().stream().mapToDouble(Double::doubleValue).min().orElse(0);
+        findings.warning(
+                "beyond-measured",
+                place,
+                "measured at incidence " + Wording.number(reach.firstKey()) + " to "
+                        + Wording.number(reach.lastKey()) + " deg and scattered up to " + Wording.number(least) + " deg"
+                        + (table.isInPlaneOnly() ? ", in the plane of incidence only" : "")
+                        + "; beyond, the nearest measured value stands");
         double misfit = table.worstMisfit();
         if (misfit > MISFIT) {
-            findings.warning("misfit", place, "the reciprocal table is up to " + Math.round(100 * misfit)
-                    + " % from a measured value: the measurement contradicts itself with both directions exchanged, or is"
-                    + " too coarse or too sharply peaked for the table");
+            findings.warning(
+                    "misfit",
+                    place,
+                    "the reciprocal table is up to " + Math.round(100 * misfit)
+                            + " % from a measured value: the measurement contradicts itself with both directions exchanged, or is"
+                            + " too coarse or too sharply peaked for the table");
         }
     }
 
@@ -160,8 +175,11 @@ final class FinishTables {
         try {
             return NumberTable.read(files.shown(text), files.read(text), columns, findings);
         } catch (SideFiles.Unusable problem) {
-            findings.error("file", name.place(), "'" + Wording.shortened(text) + "': " + problem.why()
-                    + ", expected a CSV file in the layout's folder or below");
+            findings.error(
+                    "file",
+                    name.place(),
+                    "'" + Wording.shortened(text) + "': " + problem.why()
+                            + ", expected a CSV file in the layout's folder or below");
             return List.of();
         }
     }
@@ -169,8 +187,8 @@ final class FinishTables {
     private static NumberTable.Row inline(Value pair) {
         List<Value> two = ((Value.Items) pair).items();
         return new NumberTable.Row(
-                new double[] {Fields.number(two.get(0)), Fields.number(two.get(1))},
-                new Place[] {two.get(0).place(), two.get(1).place()});
+                two.stream().map(Fields::number).toList(),
+                two.stream().map(Value::place).toList());
     }
 
     private boolean error(Place place, String message) {

@@ -7,6 +7,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -37,7 +38,7 @@ final class NumberTable {
      * @param numbers one for each column
      * @param places where each stands
      */
-    record Row(double[] numbers, Place[] places) {}
+    record Row(List<Double> numbers, List<Place> places) {}
 
     /**
      * Reads a file.
@@ -74,22 +75,30 @@ final class NumberTable {
             if (!named) {
                 named = true;
                 if (!names(bare).equals(columns)) {
-                    error(new Place(file, number, 1), "the columns are '" + Wording.shortened(bare.strip())
-                            + "', expected '" + String.join(",", columns) + "'");
+                    error(
+                            new Place(file, number, 1),
+                            "the columns are '" + Wording.shortened(bare.strip()) + "', expected '"
+                                    + String.join(",", columns) + "'");
                     return rows;
                 }
                 continue;
             }
             row(bare, number, rows);
             if (errors >= MOST_FINDINGS || rows.size() > MOST_ROWS) {
-                error(new Place(file, number, 1), "too many "
-                        + (errors >= MOST_FINDINGS ? "errors, what follows was not read" : "rows, expected at most " + MOST_ROWS));
+                error(
+                        new Place(file, number, 1),
+                        "too many "
+                                + (errors >= MOST_FINDINGS
+                                        ? "errors, what follows was not read"
+                                        : "rows, expected at most " + MOST_ROWS));
                 return rows;
             }
         }
         if (rows.isEmpty() && errors == 0) {
-            error(new Place(file, number, 1), "the file has no row of numbers, expected a line '"
-                    + String.join(",", columns) + "' and numbers below it");
+            error(
+                    new Place(file, number, 1),
+                    "the file has no row of numbers, expected a line '" + String.join(",", columns)
+                            + "' and numbers below it");
         }
         return rows;
     }
@@ -120,13 +129,14 @@ final class NumberTable {
                 numbers[i] = Double.NaN;
             }
             if (!Double.isFinite(numbers[i])) {
-                error(places[i], "'" + Wording.shortened(field) + "' is not a number, expected one for "
-                        + columns.get(i));
+                error(
+                        places[i],
+                        "'" + Wording.shortened(field) + "' is not a number, expected one for " + columns.get(i));
                 sound = false;
             }
         }
         if (sound) {
-            rows.add(new Row(numbers, places));
+            rows.add(new Row(Arrays.stream(numbers).boxed().toList(), List.of(places)));
         }
     }
 

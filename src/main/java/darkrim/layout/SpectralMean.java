@@ -50,9 +50,8 @@ final class SpectralMean {
             return OptionalDouble.of(Fields.number(value));
         }
         Fields table = (Fields) value;
-        Optional<List<Stretch>> stretches = table.has("per_band")
-                ? perBand(table, range)
-                : overWavelength(table, range);
+        Optional<List<Stretch>> stretches =
+                table.has("per_band") ? perBand(table, range) : overWavelength(table, range);
         return stretches.map(found -> mean(found, table.place())).orElse(OptionalDouble.empty());
     }
 
@@ -67,8 +66,10 @@ final class SpectralMean {
             sound &= inRange(value, range, three.get(2).place());
             double last = stretches.isEmpty() ? 0 : stretches.get(stretches.size() - 1).to;
             if (!(from >= last && to > from)) {
-                sound = error(each.place(), "a band from " + Wording.number(from) + " to " + Wording.number(to)
-                        + " um, expected bands that increase and do not overlap");
+                sound = error(
+                        each.place(),
+                        "a band from " + Wording.number(from) + " to " + Wording.number(to)
+                                + " um, expected bands that increase and do not overlap");
             }
             stretches.add(new Stretch(from, to, value, value));
         }
@@ -86,8 +87,9 @@ final class SpectralMean {
             double value = Fields.number(two.get(1));
             sound &= inRange(value, range, two.get(1).place());
             if (!(at > last)) {
-                sound = error(two.get(0).place(), "a wavelength of " + Wording.number(at)
-                        + " um, expected wavelengths that increase");
+                sound = error(
+                        two.get(0).place(),
+                        "a wavelength of " + Wording.number(at) + " um, expected wavelengths that increase");
             }
             if (last > 0) {
                 stretches.add(new Stretch(last, at, lastValue, value));
@@ -100,8 +102,10 @@ final class SpectralMean {
 
     private OptionalDouble mean(List<Stretch> stretches, Place place) {
         if (band.isEmpty()) {
-            error(place, "the value depends on wavelength and the layout states no band, expected the key 'band'"
-                    + " of the layout, such as band: [1, 2.5]");
+            error(
+                    place,
+                    "the value depends on wavelength and the layout states no band, expected the key 'band'"
+                            + " of the layout, such as band: [1, 2.5]");
             return OptionalDouble.empty();
         }
         double at = band.get().from();
@@ -113,8 +117,10 @@ final class SpectralMean {
             }
         }
         if (at < band.get().to()) {
-            error(place, "no value for " + Wording.number(at) + " um, expected values for all of the band of "
-                    + band.get().describe());
+            error(
+                    place,
+                    "no value for " + Wording.number(at) + " um, expected values for all of the band of "
+                            + band.get().describe());
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(sum / (band.get().to() - band.get().from()));

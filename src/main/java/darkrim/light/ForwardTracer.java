@@ -164,7 +164,7 @@ public final class ForwardTracer {
         p.y = p.placed[1];
         p.z = p.placed[2];
         p.plane = scene.plane(facet);
-        double pick = mirror < all && mirror > 0 || lobes > 0 ? random.nextDouble() * all : 0;
+        double pick = (mirror < all && mirror > 0) || lobes > 0 ? random.nextDouble() * all : 0;
         if (pick < mirror) {
             p.dx += 2 * in * nx;
             p.dy += 2 * in * ny;

@@ -10,19 +10,28 @@ public record Reflector(int surface, Part part) implements Comparable<Reflector>
     /** A part of a finish. */
     public enum Part {
         /** What scatters to all sides. */
-        DIFFUSE,
+        DIFFUSE("diffuse", 0),
         /** The mirror. */
-        MIRROR,
+        MIRROR("mirror", 1),
         /** The lobes about the mirror direction. */
-        LOBE;
+        LOBE("lobe", 2);
+
+        private final String word;
+        private final int slot;
+
+        Part(String word, int slot) {
+            this.word = word;
+            this.slot = slot;
+        }
 
         /** The word for it, as in tables. */
         public String word() {
-            return switch (this) {
-                case DIFFUSE -> "diffuse";
-                case MIRROR -> "mirror";
-                case LOBE -> "lobe";
-            };
+            return word;
+        }
+
+        /** Its place in arrays that have one for each part. */
+        int slot() {
+            return slot;
         }
     }
 

@@ -6,7 +6,11 @@ import java.util.TreeMap;
 
 /** Sums of what came by each reflector, in flat arrays. Mutable, one for each batch. */
 final class ReflectorSums {
-    private static final Reflector.Part[] PARTS = Reflector.Part.values();
+    /** By their slots. */
+    private static final Reflector.Part[] PARTS = {
+        Reflector.Part.DIFFUSE, Reflector.Part.MIRROR, Reflector.Part.LOBE
+    };
+
 
     private final double[] sum;
     private final double[] squares;
@@ -23,7 +27,7 @@ final class ReflectorSums {
         if (!(value > 0)) {
             return;
         }
-        int at = PARTS.length * surface + part.ordinal();
+        int at = PARTS.length * surface + part.slot();
         if (sum[at] == 0) {
             if (touchedCount == touched.length) {
                 touched = Arrays.copyOf(touched, 2 * touchedCount);
@@ -41,7 +45,9 @@ final class ReflectorSums {
             int at = touched[i];
             double mean = sum[at] / samples;
             double variance = samples < 2 ? 0 : Math.max(0, squares[at] - samples * mean * mean) / (samples - 1);
-            by.put(new Reflector(at / PARTS.length, PARTS[at % PARTS.length]), new Estimate(samples, mean, variance, largest));
+            by.put(
+                    new Reflector(at / PARTS.length, PARTS[at % PARTS.length]),
+                    new Estimate(samples, mean, variance, largest));
         }
         return by;
     }

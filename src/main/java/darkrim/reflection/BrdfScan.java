@@ -20,11 +20,16 @@ final class BrdfScan {
     private final Line[] lines;
 
     /** Values at increasing places. */
-    private record Line(double[] at, double[] values) {
-        static Line of(TreeMap<Double, double[]> sums) {
-            return new Line(
-                    sums.keySet().stream().mapToDouble(Double::doubleValue).toArray(),
-                    sums.values().stream().mapToDouble(sum -> sum[0] / sum[1]).toArray());
+    private static final class Line {
+        private final double[] at;
+        private final double[] values;
+
+        /**
+         * @param sums by place the sum of values and their number
+         */
+        Line(Map<Double, double[]> sums) {
+            at = sums.keySet().stream().mapToDouble(Double::doubleValue).toArray();
+            values = sums.values().stream().mapToDouble(sum -> sum[0] / sum[1]).toArray();
         }
 
         double value(double x) {
@@ -47,7 +52,7 @@ final class BrdfScan {
     BrdfScan(List<BrdfRow> rows) {
         sine = sine(rows.get(0).incidence());
         inPlane = rows.stream().allMatch(BrdfRow::isInPlane);
-        Map<Double, TreeMap<Double, double[]>> planes = new TreeMap<>();
+        Map<Double, Map<Double, double[]>> planes = new TreeMap<>();
         for (BrdfRow row : rows) {
             double turned = inPlane ? 0 : row.azimuth();
             double at = inPlane && row.azimuth() == 180 ? -sine(row.polar()) : sine(row.polar());
@@ -62,11 +67,11 @@ final class BrdfScan {
                     }
                 }));
         azimuths = planes.keySet().stream().mapToDouble(Double::doubleValue).toArray();
-        lines = planes.values().stream().map(Line::of).toArray(Line[]::new);
+        lines = planes.values().stream().map(Line::new).toArray(Line[]::new);
     }
 
     /** Two values for one direction, as of both sides of the plane of incidence, count as their mean. */
-    private static void add(TreeMap<Double, double[]> line, double at, double value) {
+    private static void add(Map<Double, double[]> line, double at, double value) {
         double[] sum = line.computeIfAbsent(at == 0 ? 0.0 : at, place -> new double[2]);
         sum[0] += value;
         sum[1]++;

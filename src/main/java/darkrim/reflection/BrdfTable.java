@@ -44,8 +44,7 @@ public final class BrdfTable implements Lobe {
         for (int i = 0; i <= DISTANCES; i++) {
             for (int j = 0; j < SUMS; j++) {
                 for (int k = 0; k < DIFFERENCES; k++) {
-                    nodes[index(i, j, k)] = node(
-                            scans, edge[i], 2.0 * j / (SUMS - 1), (double) k / (DIFFERENCES - 1));
+                    nodes[index(i, j, k)] = node(scans, edge[i], 2.0 * j / (SUMS - 1), (double) k / (DIFFERENCES - 1));
                 }
             }
         }
@@ -138,9 +137,7 @@ public final class BrdfTable implements Lobe {
             double reach = Math.sqrt(Math.max(0, 1 - sine * y * sine * y)) - sine * x;
             for (int i = 0; i < rings.count() && rings.edge(i) < reach; i++) {
                 sum += Quadrature.panel(
-                        d -> d * beside(cosine, sine, d * x, d * y),
-                        rings.edge(i),
-                        Math.min(reach, rings.edge(i + 1)));
+                        d -> d * beside(cosine, sine, d * x, d * y), rings.edge(i), Math.min(reach, rings.edge(i + 1)));
             }
         }
         return 2 * Math.PI * sum / STEPS;
@@ -183,7 +180,9 @@ public final class BrdfTable implements Lobe {
     }
 
     private double largestInRing(int ring) {
-        return Arrays.stream(nodes, index(ring, 0, 0), index(ring + 2, 0, 0)).max().orElse(0);
+        return Arrays.stream(nodes, index(ring, 0, 0), index(ring + 2, 0, 0))
+                .max()
+                .orElse(0);
     }
 
     /** Numbers that no two directions have stand for the nearest at the same distance from the mirror direction. */

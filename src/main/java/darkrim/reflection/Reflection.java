@@ -14,8 +14,7 @@ import java.util.stream.Stream;
  * @param products scatter to all sides that changes with angle
  * @param lobes lobes about the mirror direction
  */
-public record Reflection(
-        double lambertian, List<AngleLaw> mirrors, List<ProductScatter> products, List<Lobe> lobes) {
+public record Reflection(double lambertian, List<AngleLaw> mirrors, List<ProductScatter> products, List<Lobe> lobes) {
     /** Reflects nothing. */
     public static final Reflection NONE = new Reflection(0, List.of(), List.of(), List.of());
 

@@ -188,11 +188,12 @@ public final class ReflectedBound {
             double mostOfBroad = reflection.greatestBroadReflectance();
             double mostOfLobe = reflection.greatestLobeReflectance();
             sent += Math.min(broad * viewFactor, mostOfBroad) + Math.min(lobe * viewFactor, mostOfLobe);
-            brightest += Math.min(broad * irradiance, mostOfBroad * all) + Math.min(lobe * irradiance, mostOfLobe * all);
+            brightest +=
+                    Math.min(broad * irradiance, mostOfBroad * all) + Math.min(lobe * irradiance, mostOfLobe * all);
         }
         if (reflection.hasMirror()) {
-            Incidence incidence = Incidence.of(
-                    scene.beam().pupil(), triangle.a(), triangle.b(), triangle.c(), triangle.normal());
+            Incidence incidence =
+                    Incidence.of(scene.beam().pupil(), triangle.a(), triangle.b(), triangle.c(), triangle.normal());
             double mirror = reflection.greatestMirror(incidence.least(), incidence.most());
             sent += mirror;
             brightest += mirror * all;

@@ -61,7 +61,8 @@ class FinishTablesTest {
         assertThat(reflection("band: [1.5, 2]", line, Map.of()).lambertian()).isCloseTo(0.35, within(1e-12));
         // A quarter of the band at 0.1, the rest at 0.5.
         String bands = "{diffuse: {per_band: [[0.5, 1, 0.1], [1, 9, 0.5]]}}";
-        assertThat(reflection("band: [0.75, 1.75]", bands, Map.of()).lambertian()).isCloseTo(0.4, within(1e-12));
+        assertThat(reflection("band: [0.75, 1.75]", bands, Map.of()).lambertian())
+                .isCloseTo(0.4, within(1e-12));
     }
 
     @Test
@@ -114,8 +115,9 @@ class FinishTablesTest {
                     .isBetween(0.97, 1.03);
         }
         assertThat(messages("{brdf_table: m.csv}", file.toString()))
-                .containsExactly("one.yaml:3:31: warning: measured at incidence 0 to 85 deg and scattered up to 88 deg, in"
-                        + " the plane of incidence only; beyond, the nearest measured value stands [beyond-measured]");
+                .containsExactly(
+                        "one.yaml:3:31: warning: measured at incidence 0 to 85 deg and scattered up to 88 deg, in"
+                                + " the plane of incidence only; beyond, the nearest measured value stands [beyond-measured]");
     }
 
     @Test
@@ -136,8 +138,9 @@ class FinishTablesTest {
                         "m.csv:4:10: a BRDF of -1 per sr, expected 0 or more [table]",
                         "m.csv:5:1: the row has 3 values, expected 4 [table]");
         assertThat(messages("{brdf_table: m.csv}", "a,b\n1,2\n"))
-                .containsExactly("m.csv:1:1: the columns are 'a,b', expected 'theta_i_deg,theta_s_deg,phi_s_deg,brdf_per_sr'"
-                        + " [table]");
+                .containsExactly(
+                        "m.csv:1:1: the columns are 'a,b', expected 'theta_i_deg,theta_s_deg,phi_s_deg,brdf_per_sr'"
+                                + " [table]");
         assertThat(messages("{brdf_table: m.csv}", BRDF + "0,0,0,0\n"))
                 .containsExactly("one.yaml:3:31: every BRDF in the file is 0, expected one above 0 [table]");
         assertThat(messages("{brdf_table: m.csv}", "")).hasSize(1).allMatch(each -> each.startsWith("m.csv:1:1: "));
@@ -180,7 +183,8 @@ class FinishTablesTest {
                 if (entry.in(band[0], band[1]).isPresent()) {
                     any = true;
                     covered++;
-                    assertThat(entry.in(band[0], band[1]).get().peak().reflectance()).isLessThanOrEqualTo(1 + 1e-9);
+                    assertThat(entry.in(band[0], band[1]).get().peak().reflectance())
+                            .isLessThanOrEqualTo(1 + 1e-9);
                 }
             }
             assertThat(any).as(entry.name()).isTrue();
@@ -193,7 +197,11 @@ class FinishTablesTest {
     }
 
     private static double normal(String name, double from, double to) {
-        return FinishLibrary.entry(name).orElseThrow().in(from, to).orElseThrow().reflectance(1);
+        return FinishLibrary.entry(name)
+                .orElseThrow()
+                .in(from, to)
+                .orElseThrow()
+                .reflectance(1);
     }
 
     private static double sine(double angle) {

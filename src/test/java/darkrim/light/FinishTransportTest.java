@@ -60,9 +60,12 @@ class FinishTransportTest {
             FacetTree tree = transport.tree();
             double bound = new ReflectedBound(scene, tree, Set.of()).of(floor);
             Estimate got = reflected(scene, floor, 20_000);
-            assertThat(new ConfidenceSequence(1e-9).lower(got, 1)).as("lean %s", lean).isLessThanOrEqualTo(bound);
+            assertThat(new ConfidenceSequence(1e-9).lower(got, 1))
+                    .as("lean %s", lean)
+                    .isLessThanOrEqualTo(bound);
             assertThat(bound > 0 || got.mean() == 0).isTrue();
-            double most = transport.largestSample(new Receiver.OnSurface(floor), LightClass.ONCE_REFLECTED) * (1 + 1e-9);
+            double most =
+                    transport.largestSample(new Receiver.OnSurface(floor), LightClass.ONCE_REFLECTED) * (1 + 1e-9);
             for (int i = 0; i < 500; i++) {
                 double sample = transport
                         .batch(new Receiver.OnSurface(floor), LightClass.ONCE_REFLECTED, i, 1)
@@ -90,8 +93,10 @@ class FinishTransportTest {
     void aMirrorThrowsItsReflectanceAtTheAngleOfIncidence() {
         Scene perfect = FinishedScenes.wall(Reflection.of(0, 1), 25);
         Scene face = FinishedScenes.wall(new Reflection(0, List.of(Fresnel.of(1.5)), List.of(), List.of()), 25);
-        double ratio = reflected(face, face.surface("floor").orElseThrow(), 50_000).mean()
-                / reflected(perfect, perfect.surface("floor").orElseThrow(), 50_000).mean();
+        double ratio =
+                reflected(face, face.surface("floor").orElseThrow(), 50_000).mean()
+                        / reflected(perfect, perfect.surface("floor").orElseThrow(), 50_000)
+                                .mean();
         // The wall leans by atan(25 / 30); the pupil is seen from it within 10 deg of the vertical.
         double lean = Math.toDegrees(StrictMath.atan2(25, 30));
         AngleLaw law = Fresnel.of(1.5);

@@ -26,7 +26,8 @@ class ReferenceReflectionTest {
 
     @Test
     void everyCaseIsRunButTheIndexOfSilicon() {
-        assertThat(ReferenceScalar.family("E").filter(each -> !each.from().kind().equals("fresnel")))
+        assertThat(ReferenceScalar.family("E")
+                        .filter(each -> !each.from().kind().equals("fresnel")))
                 .hasSize(1);
         assertThat(rollOff()).hasSize(11);
     }
@@ -70,7 +71,8 @@ class ReferenceReflectionTest {
             double largest = 1 / new RollOff(1, b, g).reflectance(1);
             Validation.requireExact(scalar, "one over the reflectance for a = 1", largest, 1e-8);
         } else if (id.equals("F02a")) {
-            // Within a cone: what a mirror direction so oblique that only the cone is left would do; here by quadrature.
+            // Within a cone: what a mirror direction so oblique that only the cone is left would do; here by
+            // quadrature.
             RollOff lobe = new RollOff(params.get("A").asDouble(), b, g);
             double reach = params.get("sinMax").asDouble();
             double got = 0;

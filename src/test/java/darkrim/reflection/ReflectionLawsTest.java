@@ -34,8 +34,7 @@ class ReflectionLawsTest {
             double[] out = direction(random);
             double between = dot(in, out);
             assertThat(reflection.lobe(in[2], out[2], between)).isEqualTo(reflection.lobe(out[2], in[2], between));
-            assertThat(reflection.broad(in[2], out[2]))
-                    .isCloseTo(reflection.broad(out[2], in[2]), within(1e-14));
+            assertThat(reflection.broad(in[2], out[2])).isCloseTo(reflection.broad(out[2], in[2]), within(1e-14));
         }
     }
 
@@ -70,7 +69,8 @@ class ReflectionLawsTest {
                     }
                 }
             }
-            double expected = each.reflection().reflectance(out) - each.reflection().mirror(out);
+            double expected =
+                    each.reflection().reflectance(out) - each.reflection().mirror(out);
             assertThat(sum).as("at %s deg", angle).isCloseTo(expected, within(2e-3 * expected + 1e-12));
         }
         assertThat(each.reflection().peak().reflectance()).isLessThanOrEqualTo(1 + 1e-9);
@@ -148,7 +148,8 @@ class ReflectionLawsTest {
             double all = 0;
             for (int i = 0; i < rings; i++) {
                 for (int j = 0; j < turns; j++) {
-                    due[i * turns + j] = due(each.reflection(), given, edges[i], edges[i + 1], (double) j / turns, 1.0 / turns);
+                    due[i * turns + j] =
+                            due(each.reflection(), given, edges[i], edges[i + 1], (double) j / turns, 1.0 / turns);
                     all += due[i * turns + j];
                 }
             }
@@ -193,7 +194,10 @@ class ReflectionLawsTest {
                 if (out2 > 0) {
                     double out = Math.sqrt(out2);
                     sum += lobes.lobeDensity(given, out, given * out - sine * x)
-                            * Math.PI * (high * high - low * low) * width / steps;
+                            * Math.PI
+                            * (high * high - low * low)
+                            * width
+                            / steps;
                 }
             }
         }
@@ -212,7 +216,9 @@ class ReflectionLawsTest {
                     double after = StrictMath.cos(Math.toRadians(i / 10.0));
                     assertThat(face.s(after)).as(face.describe()).isGreaterThanOrEqualTo(face.s(before) - 1e-12);
                     double step = face.p(after) - face.p(before);
-                    assertThat(rising && step < -1e-12).as("%s at %s deg", face.describe(), i / 10.0).isFalse();
+                    assertThat(rising && step < -1e-12)
+                            .as("%s at %s deg", face.describe(), i / 10.0)
+                            .isFalse();
                     rising |= step > 1e-12;
                 }
             }
@@ -227,11 +233,14 @@ class ReflectionLawsTest {
         RollOff lobe = new RollOff(0.03, 0.01, 2);
         for (double angle : new double[] {5, 20, 45, 60}) {
             double cosine = StrictMath.cos(Math.toRadians(angle));
-            assertThat(table.reflectance(cosine) / lobe.reflectance(cosine)).as("%s deg", angle).isBetween(0.95, 1.05);
+            assertThat(table.reflectance(cosine) / lobe.reflectance(cosine))
+                    .as("%s deg", angle)
+                    .isBetween(0.95, 1.05);
         }
         AngleTable steps = new AngleTable(List.of(0.0, 60.0, 90.0), List.of(0.2, 0.3, 0.9));
         assertThat(steps.at(StrictMath.cos(Math.toRadians(75)))).isCloseTo(0.6, within(1e-12));
-        assertThat(ProductScatter.of(steps).reflectance(StrictMath.cos(Math.toRadians(75)))).isCloseTo(0.6, within(1e-9));
+        assertThat(ProductScatter.of(steps).reflectance(StrictMath.cos(Math.toRadians(75))))
+                .isCloseTo(0.6, within(1e-9));
     }
 
     private static double[] direction(UniformRandomProvider random) {

@@ -28,7 +28,9 @@ public final class Samples {
                 named("lambertian and mirror", Reflection.of(0.3, 0.5)),
                 named("bare face", mirror(Fresnel.of(3.42))),
                 named("metal", mirror(new Fresnel(1.2, 7, 0.95))),
-                named("mirror table", mirror(new AngleTable(List.of(0.0, 40.0, 70.0, 90.0), List.of(0.1, 0.12, 0.4, 1.0)))),
+                named(
+                        "mirror table",
+                        mirror(new AngleTable(List.of(0.0, 40.0, 70.0, 90.0), List.of(0.1, 0.12, 0.4, 1.0)))),
                 named("coat", Reflection.coat(1.5, 0.3)),
                 named("diffuse table", product(new AngleTable(List.of(0.0, 60.0, 90.0), List.of(0.2, 0.3, 0.9)))),
                 named("narrow lobe", lobes(new RollOff(0.02, 1e-3, 2))),
@@ -37,10 +39,12 @@ public final class Samples {
                 named("flat lobe", lobes(new RollOff(0.2, 1, 0))),
                 named("two lobes", lobes(new RollOff(0.01, 1e-3, 2), new RollOff(0.05, 0.3, 2))),
                 named("measured lobe", lobes(new BrdfTable(rows(new RollOff(0.03, 0.01, 2))))),
-                named("all at once", Reflection.of(0.1, 0.05)
-                        .and(mirror(new Fresnel(3, 0, 0.3)))
-                        .and(product(new AngleTable(List.of(0.0, 90.0), List.of(0.05, 0.2))))
-                        .and(lobes(new RollOff(0.01, 0.02, 2)))));
+                named(
+                        "all at once",
+                        Reflection.of(0.1, 0.05)
+                                .and(mirror(new Fresnel(3, 0, 0.3)))
+                                .and(product(new AngleTable(List.of(0.0, 90.0), List.of(0.05, 0.2))))
+                                .and(lobes(new RollOff(0.01, 0.02, 2)))));
     }
 
     /** What one would measure of a lobe: half planes at some azimuths, denser about the mirror direction, not the same on both sides. */

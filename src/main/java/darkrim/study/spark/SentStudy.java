@@ -33,7 +33,10 @@ final class SentStudy implements Serializable {
     synchronized PointCheck check() {
         if (check == null) {
             try {
-                check = new PointCheck(LayoutFamily.of(name, layout, SideFiles.known(name, files)), Optional.ofNullable(seed), settings);
+                check = new PointCheck(
+                        LayoutFamily.of(name, layout, SideFiles.known(name, files)),
+                        Optional.ofNullable(seed),
+                        settings);
             } catch (UnusableInput changed) {
                 throw new IllegalStateException("a layout that could be used here cannot be used there", changed);
             }
