@@ -96,7 +96,10 @@ final class FinishesCommand implements Callable<Integer> {
             if (reading.hasErrors()) {
                 return Refusal.of(reading.findings(), surroundings.errors());
             }
-            warnings.addAll(reading.findings());
+            // Whether a finish is used does not matter here.
+            reading.findings().stream()
+                    .filter(finding -> !finding.code().equals("unused"))
+                    .forEach(warnings::add);
             reading.layout()
                     .orElseThrow()
                     .finishes()
@@ -123,6 +126,10 @@ final class FinishesCommand implements Callable<Integer> {
         List<ListedFinish> shown = names.isEmpty() ? known : chosen;
         if (shown.isEmpty()) {
             return refuse(layout == null ? "no finish has values for all of that band" : "the layout has no finishes");
+        }
+        if (chart != null && shown.size() > FinishChart.MOST) {
+            return refuse("--chart draws at most " + FinishChart.MOST + " curves and these are " + shown.size()
+                    + "; name some finishes, or a band");
         }
         surroundings.show(warnings, FinishReport.of(shown));
         if (output.isPresent()

@@ -25,17 +25,14 @@ public final class FinishChart {
     private static final int FOOT = 48;
     /** Angle of incidence of the BRDF curves, deg. */
     private static final double INCIDENCE = 60;
-    /** Told apart without colour by their strokes. */
     private static final Color[] COLOURS = {
-        new Color(0x1f4e79),
-        new Color(0xb03010),
-        new Color(0x2e7d32),
-        new Color(0x6a1b9a),
-        new Color(0x8d6e00),
-        new Color(0x222222)
+        new Color(0x1f4e79), new Color(0xb03010), new Color(0x2e7d32), new Color(0x6a1b9a), new Color(0xb38600),
+        new Color(0x222222), new Color(0x3aa0d8), new Color(0xe07b5a), new Color(0x7cb342), new Color(0xba68c8),
+        new Color(0x8d6e63), new Color(0x9e9e9e)
     };
 
-    private static final float[][] DASHES = {{}, {8, 4}, {2, 3}, {10, 3, 2, 3}};
+    /** More curves cannot be told apart. */
+    public static final int MOST = COLOURS.length;
 
     private final List<ListedFinish> finishes;
     private final String version;
@@ -140,11 +137,7 @@ public final class FinishChart {
         XYSeries series = chart.addSeries(Printable.of(finish.name()) + ", " + finish.band(), x, y);
         series.setMarker(SeriesMarkers.NONE);
         series.setLineColor(COLOURS[index % COLOURS.length]);
-        float[] dash = DASHES[index / COLOURS.length % DASHES.length];
-        series.setLineStyle(
-                dash.length == 0
-                        ? new BasicStroke(1.8f)
-                        : new BasicStroke(1.8f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0));
+        series.setLineStyle(new BasicStroke(1.8f));
         return true;
     }
 
@@ -158,6 +151,7 @@ public final class FinishChart {
                 .build();
         XYStyler styler = chart.getStyler();
         styler.setYAxisLogarithmic(true);
+        styler.setXAxisTickMarkSpacingHint(64);
         styler.setChartBackgroundColor(Color.WHITE);
         styler.setPlotBackgroundColor(Color.WHITE);
         styler.setPlotBorderColor(ChartSheet.PALE);

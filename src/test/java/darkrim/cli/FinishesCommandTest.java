@@ -36,7 +36,7 @@ class FinishesCommandTest {
         assertThat(run.code()).as(run.errors()).isZero();
         assertThat(run.output()).contains("1-2.5 um").doesNotContain("lacquer");
         assertThat(Run.of("finishes", "gold", "--band", "0.8,2.5").code()).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(Run.of("finishes", "--band", "0.8,0.9").errors()).contains("no finish has values");
+        assertThat(Run.of("finishes", "--band", "20,30").errors()).contains("no finish has values");
         assertThat(Run.of("finishes", "--band", "3,1").errors()).contains("the shorter first");
         assertThat(Run.of("finishes", "--band", "3").errors()).contains("two wavelengths");
         assertThat(Run.of("finishes", "--band", "x,y").errors()).contains("--band").doesNotContain("Exception");
@@ -49,7 +49,7 @@ class FinishesCommandTest {
     void theFinishesOfALayoutAreListedToo() {
         Run run = Run.of("finishes", "--layout", COATED);
         assertThat(run.code()).as(run.errors()).isZero();
-        assertThat(run.output()).contains("lacquer").contains("the layout's");
+        assertThat(run.output()).contains("smooth black lacquer").contains("the layout's");
         Run none = Run.of("finishes", "--layout", folder.resolve("none.yaml").toString());
         assertThat(none.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(none.errors()).contains("there is no such file");
@@ -68,8 +68,12 @@ class FinishesCommandTest {
             } else {
                 assertThat(ImageIO.read(file.toFile()).getWidth()).isGreaterThan(1000);
             }
-            assertThat(Run.of("finishes", "--chart", file.toString()).errors()).contains("--overwrite");
+            assertThat(Run.of("finishes", "gold", "--chart", file.toString()).errors())
+                    .contains("--overwrite");
         }
+        Run many = Run.of("finishes", "--chart", folder.resolve("many.svg").toString());
+        assertThat(many.errors()).contains("at most 12 curves");
+        assertThat(folder.resolve("many.svg")).doesNotExist();
         assertThat(Run.of("finishes", "--chart", "x.jpg").errors()).contains(".svg or .png");
         Run over = Run.of("finishes", "--layout", COATED, "--chart", COATED, "--overwrite");
         assertThat(over.code()).isEqualTo(ExitCode.UNUSABLE);
@@ -80,11 +84,11 @@ class FinishesCommandTest {
     void aCoatAtGrazingIncidenceTurnsAPassIntoAFailAndThePathsNameTheWalls() throws Exception {
         Run coated = Run.of("check", COATED, "--samples", "2e6");
         assertThat(coated.code()).as(coated.errors()).isEqualTo(ExitCode.FAIL);
-        assertThat(coated.output()).containsPattern("snout/inside/\\S+ +mirror ");
+        assertThat(coated.output()).containsPattern("array/front +snout/inside/\\S+ +mirror ");
         Path rough = folder.resolve("rough.yaml");
-        Files.writeString(rough, Files.readString(Path.of(COATED)).replace("finish: lacquer", "finish: rough"));
+        Files.writeString(rough, Files.readString(Path.of(COATED)).replace("smooth-black-lacquer", "polyurethane-black-paint"));
         Run matt = Run.of("check", rough.toString(), "--samples", "2e6");
         assertThat(matt.code()).as(matt.output()).isZero();
-        assertThat(matt.output()).doesNotContain("mirror ");
+        assertThat(matt.output()).doesNotContainPattern("array/front +snout/\\S+ +mirror ");
     }
 }
