@@ -127,7 +127,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
 
     private static String finish(Optional<FinishSpec> finish) {
         return finish.map(
-                        each -> "diffuse " + Figures.limit(each.diffuse()) + ", mirror " + Figures.limit(each.mirror()))
+                        FinishWords::of)
                 .orElse("none");
     }
 

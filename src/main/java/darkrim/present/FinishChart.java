@@ -83,10 +83,10 @@ public final class FinishChart {
 
     private XYChart reflectance() {
         XYChart chart = chart("All that is reflected", "angle of incidence, deg", "total reflectance");
-        chart.getStyler().setXAxisMin(0.0);
-        chart.getStyler().setXAxisMax(90.0);
+        chart.getStyler().setXAxisMin(-1.8);
+        chart.getStyler().setXAxisMax(91.8);
         for (int i = 0; i < finishes.size(); i++) {
-            add(chart, i, 0, 90, 1, finishes.get(i)::reflectance);
+            add(chart, i, 0, 90, 0.5, finishes.get(i)::reflectance);
         }
         return chart;
     }
@@ -97,11 +97,11 @@ public final class FinishChart {
                 "angle of the scattered light to the normal, deg",
                 "BRDF, 1/sr");
         boolean any = false;
-        chart.getStyler().setXAxisMin(-90.0);
-        chart.getStyler().setXAxisMax(90.0);
+        chart.getStyler().setXAxisMin(-93.6);
+        chart.getStyler().setXAxisMax(93.6);
         for (int i = 0; i < finishes.size(); i++) {
             Reflection reflection = finishes.get(i).reflection();
-            any |= add(chart, i, -89.5, 89.5, 0.5, angle -> brdf(reflection, angle));
+            any |= add(chart, i, -89, 89, 0.5, angle -> brdf(reflection, angle));
         }
         if (!any) {
             chart.setTitle("BRDF: all of these are mirrors");
@@ -151,7 +151,8 @@ public final class FinishChart {
                 .build();
         XYStyler styler = chart.getStyler();
         styler.setYAxisLogarithmic(true);
-        styler.setXAxisTickMarkSpacingHint(64);
+        styler.setXAxisTickLabelsFormattingFunction(Wording::number);
+        styler.setXAxisTickMarkSpacingHint(70);
         styler.setChartBackgroundColor(Color.WHITE);
         styler.setPlotBackgroundColor(Color.WHITE);
         styler.setPlotBorderColor(ChartSheet.PALE);

@@ -9,6 +9,9 @@ import darkrim.scene.Finish;
 import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneBuilder;
+import darkrim.scene.Surface;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Scenes in which a wall of one finish is lit by a pupil and throws light on a floor. */
@@ -31,6 +34,36 @@ public final class FinishedScenes {
                 .quad("floor", at(-15, -15, 0), at(15, -15, 0), at(15, 15, 0), at(-15, 15, 0))
                 .quad("wall", at(18, -20, 2), at(18 + lean, -20, 32), at(18 + lean, 20, 32), at(18, 20, 2))
                 .build(Beam.of(new Pupil(Ring.disc(15), DOWN)));
+    }
+
+    /**
+     * A scene with other finishes on its surfaces, one after the other from a list.
+     *
+     * @param scene the scene
+     * @param reflections the finishes
+     */
+    public static Scene refinished(Scene scene, List<Reflection> reflections) {
+        List<Finish> finishes = IntStream.range(0, reflections.size())
+                .mapToObj(i -> new Finish("f" + i, reflections.get(i)))
+                .toList();
+        SceneBuilder builder = new SceneBuilder();
+        for (Surface surface : scene.surfaces()) {
+            if (surface.back()) {
+                continue;
+            }
+            int back = scene.backSurface(surface.firstFacet());
+            Finish finish = finishes.get(surface.index() % finishes.size());
+            if (back == Scene.INSIDE) {
+                builder.solid(surface.name(), finish, Place.IN_CODE);
+            } else {
+                String name = scene.surfaces().get(back).name();
+                builder.sheet(surface.name(), finish, name, finishes.get(back % finishes.size()), Place.IN_CODE);
+            }
+            for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
+                builder.triangle(surface.name(), scene.corner(f, 0), scene.corner(f, 1), scene.corner(f, 2));
+            }
+        }
+        return builder.build(scene.beam());
     }
 
     private static Vector3D at(double x, double y, double z) {

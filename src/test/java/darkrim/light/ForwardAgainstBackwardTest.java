@@ -3,11 +3,14 @@ package darkrim.light;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import darkrim.layout.Requirement.LightClass;
+import darkrim.reflection.Reflection;
+import darkrim.reflection.Samples;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.LongFunction;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -17,11 +20,23 @@ import org.junit.jupiter.api.Test;
 class ForwardAgainstBackwardTest {
     @Test
     void bothFindTheSameLightOnEverySurface() {
+        requireTheSame(seed -> new RandomScenes(seed).open(10), 12, 250);
+    }
+
+    /** Coats, bare faces, lobes and tables. */
+    @Test
+    void bothFindTheSameLightWhereFinishesChangeWithAngle() {
+        List<Reflection> all =
+                Samples.all().map(Samples.Named::reflection).toList();
+        requireTheSame(seed -> FinishedScenes.refinished(new RandomScenes(seed).open(10), all), 6, 100);
+    }
+
+    private static void requireTheSame(LongFunction<Scene> scenes, int count, int atLeast) {
         double squares = 0;
         int compared = 0;
         List<String> apart = new ArrayList<>();
-        for (long seed = 1; seed <= 12; seed++) {
-            Scene scene = new RandomScenes(seed).open(10);
+        for (long seed = 1; seed <= count; seed++) {
+            Scene scene = scenes.apply(seed);
             FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
             ForwardTally forward = new ForwardTracer(scene, tree, seed).trace(400_000, 2);
             Transport transport = new Transport(scene, tree, seed);
@@ -48,7 +63,7 @@ class ForwardAgainstBackwardTest {
             }
         }
         assertThat(apart).isEmpty();
-        assertThat(compared).isGreaterThan(250);
+        assertThat(compared).isGreaterThan(atLeast);
         assertThat(squares / compared).isBetween(0.76, 1.24);
     }
 }
