@@ -7,10 +7,7 @@ import java.util.TreeMap;
 /** Sums of what came by each reflector, in flat arrays. Mutable, one for each batch. */
 final class ReflectorSums {
     /** By their slots. */
-    private static final Reflector.Part[] PARTS = {
-        Reflector.Part.DIFFUSE, Reflector.Part.MIRROR, Reflector.Part.LOBE
-    };
-
+    private static final Reflector.Part[] PARTS = {Reflector.Part.DIFFUSE, Reflector.Part.MIRROR, Reflector.Part.LOBE};
 
     private final double[] sum;
     private final double[] squares;

@@ -126,9 +126,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
     }
 
     private static String finish(Optional<FinishSpec> finish) {
-        return finish.map(
-                        FinishWords::of)
-                .orElse("none");
+        return finish.map(FinishWords::of).orElse("none");
     }
 
     private void surfaces(Page page, List<SurfaceChange> changes) {

@@ -25,6 +25,7 @@ public final class FinishChart {
     private static final int FOOT = 48;
     /** Angle of incidence of the BRDF curves, deg. */
     private static final double INCIDENCE = 60;
+
     private static final Color[] COLOURS = {
         new Color(0x1f4e79), new Color(0xb03010), new Color(0x2e7d32), new Color(0x6a1b9a), new Color(0xb38600),
         new Color(0x222222), new Color(0x3aa0d8), new Color(0xe07b5a), new Color(0x7cb342), new Color(0xba68c8),

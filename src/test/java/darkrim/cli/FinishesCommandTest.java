@@ -24,7 +24,9 @@ class FinishesCommandTest {
         for (FinishLibrary.Entry entry : FinishLibrary.entries()) {
             assertThat(run.output()).contains(entry.name() + ": " + entry.what().substring(0, 4));
         }
-        assertThat(run.output()).contains("from memory: replace by your own measurement").contains("1.2-2.5 um");
+        assertThat(run.output())
+                .contains("from memory: replace by your own measurement")
+                .contains("1.2-2.5 um");
         assertThat(run.output().lines()).allMatch(line -> line.length() <= 100);
         // Smooth coat n = 1.5 at 80 deg: 39 % (Fresnel).
         assertThat(run.output()).containsPattern("smooth-black-lacquer +0.4-0.7 um .* 38.8 %\\n");
@@ -39,7 +41,9 @@ class FinishesCommandTest {
         assertThat(Run.of("finishes", "--band", "20,30").errors()).contains("no finish has values");
         assertThat(Run.of("finishes", "--band", "3,1").errors()).contains("the shorter first");
         assertThat(Run.of("finishes", "--band", "3").errors()).contains("two wavelengths");
-        assertThat(Run.of("finishes", "--band", "x,y").errors()).contains("--band").doesNotContain("Exception");
+        assertThat(Run.of("finishes", "--band", "x,y").errors())
+                .contains("--band")
+                .doesNotContain("Exception");
         Run unknown = Run.of("finishes", "golt");
         assertThat(unknown.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(unknown.errors()).contains("did you mean 'gold'?");
@@ -53,7 +57,8 @@ class FinishesCommandTest {
         Run none = Run.of("finishes", "--layout", folder.resolve("none.yaml").toString());
         assertThat(none.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(none.errors()).contains("there is no such file");
-        assertThat(Run.of("finishes", "--layout", COATED, "--band", "1,2").errors()).contains("states its own band");
+        assertThat(Run.of("finishes", "--layout", COATED, "--band", "1,2").errors())
+                .contains("states its own band");
     }
 
     @Test
@@ -86,7 +91,8 @@ class FinishesCommandTest {
         assertThat(coated.code()).as(coated.errors()).isEqualTo(ExitCode.FAIL);
         assertThat(coated.output()).containsPattern("array/front +snout/inside/\\S+ +mirror ");
         Path rough = folder.resolve("rough.yaml");
-        Files.writeString(rough, Files.readString(Path.of(COATED)).replace("smooth-black-lacquer", "polyurethane-black-paint"));
+        Files.writeString(
+                rough, Files.readString(Path.of(COATED)).replace("smooth-black-lacquer", "polyurethane-black-paint"));
         Run matt = Run.of("check", rough.toString(), "--samples", "2e6");
         assertThat(matt.code()).as(matt.output()).isZero();
         assertThat(matt.output()).doesNotContainPattern("array/front +snout/\\S+ +mirror ");

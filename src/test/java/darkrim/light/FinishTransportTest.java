@@ -66,7 +66,7 @@ class FinishTransportTest {
             assertThat(bound > 0 || got.mean() == 0).isTrue();
             double most =
                     transport.largestSample(new Receiver.OnSurface(floor), LightClass.ONCE_REFLECTED) * (1 + 1e-9);
-            for (int i = 0; i < 500; i++) {
+            for (int i = 0; i < 200; i++) {
                 double sample = transport
                         .batch(new Receiver.OnSurface(floor), LightClass.ONCE_REFLECTED, i, 1)
                         .irradiance()

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Two tracers that share no estimator agree. About 300 comparisons; under the normal law one of them exceeds 5 standard errors in 2e-4 of
- * all seeds, and the mean square of the normalised differences (standard deviation 0.08) leaves 1 +- 0.24 in 3e-3. The seeds are fixed.
+ * all seeds, and the mean square of the normalised differences (standard deviation 0.08) leaves 1 +- 0.24 in 3e-3; with finishes that change with angle, of about a third as many, in 9 % of all seeds. The seeds are fixed.
  */
 class ForwardAgainstBackwardTest {
     @Test
@@ -26,9 +26,8 @@ class ForwardAgainstBackwardTest {
     /** Coats, bare faces, lobes and tables. */
     @Test
     void bothFindTheSameLightWhereFinishesChangeWithAngle() {
-        List<Reflection> all =
-                Samples.all().map(Samples.Named::reflection).toList();
-        requireTheSame(seed -> FinishedScenes.refinished(new RandomScenes(seed).open(10), all), 6, 100);
+        List<Reflection> all = Samples.all().map(Samples.Named::reflection).toList();
+        requireTheSame(seed -> FinishedScenes.refinished(new RandomScenes(seed).open(10), all), 4, 60);
     }
 
     private static void requireTheSame(LongFunction<Scene> scenes, int count, int atLeast) {

@@ -49,8 +49,7 @@ class LargestSampleTest {
     @ParameterizedTest
     @ValueSource(longs = {31, 32, 33, 34})
     void norWhereFinishesChangeWithAngle(long seed) {
-        List<Reflection> all =
-                Samples.all().map(Samples.Named::reflection).toList();
+        List<Reflection> all = Samples.all().map(Samples.Named::reflection).toList();
         requireBounded(FinishedScenes.refinished(aboutThePupil(seed), all), seed, 100);
         requireBounded(FinishedScenes.refinished(new RandomScenes(seed).open(8), all), seed, 30);
     }

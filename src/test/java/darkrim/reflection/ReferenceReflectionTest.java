@@ -3,6 +3,7 @@ package darkrim.reflection;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import darkrim.layout.FinishLibrary;
 import darkrim.reference.ReferenceScalar;
 import darkrim.reference.Validation;
 import java.util.List;
@@ -25,11 +26,27 @@ class ReferenceReflectionTest {
     }
 
     @Test
-    void everyCaseIsRunButTheIndexOfSilicon() {
+    void everyCaseIsRun() {
         assertThat(ReferenceScalar.family("E")
                         .filter(each -> !each.from().kind().equals("fresnel")))
                 .hasSize(1);
         assertThat(rollOff()).hasSize(11);
+    }
+
+    /** The library has the index at a few wavelengths and straight lines between. */
+    @Test
+    void theLibraryHasTheIndexOfSilicon() {
+        ReferenceScalar index = ReferenceScalar.family("E")
+                .filter(each -> each.from().kind().equals("index"))
+                .findFirst()
+                .orElseThrow();
+        double at = index.from().geometry().get("params").get("lambdaUm").asDouble();
+        Reflection silicon = FinishLibrary.entry("bare-silicon")
+                .orElseThrow()
+                .in(at - 0.01, at + 0.01)
+                .orElseThrow();
+        double n = ((Fresnel) silicon.mirrors().get(0)).n();
+        Validation.requireExact(index, "finish library, between two wavelengths", n, 1e-3);
     }
 
     @ParameterizedTest(name = "{0}")

@@ -49,8 +49,8 @@ class ReflectionLawsTest {
             double out = StrictMath.cos(Math.toRadians(angle));
             double sine = Math.sqrt(1 - out * out);
             double sum = 0;
-            int rings = 3_000;
-            int turns = 400;
+            int rings = 2_000;
+            int turns = 240;
             // About the mirror direction, rings narrow toward it: u^3 as radius.
             for (int i = 0; i < rings; i++) {
                 double inner = 2 * cube((double) i / rings);
