@@ -141,9 +141,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
     }
 
     private static String finish(Optional<FinishSpec> finish) {
-        return finish.map(
-                        each -> "diffuse " + Figures.limit(each.diffuse()) + ", mirror " + Figures.limit(each.mirror()))
-                .orElse("none");
+        return finish.map(FinishWords::of).orElse("none");
     }
 
     private void surfaces(Page page, List<SurfaceChange> changes) {
@@ -212,7 +210,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                             each.kind().name().toLowerCase(java.util.Locale.ROOT),
                             Printable.of(each.receiver()),
                             Printable.of(each.via()),
-                            each.mirror() ? "mirror" : "diffuse",
+                            each.part().word(),
                             Figures.three(each.before()),
                             Figures.three(each.after()),
                             each.error() == 0

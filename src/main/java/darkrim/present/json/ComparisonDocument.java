@@ -158,7 +158,7 @@ record ComparisonDocument(
                     word(each.kind()),
                     each.receiver(),
                     each.via(),
-                    each.mirror() ? "mirror" : "diffuse",
+                    each.part().word(),
                     each.before(),
                     each.errorBefore(),
                     each.after(),

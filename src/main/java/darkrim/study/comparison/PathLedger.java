@@ -52,7 +52,7 @@ final class PathLedger {
         this.risk = risk;
     }
 
-    private record Path(String receiver, String via, boolean mirror) {}
+    private record Path(String receiver, String via, Reflector.Part part) {}
 
     /** Means of the batches of one path in both scenes. */
     private static final class Batches {
@@ -99,7 +99,7 @@ final class PathLedger {
                 for (Map.Entry<Reflector, Estimate> by : tally.by().entrySet()) {
                     String via = scene.surfaces().get(by.getKey().surface()).name();
                     Batches batches = found.computeIfAbsent(
-                            new Path(receiver, via, by.getKey().mirror()), path -> new Batches());
+                            new Path(receiver, via, by.getKey().part()), path -> new Batches());
                     (second ? batches.after : batches.before)[i] = by.getValue().mean();
                 }
             }
@@ -127,7 +127,7 @@ final class PathLedger {
         return new PathChange(
                 path.receiver,
                 path.via,
-                path.mirror,
+                path.part,
                 one.value(),
                 two.value(),
                 one.changeFrom(NONE).standardError(),
