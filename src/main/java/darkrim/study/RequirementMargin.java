@@ -65,8 +65,17 @@ public record RequirementMargin(
     }
 
     /** The margin of what was checked. */
-    static RequirementMargin of(RequirementResult result, Scene scene) {
+    public static RequirementMargin of(RequirementResult result, Scene scene) {
         return of(result, search(scene));
+    }
+
+    /** The margin in mm that a search found elsewhere; not known where it found none. */
+    public static RequirementMargin of(RequirementResult result, Optional<Margins.Least> least) {
+        return of(
+                result.requirement(),
+                Optional.of(result.verdict()),
+                least.map(found -> Found.of(found.surface(), found.margin())).orElse(Found.NOTHING),
+                "");
     }
 
     private static Margins search(Scene scene) {
