@@ -3,7 +3,6 @@ package darkrim.study.live;
 import darkrim.layout.Requirement;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
-import darkrim.shadow.Margin;
 import darkrim.shadow.Margins;
 import darkrim.study.DirectMargins;
 import darkrim.study.PlacedScene;
