@@ -2,7 +2,6 @@ package darkrim.view.parts;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import darkrim.scene.Surface;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -37,10 +36,8 @@ class PartTreeTest {
     void aBlockHasTwelveEdgesOfItsOwnLengths() {
         Stage stage = Stages.of("part-block.yaml");
         int sides = 0;
-        for (Surface surface : stage.scene().surfaces()) {
-            if (surface.name().startsWith("bar")) {
-                sides += stage.edges().get(surface.index()).length / 6;
-            }
+        for (int surface : stage.solids().get(0)) {
+            sides += stage.edges().get(surface).length / 6;
         }
         // Each of the twelve edges belongs to two of the six faces; the diagonals of the faces are no edges.
         assertThat(sides).isEqualTo(24);
