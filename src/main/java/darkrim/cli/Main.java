@@ -59,6 +59,7 @@ public final class Main {
         line.addSubcommand(new ToleranceCommand(surroundings));
         line.addSubcommand(new AdviseCommand(surroundings));
         line.addSubcommand(new CompareCommand(surroundings));
+        line.addSubcommand(new ViewCommand(surroundings));
         line.setOut(surroundings.output());
         line.setErr(surroundings.errors());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -1,0 +1,58 @@
+package darkrim.view.work;
+
+import darkrim.diagnostic.Finding;
+import darkrim.view.parts.Stage;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What there is to show. Immutable.
+ *
+ * @param stage the last layout that could be used; empty until there was one
+ * @param facts what is known of its light; empty until something is known
+ * @param errors what is wrong with the layout file as it stands now; while there is something, stage and facts are those of before
+ * @param activity what is being worked out, in words; empty where nothing is
+ * @param progress how far that is, 0 to 1; negative where it is not known
+ * @param note something the viewer should know, one line; empty where there is nothing
+ */
+public record Content(
+        Optional<Stage> stage,
+        Optional<Facts> facts,
+        List<Finding> errors,
+        String activity,
+        double progress,
+        String note) {
+    /** Nothing yet. */
+    public static final Content NOTHING =
+            new Content(Optional.empty(), Optional.empty(), List.of(), "reading the layout", -1, "");
+
+    /** Copies the list. */
+    public Content {
+        errors = List.copyOf(errors);
+    }
+
+    /** A new layout, of whose light nothing is known. */
+    public Content with(Stage other) {
+        return new Content(Optional.of(other), Optional.empty(), List.of(), activity, progress, note);
+    }
+
+    /** The same layout with what is known of its light. */
+    public Content with(Facts other) {
+        return new Content(stage, Optional.of(other), errors, activity, progress, note);
+    }
+
+    /** The last good layout, while the file has errors. */
+    public Content refused(List<Finding> found) {
+        return new Content(stage, facts, found, "", -1, note);
+    }
+
+    /** While something is worked out. */
+    public Content doing(String words, double share) {
+        return new Content(stage, facts, errors, words, share, note);
+    }
+
+    /** With something that the viewer should know. */
+    public Content noting(String words) {
+        return new Content(stage, facts, errors, activity, progress, words);
+    }
+}
