@@ -18,6 +18,7 @@ import java.util.TreeSet;
  * @param section the section plane, where there is one
  * @param ruler the ruler
  * @param verdictMarks whether keep-dark faces are outlined and lettered by verdict
+ * @param cells whether mapped surfaces are coloured cell by cell
  */
 public record Look(
         Camera camera,
@@ -27,7 +28,8 @@ public record Look(
         Optional<String> selected,
         Optional<Section> section,
         Ruler ruler,
-        boolean verdictMarks) {
+        boolean verdictMarks,
+        boolean cells) {
     /** Copies the set. */
     public Look {
         hidden = java.util.Collections.unmodifiableSet(new TreeSet<>(hidden));
@@ -43,6 +45,7 @@ public record Look(
                 Optional.empty(),
                 Optional.empty(),
                 Ruler.EMPTY,
+                true,
                 true);
     }
 
@@ -53,42 +56,47 @@ public record Look(
 
     /** From elsewhere. */
     public Look with(Camera other) {
-        return new Look(other, light, scale, hidden, selected, section, ruler, verdictMarks);
+        return new Look(other, light, scale, hidden, selected, section, ruler, verdictMarks, cells);
     }
 
     /** In another light. */
     public Look with(Light other) {
-        return new Look(camera, other, scale, hidden, selected, section, ruler, verdictMarks);
+        return new Look(camera, other, scale, hidden, selected, section, ruler, verdictMarks, cells);
     }
 
     /** By another scale. */
     public Look with(ScaleChoice other) {
-        return new Look(camera, light, other, hidden, selected, section, ruler, verdictMarks);
+        return new Look(camera, light, other, hidden, selected, section, ruler, verdictMarks, cells);
     }
 
     /** With another ruler. */
     public Look with(Ruler other) {
-        return new Look(camera, light, scale, hidden, selected, section, other, verdictMarks);
+        return new Look(camera, light, scale, hidden, selected, section, other, verdictMarks, cells);
     }
 
     /** Cut by a plane, or whole. */
     public Look cut(Optional<Section> other) {
-        return new Look(camera, light, scale, hidden, selected, other, ruler, verdictMarks);
+        return new Look(camera, light, scale, hidden, selected, other, ruler, verdictMarks, cells);
     }
 
     /** With another surface selected, or none. */
     public Look selecting(Optional<String> other) {
-        return new Look(camera, light, scale, hidden, other, section, ruler, verdictMarks);
+        return new Look(camera, light, scale, hidden, other, section, ruler, verdictMarks, cells);
     }
 
     /** With or without the marks of verdicts. */
     public Look marking(boolean marks) {
-        return new Look(camera, light, scale, hidden, selected, section, ruler, marks);
+        return new Look(camera, light, scale, hidden, selected, section, ruler, marks, cells);
+    }
+
+    /** With or without the cells of maps. */
+    public Look celled(boolean on) {
+        return new Look(camera, light, scale, hidden, selected, section, ruler, verdictMarks, on);
     }
 
     /** With only these hidden. */
     public Look hidingOnly(Collection<String> surfaces) {
-        return new Look(camera, light, scale, Set.copyOf(surfaces), selected, section, ruler, verdictMarks);
+        return new Look(camera, light, scale, Set.copyOf(surfaces), selected, section, ruler, verdictMarks, cells);
     }
 
     /** With these hidden, too. */

@@ -69,11 +69,11 @@ public final class Picker {
             int met = scene.surfaceMet(facet, direction.getX(), direction.getY(), direction.getZ());
             if (met != Scene.INSIDE && shown.test(met)) {
                 return Optional.of(
-                        new Hit(Optional.of(met), scene.surfaces().get(met).name(), line.at(from), from));
+                        new Hit(Optional.of(met), facet, scene.surfaces().get(met).name(), line.at(from), from));
             }
             if (met == Scene.INSIDE && entersByPlane && shown.test(scene.frontSurface(facet))) {
                 // The first thing met is a solid's inside: the line entered it through the cut face.
-                return Optional.of(new Hit(Optional.empty(), solid(scene.frontSurface(facet)), line.at(start), start));
+                return Optional.of(new Hit(Optional.empty(), facet, solid(scene.frontSurface(facet)), line.at(start), start));
             }
             entersByPlane &= met == Scene.INSIDE;
             plane = scene.plane(facet);

@@ -5,6 +5,7 @@ import darkrim.scene.Surface;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 
 /**
  * What a section plane leaves of surfaces and edges, and the cut faces of solids.
@@ -53,26 +54,46 @@ public final class SectionCut {
     /**
      * The kept pieces of a surface's facets.
      *
-     * @return nine coordinates a piece, mm, in the sense of the facet, and the facet that each comes from
+     * @return pieces in the sense of the facet, each with the facet that it comes from
      */
     public Pieces pieces(Surface surface) {
+        double[] corners = new double[9 * surface.facetCount()];
+        for (int i = 0; i < corners.length; i++) {
+            corners[i] = scene.corner(surface.firstFacet() + i / 9, i % 9 / 3, i % 3);
+        }
+        return pieces(corners, i -> surface.firstFacet() + i);
+    }
+
+    /**
+     * The kept pieces of triangles.
+     *
+     * @param corners nine coordinates each, mm
+     * @param tagOf what to name the pieces of a triangle by
+     */
+    public Pieces pieces(double[] corners, IntUnaryOperator tagOf) {
         Pieces pieces = new Pieces();
         double[][] polygon = new double[4][];
-        for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
-            int corners = 0;
+        for (int triangle = 0; triangle < corners.length / 9; triangle++) {
+            int kept = 0;
             for (int k = 0; k < 3; k++) {
-                int next = (k + 1) % 3;
-                double here = beyond(f, k);
-                double there = beyond(f, next);
+                double[] from = Arrays.copyOfRange(corners, 9 * triangle + 3 * k, 9 * triangle + 3 * k + 3);
+                int next = 9 * triangle + 3 * ((k + 1) % 3);
+                double here = section.beyond(from[0], from[1], from[2]);
+                double there = section.beyond(corners[next], corners[next + 1], corners[next + 2]);
                 if (here <= 0) {
-                    polygon[corners++] = corner(f, k);
+                    polygon[kept++] = from;
                 }
                 if ((here < 0 && there > 0) || (here > 0 && there < 0)) {
-                    polygon[corners++] = between(f, k, next, here / (here - there));
+                    double share = here / (here - there);
+                    double[] between = new double[3];
+                    for (int axis = 0; axis < 3; axis++) {
+                        between[axis] = from[axis] + share * (corners[next + axis] - from[axis]);
+                    }
+                    polygon[kept++] = between;
                 }
             }
-            for (int i = 1; i + 1 < corners; i++) {
-                pieces.add(f, polygon[0], polygon[i], polygon[i + 1]);
+            for (int i = 1; i + 1 < kept; i++) {
+                pieces.add(tagOf.applyAsInt(triangle), polygon[0], polygon[i], polygon[i + 1]);
             }
         }
         return pieces;
@@ -181,10 +202,6 @@ public final class SectionCut {
 
     private double beyond(int f, int k) {
         return section.beyond(scene.corner(f, k, 0), scene.corner(f, k, 1), scene.corner(f, k, 2));
-    }
-
-    private double[] corner(int f, int k) {
-        return new double[] {scene.corner(f, k, 0), scene.corner(f, k, 1), scene.corner(f, k, 2)};
     }
 
     private double[] between(int f, int k, int next, double share) {

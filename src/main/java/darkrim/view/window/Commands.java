@@ -42,7 +42,7 @@ final class Commands {
             List<Surface> shown = stage.scene().surfaces().stream()
                     .filter(surface -> model.look().shows(surface.name()))
                     .toList();
-            move(camera -> camera.fitted(stage.boxAround(shown), eye.aspect()));
+            move(camera -> eye.fitted(camera, stage.boxAround(shown)));
         });
     }
 
@@ -56,7 +56,7 @@ final class Commands {
                     double room = Math.max(0.1 * box.radius(), 0.05);
                     Vector3D around = Vector3D.of(room, room, room);
                     Box roomy = new Box(box.low().subtract(around), box.high().add(around));
-                    move(camera -> camera.fitted(roomy, eye.aspect()));
+                    move(camera -> eye.fitted(camera, roomy));
                 }));
     }
 
@@ -64,15 +64,15 @@ final class Commands {
     void look(Direction direction) {
         move(camera -> camera.from(direction));
         stage().ifPresent(stage -> model.drag(
-                look -> look.with(look.camera().fitted(stage.box(), eye.aspect()))));
+                look -> look.with(eye.fitted(look.camera(), stage.box()))));
         model.rest();
     }
 
     /** From in front, above and to the right, as at first. */
     void home() {
         stage().ifPresent(stage -> move(camera -> {
-            Camera first = Camera.at(stage.box(), eye.aspect());
-            return first.projecting(camera.parallel()).fitted(stage.box(), eye.aspect());
+            Camera first = Camera.at(stage.box(), 1);
+            return eye.fitted(first.projecting(camera.parallel()), stage.box());
         }));
     }
 
@@ -199,6 +199,10 @@ final class Commands {
         model.change(look -> look.marking(!look.verdictMarks()));
     }
 
+    void cells() {
+        model.change(look -> look.celled(!look.cells()));
+    }
+
     /** The menu of what is under the mouse. */
     void menu(Optional<Hit> hit, Node owner, double x, double y) {
         ContextMenu menu = new ContextMenu();
@@ -237,10 +241,5 @@ final class Commands {
 
     private static List<String> names(Stage stage) {
         return stage.scene().surfaces().stream().map(Surface::name).toList();
-    }
-
-    /** Changes the look, for those who have no command of their own. */
-    void change(UnaryOperator<Look> change) {
-        model.change(change);
     }
 }

@@ -20,7 +20,7 @@ final class CutFaces {
      */
     CutFaces(Palette palette) {
         faces.setMaterial(palette.cut());
-        lines.setMaterial(palette.flat(0xff20262b));
+        lines.setMaterial(palette.line(0xff20262b));
     }
 
     MeshView faces() {

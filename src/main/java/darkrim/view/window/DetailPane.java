@@ -12,6 +12,7 @@ import darkrim.view.work.Judged;
 import darkrim.view.work.PathFact;
 import darkrim.view.work.SurfaceFacts;
 import darkrim.view.work.ViewModel;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -92,7 +93,8 @@ final class DetailPane {
             row(grid, "once reflected", known.of(Light.ONCE_REFLECTED).words());
             row(grid, "total", known.of(Light.TOTAL).words());
         }
-        row(grid, "from", stage.layout().source().name() + ":" + surface.place().line());
+        String file = Path.of(stage.layout().source().name()).getFileName().toString();
+        row(grid, "from", file + ":" + surface.place().line());
         box.getChildren().add(grid);
         if (known == null) {
             box.getChildren().add(ToolStrip.label(facts.isPresent() ? "No values for this face." : "Not checked yet."));

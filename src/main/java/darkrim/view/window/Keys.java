@@ -59,6 +59,7 @@ final class Keys {
         add("L", "logarithmic or linear scale", KeyCode.L, () -> commands.scale(new ScaleChoice(
                 !model.look().scale().logarithmic(), model.look().scale().range())));
         add("V", "verdict marks on or off", KeyCode.V, commands::marks);
+        add("C", "cells of maps on or off", KeyCode.C, commands::cells);
         add("X, Y, Z", "section square to that axis, on or off", KeyCode.X, () -> commands.toggleSection(0));
         also(KeyCode.Y, () -> commands.toggleSection(1));
         also(KeyCode.Z, () -> commands.toggleSection(2));

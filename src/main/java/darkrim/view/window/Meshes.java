@@ -34,7 +34,7 @@ final class Meshes {
     /** Pieces of the facets of a surface. */
     static TriangleMesh pieces(Scene scene, Surface surface, Pieces pieces) {
         return mesh(
-                pieces.corners(), surface.back(), Palette.SHADES, i -> shade(scene, pieces.facet(i), surface.back()));
+                pieces.corners(), surface.back(), Palette.SHADES, i -> shade(scene, pieces.tag(i), surface.back()));
     }
 
     /**

@@ -3,6 +3,7 @@ package darkrim.view.window;
 import darkrim.present.picture.ColourScale;
 import darkrim.present.picture.VerdictMark;
 import darkrim.scene.Surface;
+import darkrim.study.way.Way;
 import darkrim.verdict.Verdict;
 import darkrim.view.look.Light;
 import darkrim.view.look.Look;
@@ -32,29 +33,15 @@ final class Overlay {
     private final ViewModel model;
     private final Eye eye;
     private List<Vector3D> points = List.of();
-    private double[] ways = {};
 
     Overlay(ViewModel model, Eye eye) {
         this.model = model;
         this.eye = eye;
     }
 
-    /** Points at which light is reflected, to be marked. */
-    void mark(List<Vector3D> reflecting, double[] lines) {
-        points = List.copyOf(reflecting);
-        ways = lines.clone();
-    }
-
-    /** The same points and ways of light as another. */
-    Overlay like(Overlay other) {
-        points = other.points;
-        ways = other.ways;
-        return this;
-    }
-
-    /** Ways of light: six coordinates a line, mm. */
-    double[] ways() {
-        return ways.clone();
+    /** Marks where light is reflected on these ways. */
+    void mark(List<Way> found) {
+        points = found.stream().map(Way::reflected).toList();
     }
 
     /** Draws everything. */
@@ -139,6 +126,18 @@ final class Overlay {
     }
 
     private void points(GraphicsContext g) {
+        g.setStroke(Palette.colour(PathLines.COLOUR));
+        g.setLineWidth(1);
+        g.setLineDashes(3, 4);
+        for (Way way : model.content().ways()) {
+            // Dashed where parts stand before it; the whole lines are drawn among the parts.
+            Vector3D middle = eye.project(way.reflected());
+            Vector3D end = eye.project(way.arrives());
+            if (middle.getZ() > 0 && end.getZ() > 0) {
+                g.strokeLine(middle.getX(), middle.getY(), end.getX(), end.getY());
+            }
+        }
+        g.setLineDashes();
         for (Vector3D point : points) {
             Vector3D seen = eye.project(point);
             if (seen.getZ() > 0) {

@@ -1,5 +1,6 @@
 package darkrim.view.window;
 
+import darkrim.present.picture.ColourScale;
 import java.util.HashMap;
 import java.util.Map;
 import javafx.scene.image.WritableImage;
@@ -16,10 +17,12 @@ final class Palette {
     static final int SHADES = 32;
 
     private static final Color PART = Color.web("#9aa7b1");
-    private static final Color CUT = Color.web("#c2884e");
+    private static final Color CUT = Color.web("#a3bfa0");
 
     private final Map<Integer, Material> flat = new HashMap<>();
+    private final Map<Integer, Material> lines = new HashMap<>();
     private final Material part = ramp(PART);
+    private final Material scale = row(ColourScale.palette());
 
     /** Grey parts, shaded. */
     Material part() {
@@ -31,12 +34,26 @@ final class Palette {
         return flat(argb(CUT));
     }
 
+    /** The colours of a scale, in their order. */
+    Material scale() {
+        return scale;
+    }
+
     /** One colour, whatever the shade. */
     Material flat(int argb) {
         return flat.computeIfAbsent(argb, colour -> {
             WritableImage image = new WritableImage(1, 1);
             image.getPixelWriter().setArgb(0, 0, colour);
             return glowing(image);
+        });
+    }
+
+    /** One colour for lines, which have no side that could glow. */
+    Material line(int argb) {
+        return lines.computeIfAbsent(argb, colour -> {
+            PhongMaterial material = new PhongMaterial(colour(colour));
+            material.setSpecularColor(Color.BLACK);
+            return material;
         });
     }
 

@@ -26,11 +26,9 @@ final class Picture {
     private static final double HEAD = 46;
 
     private final ViewModel model;
-    private final Overlay overlay;
 
-    Picture(ViewModel model, Overlay overlay) {
+    Picture(ViewModel model) {
         this.model = model;
-        this.overlay = overlay;
     }
 
     /** The picture in a size. */
@@ -38,20 +36,22 @@ final class Picture {
         Content content = model.content();
         Look look = model.look();
         Stage stage = content.stage().orElseThrow();
-        ColourScale scale = Scales.of(look, content.facts());
+        ColourScale scale = Scales.of(look, content);
         SceneView scene = new SceneView();
         scene.node().setWidth(size.width());
         scene.node().setHeight(size.height() - HEAD);
         scene.show(stage);
-        scene.paint(look, content.facts(), scale);
         scene.arrange(look);
+        scene.paint(look, content, scale);
         scene.outline(look, content.facts());
-        scene.draw(overlay.ways());
+        scene.draw(PathLines.of(content.ways()));
         scene.move(look);
         scene.node().setLayoutY(HEAD);
         Canvas over = new Canvas(size.width(), size.height() - HEAD);
         over.setLayoutY(HEAD);
-        new Overlay(model, new Eye(model, scene)).like(overlay).draw(over.getGraphicsContext2D(), scale);
+        Overlay overlay = new Overlay(model, new Eye(model, scene));
+        overlay.mark(content.ways());
+        overlay.draw(over.getGraphicsContext2D(), scale);
         Canvas head = new Canvas(size.width(), HEAD);
         head(head.getGraphicsContext2D(), size, stage, content, date);
         Group all = new Group(scene.node(), over, head);

@@ -17,13 +17,11 @@ final class PictureDialog {
     private final Stage owner;
     private final Path layout;
     private final ViewModel model;
-    private final Viewport viewport;
 
-    PictureDialog(Stage owner, Path layout, ViewModel model, Viewport viewport) {
+    PictureDialog(Stage owner, Path layout, ViewModel model) {
         this.owner = owner;
         this.layout = layout;
         this.model = model;
-        this.viewport = viewport;
     }
 
     /** Asks and saves. */
@@ -55,7 +53,7 @@ final class PictureDialog {
     /** Saves what is seen; says if that cannot be done. */
     void save(Path file, PictureSize size) {
         try {
-            PictureFile.write(file, new Picture(model, viewport.overlay()).of(size, LocalDate.now()));
+            PictureFile.write(file, new Picture(model).of(size, LocalDate.now()));
         } catch (IOException refused) {
             Alert alert = new Alert(Alert.AlertType.ERROR, "The picture could not be written to " + file + ".");
             alert.initOwner(owner);

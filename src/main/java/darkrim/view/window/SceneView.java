@@ -3,6 +3,7 @@ package darkrim.view.window;
 import darkrim.present.picture.ColourScale;
 import darkrim.present.picture.VerdictMark;
 import darkrim.scene.Surface;
+import darkrim.study.irradiance.SurfaceMap;
 import darkrim.verdict.Verdict;
 import darkrim.view.camera.Box;
 import darkrim.view.look.Light;
@@ -10,6 +11,7 @@ import darkrim.view.look.Look;
 import darkrim.view.parts.Section;
 import darkrim.view.parts.SectionCut;
 import darkrim.view.parts.Stage;
+import darkrim.view.work.Content;
 import darkrim.view.work.Facts;
 import darkrim.view.work.SurfaceFacts;
 import java.util.ArrayList;
@@ -18,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import javafx.scene.AmbientLight;
 import javafx.scene.Group;
 import javafx.scene.SceneAntialiasing;
 import javafx.scene.SubScene;
@@ -39,9 +42,9 @@ final class SceneView {
     private final Group lines = new Group();
     private final CutFaces cutFaces = new CutFaces(palette);
     private final Map<Verdict, BoldLines> marks = new EnumMap<>(Verdict.class);
-    private final BoldLines selection = new BoldLines(rig.lines(), palette.flat(SELECTED));
-    private final BoldLines pupil = new BoldLines(rig.lines(), palette.flat(PUPIL));
-    private final BoldLines paths = new BoldLines(rig.lines(), palette.flat(PathLines.COLOUR));
+    private final BoldLines selection = new BoldLines(rig.lines(), palette.line(SELECTED));
+    private final BoldLines pupil = new BoldLines(rig.lines(), palette.line(PUPIL));
+    private final BoldLines paths = new BoldLines(rig.lines(), palette.line(PathLines.COLOUR));
     private final SubScene view;
     private final List<SurfaceNode> nodes = new ArrayList<>();
     private Optional<Stage> stage = Optional.empty();
@@ -55,11 +58,12 @@ final class SceneView {
         Group world = new Group(faces, lines);
         for (Verdict verdict : Verdict.values()) {
             BoldLines outline =
-                    new BoldLines(rig.lines(), palette.flat(VerdictMark.of(verdict).argb()));
+                    new BoldLines(rig.lines(), palette.line(VerdictMark.of(verdict).argb()));
             marks.put(verdict, outline);
             world.getChildren().add(outline.group());
         }
-        world.getChildren().addAll(selection.group(), pupil.group(), paths.group());
+        // Lines take their colour from it; faces have no colour but their own glow.
+        world.getChildren().addAll(selection.group(), pupil.group(), paths.group(), new AmbientLight(Color.WHITE));
         view = new SubScene(world, 100, 100, true, SceneAntialiasing.BALANCED);
         view.setFill(BACKGROUND);
     }
@@ -90,19 +94,22 @@ final class SceneView {
         hidden = Set.of();
     }
 
-    /** Colours the surfaces by the light on them. */
-    void paint(Look look, Optional<Facts> facts, ColourScale scale) {
+    /** Colours the surfaces, or the cells of their maps, by the light on them. */
+    void paint(Look look, Content content, ColourScale scale) {
         for (int i = 0; i < nodes.size(); i++) {
             Surface surface = stage.orElseThrow().scene().surfaces().get(i);
-            Material material = palette.part();
-            int lineColour = 0xff3a444c;
-            if (facts.isPresent() && look.light() != Light.NONE) {
-                SurfaceFacts known = facts.get().surfaces().get(surface.name());
-                int argb = scale.argb(known == null ? Double.NaN : known.of(look.light()).value());
-                material = palette.flat(argb);
-                lineColour = Palette.lineOn(argb);
+            SurfaceMap map = look.cells() ? content.maps().get(surface.name()) : null;
+            if (look.light() == Light.NONE || (map == null && content.facts().isEmpty())) {
+                nodes.get(i).paint(palette.part(), palette.line(0xff3a444c));
+            } else if (map != null) {
+                Material lineMaterial = palette.line(Palette.lineOn(scale.argb(map.mean(Scales.kind(look.light())))));
+                nodes.get(i).paint(map, scale, Scales.kind(look.light()), palette.scale(), lineMaterial);
+            } else {
+                SurfaceFacts known = content.facts().get().surfaces().get(surface.name());
+                int argb = scale.argb(
+                        known == null ? Double.NaN : known.of(look.light()).value());
+                nodes.get(i).paint(palette.flat(argb), palette.line(Palette.lineOn(argb)));
             }
-            nodes.get(i).paint(material, palette.flat(lineColour));
         }
     }
 
@@ -129,10 +136,9 @@ final class SceneView {
     /** Outlines the selected surface, and keep-dark surfaces by their verdicts. */
     void outline(Look look, Optional<Facts> facts) {
         Stage now = stage.orElseThrow();
-        Optional<SectionCut> cut = look.section().map(plane -> new SectionCut(now.scene(), plane));
         selection.show(look.selected()
                 .flatMap(now.scene()::surface)
-                .map(surface -> nodes.get(surface.index()).shownEdges(cut))
+                .map(surface -> nodes.get(surface.index()).shownEdges())
                 .orElse(new double[0]));
         double pixel = look.camera().fitted(now.box(), 1.6).span() / 700;
         for (Verdict verdict : Verdict.values()) {
@@ -140,8 +146,8 @@ final class SceneView {
             if (look.verdictMarks() && facts.isPresent()) {
                 for (Surface surface : now.scene().surfaces()) {
                     SurfaceFacts known = facts.get().surfaces().get(surface.name());
-                    if (known != null && known.darkness().filter(verdict::equals).isPresent()) {
-                        edges.add(nodes.get(surface.index()).shownEdges(cut));
+                    if (known != null && known.keptDark().filter(verdict::equals).isPresent()) {
+                        edges.add(nodes.get(surface.index()).shownEdges());
                     }
                 }
             }

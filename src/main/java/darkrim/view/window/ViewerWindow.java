@@ -39,6 +39,7 @@ public final class ViewerWindow {
     private final Stage stage;
     private final Loader loader;
     private final FileWatch watch;
+    private final Background background;
     private boolean seen;
 
     /**
@@ -54,11 +55,12 @@ public final class ViewerWindow {
         this.layout = layout;
         this.memory = memory;
         loader = new Loader(layout, effort, change -> Platform.runLater(() -> model.show(change)));
+        background = new Background(model, effort.threads());
         watch = new FileWatch(layout, () -> loader.load(Optional.empty()));
         PartTreePane tree = new PartTreePane(model, commands);
         DetailPane details = new DetailPane(model, commands);
         StatusLine status = new StatusLine(model);
-        PictureDialog picture = new PictureDialog(stage, layout, model, viewport);
+        PictureDialog picture = new PictureDialog(stage, layout, model);
         ToolStrip tools = new ToolStrip(model, commands, picture::ask);
         VBox middle = new VBox(new FindingBanner(model).node(), viewport.node());
         VBox.setVgrow(viewport.node(), Priority.ALWAYS);
@@ -149,6 +151,7 @@ public final class ViewerWindow {
         }
         watch.close();
         loader.close();
+        background.close();
     }
 
     /** What the window shows, for tests. */

@@ -1,13 +1,16 @@
 package darkrim.view.window;
 
+import darkrim.present.Figures;
 import darkrim.present.picture.ColourScale;
 import darkrim.scene.Surface;
+import darkrim.study.irradiance.SurfaceMap;
 import darkrim.view.camera.Camera;
 import darkrim.view.look.Light;
 import darkrim.view.look.Look;
 import darkrim.view.parts.Hit;
 import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
+import darkrim.view.work.Reading;
 import darkrim.view.work.ViewModel;
 import java.util.Locale;
 import java.util.Optional;
@@ -15,6 +18,7 @@ import java.util.function.Consumer;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Pane;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** The view of the parts with all that lies over it. It draws what has changed, once a frame. */
 final class Viewport {
@@ -88,22 +92,39 @@ final class Viewport {
         String name = hit.get().surface().isPresent() ? hit.get().name() : hit.get().name() + ", cut face";
         hover.setText(name);
         hover.autosize();
-        var seen = eye.project(hit.get().point());
+        Vector3D seen = eye.project(hit.get().point());
         double x = Math.max(4, Math.min(seen.getX() + 16, eye.width() - hover.getWidth() - 4));
         double y = Math.max(4, Math.min(seen.getY() + 18, eye.height() - hover.getHeight() - 4));
         hover.relocate(x, y);
-        var at = hit.get().point();
+        Vector3D at = hit.get().point();
         status.accept(String.format(
-                Locale.ROOT, "%s   (%.3f, %.3f, %.3f) mm%s", name, at.getX(), at.getY(), at.getZ(), value(name)));
+                Locale.ROOT,
+                "%s   (%s, %s, %s) mm%s",
+                name,
+                Figures.length(at.getX()),
+                Figures.length(at.getY()),
+                Figures.length(at.getZ()),
+                value(hit.get())));
     }
 
-    private String value(String surface) {
+    /** The value under the mouse: of the cell where there is a map, otherwise of the face. */
+    private String value(Hit hit) {
         Light light = model.look().light();
+        if (light == Light.NONE || hit.surface().isEmpty()) {
+            return "";
+        }
+        SurfaceMap map = model.look().cells() ? model.content().maps().get(hit.name()) : null;
+        if (map != null) {
+            Vector3D at = hit.point();
+            int cell = map.cells().cellAt(hit.facet(), at.getX(), at.getY(), at.getZ());
+            double value = map.value(Scales.kind(light), cell);
+            Reading reading = Double.isNaN(value) ? Reading.UNKNOWN : new Reading(value, map.error(Scales.kind(light), cell));
+            return "   " + light.words() + ", this cell " + reading.words();
+        }
         return model.content()
                 .facts()
-                .filter(facts -> light != Light.NONE && facts.surfaces().containsKey(surface))
-                .map(facts -> "   " + light.words() + " "
-                        + facts.surfaces().get(surface).of(light).words())
+                .map(facts -> facts.surfaces().get(hit.name()))
+                .map(facts -> "   " + light.words() + ", mean of the face " + facts.of(light).words())
                 .orElse("");
     }
 
@@ -118,10 +139,12 @@ final class Viewport {
         boolean newStage = !drawnContent.stage().equals(stage);
         boolean newFacts = newStage || !drawnContent.facts().equals(content.facts());
         Look before = drawnLook.orElse(null);
-        if (!newFacts && !resized && look.equals(before)) {
+        boolean newMaps = newStage || !drawnContent.maps().equals(content.maps());
+        boolean newWays = newStage || !drawnContent.ways().equals(content.ways());
+        if (!newFacts && !newMaps && !newWays && !resized && look.equals(before)) {
             return false;
         }
-        ColourScale scale = Scales.of(look, content.facts());
+        ColourScale scale = Scales.of(look, content);
         if (newStage) {
             scene.show(stage.get());
         }
@@ -133,16 +156,23 @@ final class Viewport {
             scene.arrange(look);
         }
         if (newFacts
+                || newMaps
                 || before == null
+                || (look.cells() && !before.section().equals(look.section()))
+                || before.cells() != look.cells()
                 || before.light() != look.light()
                 || !before.scale().equals(look.scale())) {
-            scene.paint(look, content.facts(), scale);
+            scene.paint(look, content, scale);
         }
         if (otherParts
                 || newFacts
                 || !before.selected().equals(look.selected())
                 || before.verdictMarks() != look.verdictMarks()) {
             scene.outline(look, content.facts());
+        }
+        if (newWays) {
+            overlay.mark(content.ways());
+            scene.draw(PathLines.of(content.ways()));
         }
         scene.move(look);
         overlay.draw(canvas.getGraphicsContext2D(), scale);
@@ -160,7 +190,7 @@ final class Viewport {
 
     /** The first look at a layout, as it fits the view. */
     Camera first(Stage stage) {
-        return Camera.at(stage.box(), eye.aspect());
+        return eye.fitted(Camera.at(stage.box(), 1), stage.box());
     }
 
     /** The surface of a name, if it is shown. */

@@ -1,8 +1,12 @@
 package darkrim.view.work;
 
 import darkrim.diagnostic.Finding;
+import darkrim.study.irradiance.SurfaceMap;
+import darkrim.study.way.Way;
 import darkrim.view.parts.Stage;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -10,7 +14,9 @@ import java.util.Optional;
  *
  * @param stage the last layout that could be used; empty until there was one
  * @param facts what is known of its light; empty until something is known
- * @param errors what is wrong with the layout file as it stands now; while there is something, stage and facts are those of before
+ * @param maps maps of its surfaces by name, as fine as they are by now
+ * @param ways ways of light to the selected surface
+ * @param errors what is wrong with the layout file as it stands now; while there is something, all else is of before
  * @param activity what is being worked out, in words; empty where nothing is
  * @param progress how far that is, 0 to 1; negative where it is not known
  * @param note something the viewer should know, one line; empty where there is nothing
@@ -18,41 +24,58 @@ import java.util.Optional;
 public record Content(
         Optional<Stage> stage,
         Optional<Facts> facts,
+        Map<String, SurfaceMap> maps,
+        List<Way> ways,
         List<Finding> errors,
         String activity,
         double progress,
         String note) {
     /** Nothing yet. */
-    public static final Content NOTHING =
-            new Content(Optional.empty(), Optional.empty(), List.of(), "reading the layout", -1, "");
+    public static final Content NOTHING = new Content(
+            Optional.empty(), Optional.empty(), Map.of(), List.of(), List.of(), "reading the layout", -1, "");
 
-    /** Copies the list. */
+    /** Copies the collections. */
     public Content {
+        maps = Map.copyOf(maps);
+        ways = List.copyOf(ways);
         errors = List.copyOf(errors);
     }
 
     /** A new layout, of whose light nothing is known. */
     public Content with(Stage other) {
-        return new Content(Optional.of(other), Optional.empty(), List.of(), activity, progress, note);
+        return new Content(
+                Optional.of(other), Optional.empty(), Map.of(), List.of(), List.of(), activity, progress, note);
     }
 
     /** The same layout with what is known of its light. */
     public Content with(Facts other) {
-        return new Content(stage, Optional.of(other), errors, activity, progress, note);
+        return new Content(stage, Optional.of(other), maps, ways, errors, activity, progress, note);
+    }
+
+    /** With maps that are new, or finer than before. */
+    public Content mapped(List<SurfaceMap> finer) {
+        Map<String, SurfaceMap> all = new HashMap<>(maps);
+        finer.forEach(map -> all.put(map.cells().surface().name(), map));
+        return new Content(stage, facts, all, ways, errors, activity, progress, note);
+    }
+
+    /** With other ways of light. */
+    public Content following(List<Way> others) {
+        return new Content(stage, facts, maps, others, errors, activity, progress, note);
     }
 
     /** The last good layout, while the file has errors. */
     public Content refused(List<Finding> found) {
-        return new Content(stage, facts, found, "", -1, note);
+        return new Content(stage, facts, maps, ways, found, "", -1, note);
     }
 
     /** While something is worked out. */
     public Content doing(String words, double share) {
-        return new Content(stage, facts, errors, words, share, note);
+        return new Content(stage, facts, maps, ways, errors, words, share, note);
     }
 
     /** With something that the viewer should know. */
     public Content noting(String words) {
-        return new Content(stage, facts, errors, activity, progress, words);
+        return new Content(stage, facts, maps, ways, errors, activity, progress, words);
     }
 }

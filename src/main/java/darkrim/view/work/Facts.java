@@ -87,7 +87,7 @@ public record Facts(
                 : outcome.where().substring(outcome.surface().name().length()).strip() + ": ";
         return judged(
                 requirement.name(),
-                requirement.condition() instanceof Requirement.NoDirect,
+                !(requirement.condition() instanceof Requirement.PupilSeen),
                 outcome.verdict(),
                 cell,
                 outcome.evidence(),

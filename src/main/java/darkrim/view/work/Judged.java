@@ -8,7 +8,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * What a requirement says of one surface.
  *
  * @param requirement name of the requirement
- * @param keepDark whether it forbids direct light
+ * @param keepDark whether it keeps light away; otherwise it asks for light
  * @param verdict the verdict
  * @param evidence why, in words
  * @param margin margin of direct light in words, with its unit; empty where there is none

@@ -12,9 +12,7 @@ import darkrim.verdict.Watch;
 import darkrim.view.parts.Stage;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
@@ -25,13 +23,7 @@ import java.util.function.UnaryOperator;
 public final class Loader implements AutoCloseable {
     private final Path layout;
     private final Effort effort;
-    private final Consumer<UnaryOperator<Content>> post;
-    private final AtomicInteger asked = new AtomicInteger();
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
-        Thread thread = new Thread(work, "darkrim-view-check");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final Errand errand;
 
     /**
      * @param layout the layout file
@@ -41,7 +33,7 @@ public final class Loader implements AutoCloseable {
     public Loader(Path layout, Effort effort, Consumer<UnaryOperator<Content>> post) {
         this.layout = layout;
         this.effort = effort;
-        this.post = post;
+        errand = new Errand("darkrim-view-check", post);
     }
 
     /**
@@ -50,22 +42,18 @@ public final class Loader implements AutoCloseable {
      * @param saved a result that was written before, to be used instead of a check
      */
     public void load(Optional<Path> saved) {
-        int turn = asked.incrementAndGet();
-        worker.execute(() -> guarded(turn, saved));
+        errand.ask((stop, post) -> {
+            try {
+                run(saved, stop, post);
+            } catch (UnusableInput unusable) {
+                post.accept(content -> content.refused(unusable.findings()));
+            }
+        });
     }
 
-    private void guarded(int turn, Optional<Path> saved) {
-        try {
-            run(turn, saved);
-        } catch (UnusableInput unusable) {
-            post(turn, content -> content.refused(unusable.findings()));
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError broken) {
-            post(turn, content -> content.doing("", -1).noting("the program broke while it checked: " + broken));
-        }
-    }
-
-    private void run(int turn, Optional<Path> saved) throws UnusableInput {
-        post(turn, content -> content.doing("reading the layout", -1));
+    private void run(Optional<Path> saved, BooleanSupplier stop, Consumer<UnaryOperator<Content>> post)
+            throws UnusableInput {
+        post.accept(content -> content.doing("reading the layout", -1));
         LayoutReading reading = LayoutReader.read(layout);
         Findings findings = new Findings();
         findings.addAll(reading.findings());
@@ -74,50 +62,52 @@ public final class Loader implements AutoCloseable {
         }
         Layout read = reading.layout().get();
         Stage stage = Stage.of(read, findings);
-        post(turn, content -> content.with(stage).noting(""));
+        post.accept(content -> content.with(stage).noting(""));
         if (saved.isPresent()) {
             try {
                 Facts facts = SavedFacts.read(saved.get(), read.source().sha256());
-                post(turn, content -> content.with(facts).doing("", -1));
+                post.accept(content -> content.with(facts).doing("", -1));
                 return;
             } catch (SavedFacts.Unusable unusable) {
-                post(turn, content -> content.noting(unusable.getMessage() + "; checked anew instead"));
+                post.accept(content -> content.noting(unusable.getMessage() + "; checked anew instead"));
             }
         }
-        check(turn, MarginScope.NONE, "checked here, without margins yet");
-        check(turn, MarginScope.LEAST, "checked here");
-        post(turn, content -> content.doing("", -1));
+        check(read, MarginScope.NONE, "checked here, without margins yet", stop, post);
+        check(read, MarginScope.LEAST, "checked here", stop, post);
+        post.accept(content -> content.doing("", -1));
     }
 
-    private void check(int turn, MarginScope margins, String source) throws UnusableInput {
-        if (asked.get() != turn) {
-            return;
-        }
-        Facts facts = Facts.of(Check.of(layout, effort.with(margins), new Listening(turn)), source);
-        post(turn, content -> content.with(facts));
-    }
-
-    private void post(int turn, UnaryOperator<Content> change) {
-        if (asked.get() == turn) {
-            post.accept(content -> asked.get() == turn ? change.apply(content) : content);
+    private void check(
+            Layout read,
+            MarginScope margins,
+            String source,
+            BooleanSupplier stop,
+            Consumer<UnaryOperator<Content>> post)
+            throws UnusableInput {
+        if (!stop.getAsBoolean()) {
+            Findings findings = new Findings();
+            Facts facts = Facts.of(
+                    Check.of(read, findings, effort.with(margins), new Listening(stop, post)), source);
+            post.accept(content -> content.with(facts));
         }
     }
 
     @Override
     public void close() {
-        asked.incrementAndGet();
-        worker.shutdownNow();
+        errand.close();
     }
 
     /** Tells the window how far a check is, a few times a second, and ends it when something else is asked for. */
-    private final class Listening implements Watch {
+    private static final class Listening implements Watch {
         private static final long PAUSE_NANOSECONDS = 100_000_000;
 
-        private final int turn;
+        private final BooleanSupplier stop;
+        private final Consumer<UnaryOperator<Content>> post;
         private long told = System.nanoTime() - PAUSE_NANOSECONDS;
 
-        Listening(int turn) {
-            this.turn = turn;
+        Listening(BooleanSupplier stop, Consumer<UnaryOperator<Content>> post) {
+            this.stop = stop;
+            this.post = post;
         }
 
         @Override
@@ -126,13 +116,13 @@ public final class Loader implements AutoCloseable {
             if (now - told >= PAUSE_NANOSECONDS) {
                 told = now;
                 double share = most > 0 ? (double) done / most : -1;
-                post(turn, content -> content.doing(step, share));
+                post.accept(content -> content.doing(step, share));
             }
         }
 
         @Override
         public boolean stop() {
-            return asked.get() != turn;
+            return stop.getAsBoolean();
         }
     }
 }

@@ -99,10 +99,7 @@ public final class SavedFacts {
 
     private Facts.RequirementFact requirement(JsonNode requirement, Map<String, List<Judged>> judged) {
         String name = requirement.path("name").asString();
-        JsonNode condition = requirement.path("condition");
-        boolean keepDark = condition.path("light").asString().equals("direct")
-                && condition.path("per").asString().equals("point")
-                && condition.path("limit").asDouble() == 0;
+        boolean keepDark = !requirement.at("/condition/light").asString().equals("pupil_seen");
         double least = Double.POSITIVE_INFINITY;
         String leastWords = "";
         for (JsonNode outcome : requirement.path("outcomes")) {

@@ -30,13 +30,18 @@ public record SurfaceFacts(Reading direct, Reading onceReflected, List<Judged> j
         };
     }
 
+    /** Whether it is proved to get no direct light. */
+    public boolean isDark() {
+        return direct.equals(Reading.NONE);
+    }
+
     /** What the requirements say of it together; empty where there are none. */
     public Optional<Verdict> verdict() {
         return judged.stream().map(Judged::verdict).reduce(Verdict::and);
     }
 
-    /** What the requirements that forbid direct light say of it together; empty where there are none. */
-    public Optional<Verdict> darkness() {
+    /** What the requirements that keep light away from it say together; empty where there are none. */
+    public Optional<Verdict> keptDark() {
         return judged.stream().filter(Judged::keepDark).map(Judged::verdict).reduce(Verdict::and);
     }
 }

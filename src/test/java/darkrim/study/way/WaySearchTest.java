@@ -1,0 +1,70 @@
+package darkrim.study.way;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import darkrim.assembly.ShippedLayouts;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.trace.FacetTree;
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+
+/** In nightglow-a the openings' walls stand between 3.8 and 5 mm above the detectors, whose top is at 0. */
+class WaySearchTest {
+    private static final Scene SCENE = ShippedLayouts.scene(Path.of("geometries/nightglow-a.yaml"));
+    private static final FacetTree TREE =
+            FacetTree.build(SCENE.copyCorners(), SCENE.copyPlanes(), SCENE.bound());
+    private static final Surface WALL = SCENE.surface("lid/opening[1,2]/wall/-x").orElseThrow();
+    private static final Surface ACTIVE = SCENE.surface("mosaic/die[1,2]/active").orElseThrow();
+
+    private static List<Way> find(Surface receiver, Surface via, boolean mirror) {
+        return new WaySearch(SCENE, TREE).find(receiver, via, mirror, 12, 20_000, () -> false);
+    }
+
+    @Test
+    void waysByAWallBeginOnThePupilTouchTheWallAndEndOnThePixels() {
+        List<Way> ways = find(ACTIVE, WALL, false);
+        assertThat(ways).hasSize(12);
+        Vector3D onWall = SCENE.corner(WALL.firstFacet(), 0);
+        for (Way way : ways) {
+            double fromAxis = Math.hypot(way.onPupil().getX(), way.onPupil().getY());
+            assertThat(fromAxis).isBetween(6.0, 22.5);
+            assertThat(way.onPupil().getZ()).isCloseTo(320, within(1e-9));
+            assertThat(SCENE.normal(WALL.firstFacet()).dot(way.reflected().subtract(onWall)))
+                    .isCloseTo(0, within(1e-9));
+            assertThat(way.reflected().getZ()).isBetween(3.8, 5.0);
+            assertThat(way.arrives().getZ()).isCloseTo(0, within(1e-9));
+        }
+    }
+
+    @Test
+    void noWayLeadsByASurfaceThatTheReceiverCannotSee() {
+        // It lies in the plane of the pixels, as they do.
+        Surface level = SCENE.surface("mosaic/die[2,2]/active").orElseThrow();
+        assertThat(find(ACTIVE, level, false)).isEmpty();
+        assertThat(find(ACTIVE, SCENE.surface("lid/top").orElseThrow(), false)).isEmpty();
+    }
+
+    @Test
+    void aMirrorThrowsLightBackAtTheAngleAtWhichItCame() {
+        Surface underside = SCENE.surface("lid/underside").orElseThrow();
+        List<Way> ways = find(underside, ACTIVE, true);
+        assertThat(ways).isNotEmpty();
+        for (Way way : ways) {
+            Vector3D in = way.onPupil().subtract(way.reflected()).normalize();
+            Vector3D out = way.arrives().subtract(way.reflected()).normalize();
+            assertThat(in.getZ()).isCloseTo(out.getZ(), within(1e-9));
+            assertThat(in.getX()).isCloseTo(-out.getX(), within(1e-9));
+            assertThat(in.getY()).isCloseTo(-out.getY(), within(1e-9));
+        }
+    }
+
+    @Test
+    void aSearchThatIsToldToStopStops() {
+        assertThat(new WaySearch(SCENE, TREE).find(ACTIVE, WALL, false, 5, 1_000_000_000, () -> true))
+                .isEmpty();
+    }
+}
