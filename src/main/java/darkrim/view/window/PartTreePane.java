@@ -32,6 +32,7 @@ final class PartTreePane {
     private List<String> names = List.of();
     private Optional<Stage> shown = Optional.empty();
     private boolean following;
+    private Set<String> hidden = Set.of();
 
     PartTreePane(ViewModel model, Commands commands) {
         this.model = model;
@@ -136,7 +137,10 @@ final class PartTreePane {
 
     private void follow() {
         Look look = model.look();
-        tree.refresh();
+        if (!look.hidden().equals(hidden)) {
+            hidden = look.hidden();
+            tree.refresh();
+        }
         TreeItem<PartNode> item = tree.getSelectionModel().getSelectedItem();
         String chosen = item == null || item.getValue() == null ? "" : item.getValue().path();
         if (look.selected().isPresent() && !look.selected().get().equals(chosen) && tree.getRoot() != null) {

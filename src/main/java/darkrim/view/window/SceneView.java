@@ -6,6 +6,7 @@ import darkrim.scene.Surface;
 import darkrim.study.irradiance.SurfaceMap;
 import darkrim.verdict.Verdict;
 import darkrim.view.camera.Box;
+import darkrim.view.camera.Camera;
 import darkrim.view.look.Light;
 import darkrim.view.look.Look;
 import darkrim.view.parts.Section;
@@ -27,6 +28,8 @@ import javafx.scene.SubScene;
 import javafx.scene.paint.Color;
 import javafx.scene.paint.Material;
 import javafx.scene.shape.MeshView;
+import javafx.scene.shape.TriangleMesh;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** The parts in three dimensions. It draws a look at a stage and knows nothing of mouse and keys. */
 final class SceneView {
@@ -43,16 +46,18 @@ final class SceneView {
     private final CutFaces cutFaces = new CutFaces(palette);
     private final Map<Verdict, BoldLines> marks = new EnumMap<>(Verdict.class);
     private final BoldLines selection = new BoldLines(rig.lines(), palette.line(SELECTED));
-    private final BoldLines pupil = new BoldLines(rig.lines(), palette.line(PUPIL));
+    private final MeshView pupil = Meshes.lineView(new TriangleMesh());
     private final BoldLines paths = new BoldLines(rig.lines(), palette.line(PathLines.COLOUR));
     private final SubScene view;
     private final List<SurfaceNode> nodes = new ArrayList<>();
     private Optional<Stage> stage = Optional.empty();
     private Box drawn;
+    private Vector3D pupilCentre = Vector3D.ZERO;
     private Optional<Section> section = Optional.empty();
     private Set<String> hidden = Set.of();
 
     SceneView() {
+        pupil.setMaterial(palette.line(PUPIL));
         faces.getTransforms().add(rig.faces());
         lines.getTransforms().add(rig.lines()[0]);
         Group world = new Group(faces, lines);
@@ -63,7 +68,7 @@ final class SceneView {
             world.getChildren().add(outline.group());
         }
         // Lines take their colour from it; faces have no colour but their own glow.
-        world.getChildren().addAll(selection.group(), pupil.group(), paths.group(), new AmbientLight(Color.WHITE));
+        world.getChildren().addAll(selection.group(), paths.group(), new AmbientLight(Color.WHITE));
         view = new SubScene(world, 100, 100, true, SceneAntialiasing.BALANCED);
         view.setFill(BACKGROUND);
     }
@@ -85,10 +90,12 @@ final class SceneView {
         faces.getChildren().setAll(faceViews);
         List<MeshView> lineViews = new ArrayList<>(nodes.stream().map(SurfaceNode::lines).toList());
         lineViews.add(cutFaces.lines());
+        lineViews.add(pupil);
         lines.getChildren().setAll(lineViews);
         double[] outline = PupilLines.of(other.scene().beam().pupil());
-        pupil.show(outline);
+        pupil.setMesh(Meshes.lines(outline));
         Box around = Box.around(outline);
+        pupilCentre = around.centre();
         drawn = other.box().with(around.low()).with(around.high());
         section = Optional.empty();
         hidden = Set.of();
@@ -166,7 +173,11 @@ final class SceneView {
     /** Puts the viewer where the look says. */
     void move(Look look) {
         if (drawn != null) {
-            rig.apply(view, look.camera(), drawn);
+            Camera camera = look.camera();
+            // Just before the eye it would only be in the way.
+            double depth = camera.distance() - camera.seen(pupilCentre).getZ();
+            pupil.setVisible(camera.parallel() || depth > camera.distance() / 2);
+            rig.apply(view, camera, drawn);
         }
     }
 }

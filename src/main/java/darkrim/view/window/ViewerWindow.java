@@ -54,8 +54,12 @@ public final class ViewerWindow {
         this.stage = stage;
         this.layout = layout;
         this.memory = memory;
-        loader = new Loader(layout, effort, change -> Platform.runLater(() -> model.show(change)));
-        background = new Background(model, effort.threads());
+        // One core is left for the window.
+        int threads = Math.max(
+                1, Math.min(effort.threads(), Runtime.getRuntime().availableProcessors() - 1));
+        Effort behind = new Effort(threads, effort.seed(), effort.mostSamples());
+        loader = new Loader(layout, behind, change -> Platform.runLater(() -> model.show(change)));
+        background = new Background(model, threads);
         watch = new FileWatch(layout, () -> loader.load(Optional.empty()));
         PartTreePane tree = new PartTreePane(model, commands);
         DetailPane details = new DetailPane(model, commands);
@@ -64,10 +68,11 @@ public final class ViewerWindow {
         ToolStrip tools = new ToolStrip(model, commands, picture::ask);
         VBox middle = new VBox(new FindingBanner(model).node(), viewport.node());
         VBox.setVgrow(viewport.node(), Priority.ALWAYS);
-        SplitPane split = new SplitPane(tree.node(), middle, details.node());
+        RightSide right = new RightSide(details, new MapPane(model));
+        SplitPane split = new SplitPane(tree.node(), middle, right.node());
         split.setDividerPositions(0.2, 0.76);
         SplitPane.setResizableWithParent(tree.node(), false);
-        SplitPane.setResizableWithParent(details.node(), false);
+        SplitPane.setResizableWithParent(right.node(), false);
         BorderPane root = new BorderPane(split);
         root.setTop(tools.node());
         root.setBottom(status.node());

@@ -4,7 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import darkrim.assembly.ShippedLayouts;
+import darkrim.diagnostic.Place;
+import darkrim.geom.Frame;
+import darkrim.geom.Ring;
+import darkrim.scene.Beam;
+import darkrim.scene.Finish;
+import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
+import darkrim.scene.SceneBuilder;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import java.nio.file.Path;
@@ -50,8 +57,28 @@ class WaySearchTest {
 
     @Test
     void aMirrorThrowsLightBackAtTheAngleAtWhichItCame() {
-        Surface underside = SCENE.surface("lid/underside").orElseThrow();
-        List<Way> ways = find(underside, ACTIVE, true);
+        Beam beam = Beam.of(new Pupil(
+                Ring.disc(22.5),
+                new Frame(
+                        Vector3D.of(0, 0, 320),
+                        Vector3D.Unit.PLUS_X,
+                        Vector3D.Unit.MINUS_Y,
+                        Vector3D.Unit.MINUS_Z)));
+        Scene scene = new SceneBuilder()
+                .solid("mirror", Finish.ABSORBER, Place.IN_CODE)
+                .quad("mirror", at(-5, -5, 0), at(5, -5, 0), at(5, 5, 0), at(-5, 5, 0))
+                .solid("wall", Finish.ABSORBER, Place.IN_CODE)
+                .quad("wall", at(8, -9, 1), at(8, -9, 90), at(8, 9, 90), at(8, 9, 1))
+                .build(beam);
+        FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
+        List<Way> ways = new WaySearch(scene, tree)
+                .find(
+                        scene.surface("wall").orElseThrow(),
+                        scene.surface("mirror").orElseThrow(),
+                        true,
+                        12,
+                        20_000,
+                        () -> false);
         assertThat(ways).isNotEmpty();
         for (Way way : ways) {
             Vector3D in = way.onPupil().subtract(way.reflected()).normalize();
@@ -60,6 +87,10 @@ class WaySearchTest {
             assertThat(in.getX()).isCloseTo(-out.getX(), within(1e-9));
             assertThat(in.getY()).isCloseTo(-out.getY(), within(1e-9));
         }
+    }
+
+    private static Vector3D at(double x, double y, double z) {
+        return Vector3D.of(x, y, z);
     }
 
     @Test
