@@ -65,8 +65,8 @@ public record ColourScale(Spacing spacing, double least, double most, String qua
     }
 
     /**
-     * A scale that holds some values: from 0 to a round number on a linear scale; on a logarithmic scale whole decades, six at most, that end
-     * above the largest value.
+     * A scale that holds some values: from 0 to a round number on a linear scale; on a logarithmic scale from a power of ten, six decades below
+     * the largest value at most, to a round number.
      *
      * @param values the values; those that are not above 0 do not count
      */
@@ -80,7 +80,7 @@ public record ColourScale(Spacing spacing, double least, double most, String qua
         }
         int top = RoundNumbers.decadeAbove(largest);
         int bottom = Math.max(top - MOST_DECADES, Math.min(top - 1, RoundNumbers.decadeBelow(smallest)));
-        return new ColourScale(spacing, RoundNumbers.powerOfTen(bottom), RoundNumbers.powerOfTen(top), quantity, unit);
+        return new ColourScale(spacing, RoundNumbers.powerOfTen(bottom), RoundNumbers.atLeast(largest), quantity, unit);
     }
 
     /** Where a value stands: 0 at the darkest colour, 1 at the lightest; outside the range less or more, NaN where it is not known. */
@@ -152,7 +152,7 @@ public record ColourScale(Spacing spacing, double least, double most, String qua
         int bottom = RoundNumbers.decadeBelow(least);
         int top = RoundNumbers.decadeAbove(most);
         int every = (top - bottom) / Math.max(1, labels - 1) + ((top - bottom) % Math.max(1, labels - 1) == 0 ? 0 : 1);
-        boolean narrow = decadesWithin(bottom, top) < 2;
+        boolean narrow = decadesWithin(bottom, top) < 3 && labels > 4;
         List<Tick> ticks = new ArrayList<>();
         for (int decade = bottom; decade <= top; decade++) {
             for (int digit = 1; digit < 10; digit++) {

@@ -48,6 +48,13 @@ final class RoundNumbers {
         return BigDecimal.valueOf(step).multiply(BigDecimal.valueOf(count)).doubleValue();
     }
 
+    /** Three digits of a number in letters. */
+    static String three(double value) {
+        return Double.isFinite(value)
+                ? letters(BigDecimal.valueOf(value).round(new MathContext(3)).doubleValue())
+                : "unknown";
+    }
+
     /** A number in letters, such as {@code 0.02}, {@code 5e-6} or {@code 1.25e6}. */
     static String letters(double value) {
         BigDecimal exact = BigDecimal.valueOf(value).round(new MathContext(6));

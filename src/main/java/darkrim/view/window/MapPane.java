@@ -5,6 +5,7 @@ import darkrim.present.picture.ColourScale;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.SurfaceMap;
 import darkrim.view.look.Light;
+import darkrim.view.look.Look;
 import darkrim.view.parts.FlatMap;
 import darkrim.view.work.Reading;
 import darkrim.view.work.ViewModel;
@@ -36,6 +37,7 @@ final class MapPane {
     private Map<String, SurfaceMap> shown = Map.of();
     private Optional<FlatMap> map = Optional.empty();
     private ColourScale scale;
+    private Optional<String> selected = Optional.empty();
     private double[] from;
     private double[] to;
 
@@ -67,7 +69,7 @@ final class MapPane {
             draw();
         });
         model.onContent(this::follow);
-        model.onLook(this::draw);
+        model.onLook(this::looked);
     }
 
     Node node() {
@@ -88,15 +90,23 @@ final class MapPane {
             String before = choice.getValue();
             choice.getItems().setAll(names);
             choice.setValue(names.contains(before) ? before : names.isEmpty() ? null : names.get(0));
+            choose();
         }
         draw();
     }
 
-    /** Shows the map of a surface, if there is one. */
-    void choose(String surface) {
-        if (choice.getItems().contains(surface)) {
-            choice.setValue(surface);
+    private void looked() {
+        Look look = model.look();
+        if (!look.selected().equals(selected)) {
+            selected = look.selected();
+            choose();
         }
+        draw();
+    }
+
+    /** Shows the map of the selected surface, if there is one. */
+    private void choose() {
+        selected.filter(choice.getItems()::contains).ifPresent(choice::setValue);
     }
 
     private LightKind kind() {

@@ -28,7 +28,7 @@ final class Scales {
         DoubleStream means = content.facts().stream()
                 .flatMap(known -> known.surfaces().values().stream())
                 .mapToDouble(known -> known.of(light).value());
-        // Of cells only the largest counts: the smallest of many are chance.
+        // Of cells only the largest counts, and what of it is no chance: the smallest of many are chance.
         DoubleStream largest = look.cells()
                 ? content.maps().values().stream().mapToDouble(map -> largest(map, kind(light)))
                 : DoubleStream.empty();
@@ -37,7 +37,7 @@ final class Scales {
 
     private static double largest(SurfaceMap map, LightKind kind) {
         return IntStream.of(map.cells().filled())
-                .mapToDouble(cell -> map.value(kind, cell))
+                .mapToDouble(cell -> map.value(kind, cell) - 2 * map.error(kind, cell))
                 .filter(value -> !Double.isNaN(value))
                 .max()
                 .orElse(Double.NaN);

@@ -1,0 +1,237 @@
+package darkrim.cli;
+
+import darkrim.layout.form.Wording;
+import darkrim.present.picture.ColourScale;
+import darkrim.present.picture.LightChoice;
+import darkrim.present.picture.MapPicture;
+import darkrim.present.picture.PictureWords;
+import darkrim.present.picture.PixelPicture;
+import darkrim.present.picture.ScenePicture;
+import darkrim.present.picture.Section;
+import darkrim.present.picture.Subject;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.study.Effort;
+import darkrim.study.NoSuchPoint;
+import darkrim.study.SurfaceNames;
+import darkrim.study.SurfacePoint;
+import darkrim.study.SurfaceRectangle;
+import darkrim.study.irradiance.LightKind;
+import darkrim.study.irradiance.LitLayout;
+import darkrim.study.irradiance.MapSampling.Round;
+import darkrim.study.irradiance.SurfaceCells;
+import darkrim.study.irradiance.SurfaceMap;
+import darkrim.trace.FacetTree;
+import darkrim.verdict.Verdict;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** One kind of picture that {@link DrawCommand} makes: what must be sampled for it, and how it is drawn. */
+sealed interface Drawing {
+    /** Samples of once-reflected light for each one of direct light: most of them find nothing. */
+    int REFLECTED = 16;
+
+    /**
+     * What every picture is given.
+     *
+     * @param light how light is coloured
+     * @param size size of the picture
+     * @param date a date to be written
+     * @param effort threads to work with
+     */
+    record Given(DrawnLight light, PictureSize size, Optional<String> date, Effort effort) {
+        LitLayout.Fineness fineness(Predicate<String> cells, int along, int samples) {
+            int direct = light.samples(samples);
+            Optional<LightKind> kind = light.light();
+            boolean noDirect = kind.isEmpty() || kind.get() == LightKind.ONCE_REFLECTED;
+            boolean noReflected = kind.isEmpty() || kind.get() == LightKind.DIRECT;
+            return new LitLayout.Fineness(
+                    cells, light.along(along), new Round(noDirect ? 0 : direct, noReflected ? 0 : REFLECTED * direct));
+        }
+
+        PictureWords words(LitLayout lit, List<String> notes) {
+            return new PictureWords(lit.layout(), lit.seed(), Version.number(), date, notes);
+        }
+
+        Subject subject(
+                LitLayout lit,
+                BitSet shown,
+                ColourScale scale,
+                Map<Integer, Verdict> verdicts,
+                Optional<Section> section) {
+            return new Subject(
+                    lit.scene(),
+                    shown,
+                    light.light(),
+                    lit.maps(),
+                    scale,
+                    LightChoice.perRelative(lit.scene()),
+                    verdicts,
+                    section,
+                    List.of());
+        }
+    }
+
+    /**
+     * Refuses what a scene does not have, before any work.
+     *
+     * @throws NoSuchPoint saying why
+     */
+    void check(Scene scene) throws NoSuchPoint;
+
+    /** What must be sampled. */
+    LitLayout.Fineness fineness();
+
+    /** What it shows, one line. */
+    String what(LitLayout lit) throws NoSuchPoint;
+
+    /** The picture, a PNG file. */
+    byte[] png(LitLayout lit) throws NoSuchPoint;
+
+    /** Parts with the light on them. */
+    record Parts(Given given, DrawnParts look) implements Drawing {
+        private static final List<String> CELLS = List.of("**/active", "**/opening*/**");
+        private static final int ALONG = 24;
+        private static final int SAMPLES = 128;
+
+        @Override
+        public void check(Scene scene) {}
+
+        @Override
+        public LitLayout.Fineness fineness() {
+            SurfacePatterns cells =
+                    new SurfacePatterns("--cells", given.light().cells().orElse(CELLS));
+            return given.fineness(cells::selects, ALONG, SAMPLES);
+        }
+
+        @Override
+        public String what(LitLayout lit) {
+            return given.light().light().map(kind -> beginning(kind) + ". ").orElse("") + look.words();
+        }
+
+        @Override
+        public byte[] png(LitLayout lit) {
+            BitSet shown = look.shown(lit.scene());
+            List<SurfaceMap> maps = shown.stream().mapToObj(lit.maps()::get).toList();
+            ColourScale scale = given.light().choice().scale(lit.scene(), maps);
+            Subject subject =
+                    given.subject(lit, shown, scale, look.outlines() ? lit.verdicts() : Map.of(), look.section());
+            return new ScenePicture(
+                            subject,
+                            given.words(lit, List.of())
+                                    .text(what(lit), given.light().light(), scale))
+                    .png(
+                            look.view(lit.scene(), subject.corners()),
+                            given.size().width(),
+                            given.size().height(),
+                            given.effort().threads());
+        }
+    }
+
+    /** A flat map of one surface. */
+    record FlatMap(Given given, String surface) implements Drawing {
+        private static final int ALONG = 24;
+        private static final int SAMPLES = 512;
+
+        @Override
+        public void check(Scene scene) throws NoSuchPoint {
+            Surface found = SurfaceNames.find(scene, surface);
+            if (!SurfaceCells.isFlat(scene, found)) {
+                throw new NoSuchPoint("'" + surface + "' is not flat, so that it has no flat map; name a flat surface");
+            }
+        }
+
+        @Override
+        public LitLayout.Fineness fineness() {
+            return given.fineness(surface::equals, ALONG, SAMPLES);
+        }
+
+        @Override
+        public String what(LitLayout lit) throws NoSuchPoint {
+            LightKind kind = given.light().light().orElseThrow();
+            return beginning(kind) + " on " + surface + ": " + picture(lit).summary() + ".";
+        }
+
+        private SurfaceMap map(LitLayout lit) throws NoSuchPoint {
+            return lit.maps().get(SurfaceNames.find(lit.scene(), surface).index());
+        }
+
+        private ColourScale scale(LitLayout lit) throws NoSuchPoint {
+            return given.light().choice().scale(lit.scene(), List.of(map(lit)));
+        }
+
+        private MapPicture picture(LitLayout lit) throws NoSuchPoint {
+            return new MapPicture(
+                    map(lit), given.light().light().orElseThrow(), scale(lit), LightChoice.perRelative(lit.scene()));
+        }
+
+        @Override
+        public byte[] png(LitLayout lit) throws NoSuchPoint {
+            return picture(lit)
+                    .png(
+                            given.words(lit, List.of())
+                                    .text(what(lit), given.light().light(), scale(lit)),
+                            given.size().width(),
+                            given.size().height());
+        }
+    }
+
+    /** What one point sees. */
+    record SeenFrom(Given given, DrawnParts look, PointOption at, double halfAngle) implements Drawing {
+        private static final int ALONG = 12;
+        private static final int SAMPLES = 64;
+
+        @Override
+        public void check(Scene scene) throws NoSuchPoint {
+            point(scene);
+        }
+
+        private SurfacePoint point(Scene scene) throws NoSuchPoint {
+            FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
+            return SurfacePoint.of(scene, tree, at.surface(), at.u(), at.v());
+        }
+
+        @Override
+        public LitLayout.Fineness fineness() {
+            SurfacePatterns cells =
+                    new SurfacePatterns("--cells", given.light().cells().orElse(List.of("**")));
+            return given.fineness(cells::selects, ALONG, SAMPLES);
+        }
+
+        @Override
+        public String what(LitLayout lit) {
+            return beginning(given.light().light().orElseThrow()) + " on what " + at.surface() + " sees at "
+                    + Wording.number(at.u()) + "," + Wording.number(at.v()) + ", to "
+                    + Wording.number(halfAngle) + " deg from the direction that it faces.";
+        }
+
+        @Override
+        public byte[] png(LitLayout lit) throws NoSuchPoint {
+            SurfacePoint point = point(lit.scene());
+            ColourScale scale = given.light().choice().scale(lit.scene(), lit.maps());
+            Subject subject = given.subject(lit, look.shown(lit.scene()), scale, Map.of(), Optional.empty());
+            List<String> notes =
+                    List.of("The distance from the middle grows in proportion to the angle. Drawn as layouts are:"
+                            + " not mirrored, as from behind the surface. Blue-green line: outline of the pupil.");
+            return new PixelPicture(
+                            subject,
+                            given.words(lit, notes)
+                                    .text(what(lit), given.light().light(), scale),
+                            point,
+                            SurfaceRectangle.of(lit.scene(), point.surface()).alongV(),
+                            halfAngle)
+                    .png(
+                            given.size().width(),
+                            given.size().height(),
+                            given.effort().threads());
+        }
+    }
+
+    private static String beginning(LightKind kind) {
+        String words = kind.words();
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+}
