@@ -64,8 +64,7 @@ public final class WaySearch {
      * @param tries how many are tried
      * @param stop whether to give up
      */
-    public List<Way> find(
-            Surface receiver, Surface via, boolean mirror, int most, int tries, BooleanSupplier stop) {
+    public List<Way> find(Surface receiver, Surface via, boolean mirror, int most, int tries, BooleanSupplier stop) {
         double[] receiverAreas = areas(receiver);
         double[] viaAreas = areas(via);
         List<Way> found = new ArrayList<>();
@@ -97,8 +96,7 @@ public final class WaySearch {
                 : Optional.empty();
     }
 
-    private Optional<Way> mirrored(
-            Vector3D from, Surface via, int facet, Vector3D arrives, Surface receiver, int end) {
+    private Optional<Way> mirrored(Vector3D from, Surface via, int facet, Vector3D arrives, Surface receiver, int end) {
         Vector3D corner = scene.corner(facet, 0);
         if (!isBefore(via, facet, corner, from) || !isBefore(via, facet, corner, arrives)) {
             return Optional.empty();
@@ -127,11 +125,9 @@ public final class WaySearch {
         }
         // A hair before the mirror, so that the other half of the way begins on its bright side.
         double lift = starts.lift() * (via.back() ? -1 : 1);
-        Vector3D middle =
-                arrives.add(along.multiply(ray.distance())).add(scene.normal(met).multiply(lift));
-        return isLit(middle, from, scene.plane(met))
-                ? Optional.of(new Way(from, middle, arrives))
-                : Optional.empty();
+        Vector3D middle = arrives.add(along.multiply(ray.distance()))
+                .add(scene.normal(met).multiply(lift));
+        return isLit(middle, from, scene.plane(met)) ? Optional.of(new Way(from, middle, arrives)) : Optional.empty();
     }
 
     /** Whether a point lies in front of a surface's facet. */

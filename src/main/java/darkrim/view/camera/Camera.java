@@ -127,8 +127,7 @@ public record Camera(Vector3D focus, double azimuth, double elevation, double sp
     /** Nearer to a point, which stays where it is in the picture; a factor below 1 makes everything larger. */
     public Camera zoomed(Vector3D about, double factor) {
         double held = Math.max(LEAST_SPAN, Math.min(MOST_SPAN, span * factor)) / span;
-        return new Camera(
-                about.add(focus.subtract(about).multiply(held)), azimuth, elevation, span * held, parallel);
+        return new Camera(about.add(focus.subtract(about).multiply(held)), azimuth, elevation, span * held, parallel);
     }
 
     /** Seen from one of the standard directions. */

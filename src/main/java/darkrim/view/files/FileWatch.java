@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -26,6 +27,7 @@ public final class FileWatch implements AutoCloseable {
     });
     private Optional<Stamp> seen;
     private byte[] told;
+    private Optional<ScheduledFuture<?>> looking = Optional.empty();
 
     private record Stamp(long time, long size) {}
 
@@ -42,7 +44,7 @@ public final class FileWatch implements AutoCloseable {
 
     /** Begins to look. */
     public FileWatch begin() {
-        clock.scheduleWithFixedDelay(this::look, PERIOD_MS, PERIOD_MS, TimeUnit.MILLISECONDS);
+        looking = Optional.of(clock.scheduleWithFixedDelay(this::look, PERIOD_MS, PERIOD_MS, TimeUnit.MILLISECONDS));
         return this;
     }
 
@@ -81,6 +83,7 @@ public final class FileWatch implements AutoCloseable {
 
     @Override
     public void close() {
+        looking.ifPresent(each -> each.cancel(false));
         clock.shutdownNow();
     }
 }

@@ -53,7 +53,7 @@ public final class Memory {
     /** What is remembered of a layout, if anything. */
     public Optional<Window> recall(Path layout) {
         String text = all().getProperty(key(layout), "");
-        String[] words = text.split(" ");
+        String[] words = text.split(" ", -1);
         if (words.length != 11) {
             return Optional.empty();
         }
@@ -65,12 +65,8 @@ public final class Memory {
                     return Optional.empty();
                 }
             }
-            Camera camera = new Camera(
-                    Vector3D.of(n[4], n[5], n[6]),
-                    n[7],
-                    n[8],
-                    n[9],
-                    Boolean.parseBoolean(words[10]));
+            Camera camera =
+                    new Camera(Vector3D.of(n[4], n[5], n[6]), n[7], n[8], n[9], Boolean.parseBoolean(words[10]));
             return Optional.of(new Window(n[0], n[1], n[2], n[3], camera));
         } catch (NumberFormatException damaged) {
             return Optional.empty();

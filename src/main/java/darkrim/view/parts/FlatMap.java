@@ -55,8 +55,7 @@ public record FlatMap(SurfaceMap map, CellGrid grid, double width, double height
         List<Sample> samples = new ArrayList<>();
         for (int i = 0; i <= steps; i++) {
             double share = (double) i / steps;
-            Optional<Integer> cell =
-                    cell(from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1]));
+            Optional<Integer> cell = cell(from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1]));
             samples.add(new Sample(
                     share * length,
                     cell.map(there -> map.value(kind, there)).orElse(Double.NaN),

@@ -68,12 +68,13 @@ public final class Picker {
             from += ray.distance();
             int met = scene.surfaceMet(facet, direction.getX(), direction.getY(), direction.getZ());
             if (met != Scene.INSIDE && shown.test(met)) {
-                return Optional.of(
-                        new Hit(Optional.of(met), facet, scene.surfaces().get(met).name(), line.at(from), from));
+                return Optional.of(new Hit(
+                        Optional.of(met), facet, scene.surfaces().get(met).name(), line.at(from), from));
             }
             if (met == Scene.INSIDE && entersByPlane && shown.test(scene.frontSurface(facet))) {
                 // The first thing met is a solid's inside: the line entered it through the cut face.
-                return Optional.of(new Hit(Optional.empty(), facet, solid(scene.frontSurface(facet)), line.at(start), start));
+                return Optional.of(
+                        new Hit(Optional.empty(), facet, solid(scene.frontSurface(facet)), line.at(start), start));
             }
             entersByPlane &= met == Scene.INSIDE;
             plane = scene.plane(facet);

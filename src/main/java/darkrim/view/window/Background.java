@@ -51,8 +51,7 @@ final class Background implements AutoCloseable {
         Set<String> names = new LinkedHashSet<>();
         selected.filter(name -> now.scene().surface(name).isPresent()).ifPresent(names::add);
         now.scene().surfaces().stream()
-                .filter(surface -> surface.grid().isPresent()
-                        || surface.name().endsWith("/active"))
+                .filter(surface -> surface.grid().isPresent() || surface.name().endsWith("/active"))
                 .forEach(surface -> names.add(surface.name()));
         return List.copyOf(names);
     }

@@ -67,11 +67,9 @@ final class CameraRig {
                 double lift = i < 0 ? 0 : LIFT * camera.span() * depthScale / 4;
                 double right = i < 0 ? 0 : SHIFTS[i][0];
                 double down = i < 0 ? 0 : SHIFTS[i][1];
-                set(
-                        i < 0 ? faces : lines[i],
-                        camera,
-                        new double[] {scale, scale, depthScale},
-                        new double[] {width / 2 + right, height / 2 + down, depthScale * middle.getZ() - lift});
+                set(i < 0 ? faces : lines[i], camera, new double[] {scale, scale, depthScale}, new double[] {
+                    width / 2 + right, height / 2 + down, depthScale * middle.getZ() - lift
+                });
             }
         } else {
             view.setCamera(perspective);
@@ -84,11 +82,9 @@ final class CameraRig {
                 double size = i < 0 ? 1 : 1 - LIFT;
                 double right = i < 0 ? 0 : SHIFTS[i][0] * pixel;
                 double down = i < 0 ? 0 : SHIFTS[i][1] * pixel;
-                set(
-                        i < 0 ? faces : lines[i],
-                        camera,
-                        new double[] {size, size, size},
-                        new double[] {right, down, size * distance});
+                set(i < 0 ? faces : lines[i], camera, new double[] {size, size, size}, new double[] {
+                    right, down, size * distance
+                });
             }
         }
     }

@@ -5,7 +5,6 @@ import darkrim.view.camera.Box;
 import darkrim.view.camera.Camera;
 import darkrim.view.camera.Direction;
 import darkrim.view.look.Light;
-import darkrim.view.look.Look;
 import darkrim.view.look.Ruler;
 import darkrim.view.look.ScaleChoice;
 import darkrim.view.parts.Hit;
@@ -63,8 +62,7 @@ final class Commands {
     /** One of the standard directions, with everything in view. */
     void look(Direction direction) {
         move(camera -> camera.from(direction));
-        stage().ifPresent(stage -> model.drag(
-                look -> look.with(eye.fitted(look.camera(), stage.box()))));
+        stage().ifPresent(stage -> model.drag(look -> look.with(eye.fitted(look.camera(), stage.box()))));
         model.rest();
     }
 
@@ -124,14 +122,16 @@ final class Commands {
 
     /** The section square to an axis on, or off if it is on. */
     void toggleSection(int axis) {
-        boolean on = model.look().section().filter(section -> section.axis() == axis).isPresent();
+        boolean on =
+                model.look().section().filter(section -> section.axis() == axis).isPresent();
         section(on ? Optional.empty() : Optional.of(axis));
     }
 
     /** Moves the section by a share of the size of the parts. */
     void moveSection(double share) {
         stage().ifPresent(stage -> model.change(look -> look.cut(look.section()
-                .map(section -> section.at(section.offset() + share * 2 * stage.box().radius())))));
+                .map(section ->
+                        section.at(section.offset() + share * 2 * stage.box().radius())))));
     }
 
     /** Cuts away the other side. */

@@ -69,8 +69,7 @@ final class DetailPane {
         shownContent = Optional.of(content);
         shownSurface = model.look().selected();
         box.getChildren().clear();
-        Optional<Surface> surface =
-                content.stage().flatMap(stage -> shownSurface.flatMap(stage.scene()::surface));
+        Optional<Surface> surface = content.stage().flatMap(stage -> shownSurface.flatMap(stage.scene()::surface));
         if (surface.isPresent()) {
             surface(content.stage().orElseThrow(), surface.get(), content.facts());
         } else {
@@ -82,7 +81,8 @@ final class DetailPane {
         Label name = heading(surface.name());
         name.setId("selected-name");
         box.getChildren().add(name);
-        SurfaceFacts known = facts.map(all -> all.surfaces().get(surface.name())).orElse(null);
+        SurfaceFacts known =
+                facts.map(all -> all.surfaces().get(surface.name())).orElse(null);
         GridPane grid = new GridPane();
         grid.setHgap(10);
         grid.setVgap(3);
@@ -231,10 +231,9 @@ final class DetailPane {
             }
         } else if (node instanceof Labeled labeled) {
             text.append(labeled.getText()).append('\n');
-        } else if (node instanceof HBox row
-                && row.getChildren().stream().allMatch(child -> child instanceof Label)) {
-            row.getChildren().forEach(child -> text.append(((Label) child).getText())
-                    .append('\t'));
+        } else if (node instanceof HBox row && row.getChildren().stream().allMatch(child -> child instanceof Label)) {
+            row.getChildren()
+                    .forEach(child -> text.append(((Label) child).getText()).append('\t'));
             text.setCharAt(text.length() - 1, '\n');
         } else if (node instanceof Pane pane) {
             pane.getChildren().forEach(child -> gather(child, text));

@@ -58,7 +58,8 @@ final class Eye {
         return picker.orElseThrow()
                 .first(
                         line,
-                        surface -> look.shows(now.scene().surfaces().get(surface).name()),
+                        surface ->
+                                look.shows(now.scene().surfaces().get(surface).name()),
                         look.section());
     }
 
@@ -71,7 +72,11 @@ final class Eye {
     Vector3D snapped(Hit hit, double pixels) {
         Vector3D best = hit.point();
         if (hit.surface().isPresent()) {
-            double[] edges = model.content().stage().orElseThrow().edges().get(hit.surface().get());
+            double[] edges = model.content()
+                    .stage()
+                    .orElseThrow()
+                    .edges()
+                    .get(hit.surface().get());
             Vector3D seen = project(hit.point());
             double nearest = pixels;
             for (int at = 0; at < edges.length; at += 3) {

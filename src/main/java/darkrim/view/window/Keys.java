@@ -56,8 +56,13 @@ final class Keys {
         add("R", "once-reflected light", KeyCode.R, () -> commands.light(Light.ONCE_REFLECTED));
         add("T", "both together", KeyCode.T, () -> commands.light(Light.TOTAL));
         add("N", "parts without light", KeyCode.N, () -> commands.light(Light.NONE));
-        add("L", "logarithmic or linear scale", KeyCode.L, () -> commands.scale(new ScaleChoice(
-                !model.look().scale().logarithmic(), model.look().scale().range())));
+        add(
+                "L",
+                "logarithmic or linear scale",
+                KeyCode.L,
+                () -> commands.scale(new ScaleChoice(
+                        !model.look().scale().logarithmic(),
+                        model.look().scale().range())));
         add("V", "verdict marks on or off", KeyCode.V, commands::marks);
         add("C", "cells of maps on or off", KeyCode.C, commands::cells);
         add("X, Y, Z", "section square to that axis, on or off", KeyCode.X, () -> commands.toggleSection(0));
@@ -67,10 +72,16 @@ final class Keys {
         also(KeyCode.CLOSE_BRACKET, () -> commands.moveSection(SECTION_STEP));
         add("B", "cut away the other side", KeyCode.B, commands::turnSection);
         add("M", "ruler: click two points", KeyCode.M, () -> commands.measure(!commands.measuring()));
-        add("H", "hide the selected face", KeyCode.H, () -> model.look().selected().ifPresent(name ->
-                commands.hide(List.of(name))));
-        add("I", "show only the part of the selected face", KeyCode.I, () -> model.look().selected().ifPresent(
-                name -> commands.isolate(commands.partOf(name))));
+        add(
+                "H",
+                "hide the selected face",
+                KeyCode.H,
+                () -> model.look().selected().ifPresent(name -> commands.hide(List.of(name))));
+        add(
+                "I",
+                "show only the part of the selected face",
+                KeyCode.I,
+                () -> model.look().selected().ifPresent(name -> commands.isolate(commands.partOf(name))));
         add("A", "show everything", KeyCode.A, commands::showAll);
         add("Esc", "end the ruler, or select nothing", KeyCode.ESCAPE, commands::escape);
     }

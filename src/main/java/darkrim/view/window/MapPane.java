@@ -166,16 +166,13 @@ final class MapPane {
 
     private double[] pixel(double[] place) {
         double size = pixelsPerMm();
-        return new double[] {
-            EDGE + place[0] * size, EDGE + (map.orElseThrow().height() - place[1]) * size
-        };
+        return new double[] {EDGE + place[0] * size, EDGE + (map.orElseThrow().height() - place[1]) * size};
     }
 
     private double[] place(MouseEvent event) {
         double size = pixelsPerMm();
         return new double[] {
-            (event.getX() - EDGE) / size,
-            map.map(FlatMap::height).orElse(0.0) - (event.getY() - EDGE) / size
+            (event.getX() - EDGE) / size, map.map(FlatMap::height).orElse(0.0) - (event.getY() - EDGE) / size
         };
     }
 
@@ -195,7 +192,8 @@ final class MapPane {
         String words = Double.isNaN(value)
                 ? Reading.UNKNOWN.words()
                 : new Reading(value, flat.map().error(kind(), cell.get())).words();
-        Light light = model.look().light() == Light.NONE ? Light.DIRECT : model.look().light();
+        Light light =
+                model.look().light() == Light.NONE ? Light.DIRECT : model.look().light();
         reading.setText("cell (" + (cell.get() % columns + 1) + "," + (cell.get() / columns + 1) + ") at "
                 + Figures.length(at[0]) + ", " + Figures.length(at[1]) + " mm\n" + light.words() + " " + words
                 + "\nrelative irradiance, mean of the cell");

@@ -25,16 +25,12 @@ final class Meshes {
             }
         }
         return mesh(
-                corners,
-                surface.back(),
-                Palette.SHADES,
-                i -> shade(scene, surface.firstFacet() + i, surface.back()));
+                corners, surface.back(), Palette.SHADES, i -> shade(scene, surface.firstFacet() + i, surface.back()));
     }
 
     /** Pieces of the facets of a surface. */
     static TriangleMesh pieces(Scene scene, Surface surface, Pieces pieces) {
-        return mesh(
-                pieces.corners(), surface.back(), Palette.SHADES, i -> shade(scene, pieces.tag(i), surface.back()));
+        return mesh(pieces.corners(), surface.back(), Palette.SHADES, i -> shade(scene, pieces.tag(i), surface.back()));
     }
 
     /**

@@ -65,10 +65,10 @@ final class MouseGestures {
     private Vector3D under(double x, double y) {
         Camera camera = model.look().camera();
         return eye.at(x, y).map(Hit::point).orElseGet(() -> {
-            Vector3D line =
-                    camera.through(x, y, eye.width(), eye.height(), camera.distance()).direction();
-            Vector3D origin =
-                    camera.through(x, y, eye.width(), eye.height(), camera.distance()).origin();
+            Vector3D line = camera.through(x, y, eye.width(), eye.height(), camera.distance())
+                    .direction();
+            Vector3D origin = camera.through(x, y, eye.width(), eye.height(), camera.distance())
+                    .origin();
             double depth = camera.distance() / line.dot(camera.back().negate());
             return origin.add(line.multiply(depth));
         });

@@ -59,7 +59,12 @@ final class Overlay {
         ruler(g, look);
         axes(g, look);
         if (look.light() != Light.NONE) {
-            ScaleBar.draw(g, eye.width() - ScaleBar.WIDTH - 12, 12, scale, look.light().words());
+            ScaleBar.draw(
+                    g,
+                    eye.width() - ScaleBar.WIDTH - 12,
+                    12,
+                    scale,
+                    look.light().words());
         }
     }
 
@@ -172,8 +177,7 @@ final class Overlay {
         g.strokeLine(from.getX(), from.getY(), to.getX(), to.getY());
         String words = look.ruler().words();
         double width = 8.0 * words.length() * 0.86;
-        double x = Math.max(
-                width / 2 + 4, Math.min(eye.width() - width / 2 - 4, (from.getX() + to.getX()) / 2));
+        double x = Math.max(width / 2 + 4, Math.min(eye.width() - width / 2 - 4, (from.getX() + to.getX()) / 2));
         double y = Math.max(16, Math.min(eye.height() - 16, (from.getY() + to.getY()) / 2 - 18));
         plate(g, words, x, y, width);
     }

@@ -30,7 +30,10 @@ final class PartCell extends TreeCell<PartNode> {
             setGraphic(null);
             setTooltip(null);
         } else {
-            setText(node.isSurface() ? node.step() : node.step() + "  (" + node.surfaces().size() + ")");
+            setText(
+                    node.isSurface()
+                            ? node.step()
+                            : node.step() + "  (" + node.surfaces().size() + ")");
             box.setSelected(shown.test(node));
             setGraphic(box);
             setTooltip(new Tooltip(node.path()));

@@ -120,17 +120,20 @@ final class PartTreePane {
         if (kept.isEmpty()) {
             return Optional.empty();
         }
-        TreeItem<PartNode> item =
-                new TreeItem<>(new PartNode(node.step(), node.path(), node.children(), kept));
-        node.children().forEach(child -> item(child, meant, open, depth + 1)
-                .ifPresent(below -> item.getChildren().add(below)));
+        TreeItem<PartNode> item = new TreeItem<>(new PartNode(node.step(), node.path(), node.children(), kept));
+        node.children()
+                .forEach(child -> item(child, meant, open, depth + 1)
+                        .ifPresent(below -> item.getChildren().add(below)));
         item.setExpanded(depth == 0 || (open && meant.size() <= 60));
         return Optional.of(item);
     }
 
     private void select() {
         TreeItem<PartNode> item = tree.getSelectionModel().getSelectedItem();
-        if (!following && item != null && item.getValue() != null && item.getValue().isSurface()) {
+        if (!following
+                && item != null
+                && item.getValue() != null
+                && item.getValue().isSurface()) {
             commands.select(item.getValue().path());
         }
     }
@@ -142,7 +145,8 @@ final class PartTreePane {
             tree.refresh();
         }
         TreeItem<PartNode> item = tree.getSelectionModel().getSelectedItem();
-        String chosen = item == null || item.getValue() == null ? "" : item.getValue().path();
+        String chosen =
+                item == null || item.getValue() == null ? "" : item.getValue().path();
         if (look.selected().isPresent() && !look.selected().get().equals(chosen) && tree.getRoot() != null) {
             following = true;
             find(tree.getRoot(), look.selected().get()).ifPresent(there -> {

@@ -59,8 +59,7 @@ final class Picture {
         new Scene(all, size.width(), size.height(), true, SceneAntialiasing.BALANCED).snapshot(image);
         int[] argb = new int[size.width() * size.height()];
         image.getPixelReader()
-                .getPixels(
-                        0, 0, size.width(), size.height(), PixelFormat.getIntArgbInstance(), argb, 0, size.width());
+                .getPixels(0, 0, size.width(), size.height(), PixelFormat.getIntArgbInstance(), argb, 0, size.width());
         return new Pixels(size.width(), size.height(), argb);
     }
 
@@ -76,10 +75,6 @@ final class Picture {
         String verdict = content.facts()
                 .map(facts -> facts.verdict().name().toLowerCase(Locale.ROOT) + ", " + facts.source())
                 .orElse("not checked");
-        g.fillText(
-                date + "   " + stage.layout().source().name() + "   verdict: " + verdict,
-                12,
-                26,
-                size.width() - 24);
+        g.fillText(date + "   " + stage.layout().source().name() + "   verdict: " + verdict, 12, 26, size.width() - 24);
     }
 }

@@ -40,8 +40,7 @@ final class PictureDialog {
         FileChooser chooser = new FileChooser();
         chooser.setTitle("Save picture");
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("PNG picture", "*.png"));
-        chooser.setInitialFileName(
-                layout.getFileName().toString().replaceFirst("\\.[^.]*$", "") + ".png");
+        chooser.setInitialFileName(layout.getFileName().toString().replaceFirst("\\.[^.]*$", "") + ".png");
         File folder = layout.toAbsolutePath().getParent().toFile();
         chooser.setInitialDirectory(folder.isDirectory() ? folder : null);
         File chosen = chooser.showSaveDialog(owner);

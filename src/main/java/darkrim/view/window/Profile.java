@@ -57,8 +57,7 @@ final class Profile {
             double before = samples.get(i - 1).value();
             double now = samples.get(i).value();
             if (Double.isFinite(before) && Double.isFinite(now)) {
-                g.strokeLine(
-                        LEFT + (i - 1) * step, height(scale, before), LEFT + i * step, height(scale, now));
+                g.strokeLine(LEFT + (i - 1) * step, height(scale, before), LEFT + i * step, height(scale, now));
             }
         }
     }

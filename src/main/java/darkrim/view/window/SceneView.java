@@ -62,8 +62,8 @@ final class SceneView {
         lines.getTransforms().add(rig.lines()[0]);
         Group world = new Group(faces, lines);
         for (Verdict verdict : Verdict.values()) {
-            BoldLines outline =
-                    new BoldLines(rig.lines(), palette.line(VerdictMark.of(verdict).argb()));
+            BoldLines outline = new BoldLines(
+                    rig.lines(), palette.line(VerdictMark.of(verdict).argb()));
             marks.put(verdict, outline);
             world.getChildren().add(outline.group());
         }
@@ -82,13 +82,14 @@ final class SceneView {
         stage = Optional.of(other);
         nodes.clear();
         for (Surface surface : other.scene().surfaces()) {
-            nodes.add(new SurfaceNode(
-                    other.scene(), surface, other.edges().get(surface.index())));
+            nodes.add(new SurfaceNode(other.scene(), surface, other.edges().get(surface.index())));
         }
-        List<MeshView> faceViews = new ArrayList<>(nodes.stream().map(SurfaceNode::faces).toList());
+        List<MeshView> faceViews =
+                new ArrayList<>(nodes.stream().map(SurfaceNode::faces).toList());
         faceViews.add(cutFaces.faces());
         faces.getChildren().setAll(faceViews);
-        List<MeshView> lineViews = new ArrayList<>(nodes.stream().map(SurfaceNode::lines).toList());
+        List<MeshView> lineViews =
+                new ArrayList<>(nodes.stream().map(SurfaceNode::lines).toList());
         lineViews.add(cutFaces.lines());
         lineViews.add(pupil);
         lines.getChildren().setAll(lineViews);
@@ -153,7 +154,8 @@ final class SceneView {
             if (look.verdictMarks() && facts.isPresent()) {
                 for (Surface surface : now.scene().surfaces()) {
                     SurfaceFacts known = facts.get().surfaces().get(surface.name());
-                    if (known != null && known.keptDark().filter(verdict::equals).isPresent()) {
+                    if (known != null
+                            && known.keptDark().filter(verdict::equals).isPresent()) {
                         edges.add(nodes.get(surface.index()).shownEdges());
                     }
                 }

@@ -83,10 +83,7 @@ final class SurfaceNode {
         if (side == SectionCut.Side.CUT) {
             Pieces pieces = section.orElseThrow().pieces(split.corners(), split::cell);
             faces.setMesh(Meshes.mesh(
-                    pieces.corners(),
-                    surface.back(),
-                    colours,
-                    i -> scale.index(finer.value(kind, pieces.tag(i)))));
+                    pieces.corners(), surface.back(), colours, i -> scale.index(finer.value(kind, pieces.tag(i)))));
         } else {
             faces.setMesh(Meshes.mesh(
                     split.corners(), surface.back(), colours, i -> scale.index(finer.value(kind, split.cell(i)))));
@@ -116,8 +113,8 @@ final class SurfaceNode {
     private void shape() {
         if (side == SectionCut.Side.CUT) {
             if (map.isEmpty()) {
-                faces.setMesh(Meshes.pieces(
-                        scene, surface, section.orElseThrow().pieces(surface)));
+                faces.setMesh(
+                        Meshes.pieces(scene, surface, section.orElseThrow().pieces(surface)));
             }
             lines.setMesh(Meshes.lines(section.orElseThrow().edges(edges)));
         } else {

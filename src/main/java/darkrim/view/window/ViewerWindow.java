@@ -55,8 +55,8 @@ public final class ViewerWindow {
         this.layout = layout;
         this.memory = memory;
         // One core is left for the window.
-        int threads = Math.max(
-                1, Math.min(effort.threads(), Runtime.getRuntime().availableProcessors() - 1));
+        int threads =
+                Math.max(1, Math.min(effort.threads(), Runtime.getRuntime().availableProcessors() - 1));
         Effort behind = new Effort(threads, effort.seed(), effort.mostSamples());
         loader = new Loader(layout, behind, change -> Platform.runLater(() -> model.show(change)));
         background = new Background(model, threads);
@@ -119,7 +119,8 @@ public final class ViewerWindow {
             Rectangle2D wanted = new Rectangle2D(
                     window.x(), window.y(), Math.max(400, window.width()), Math.max(300, window.height()));
             boolean visible = Screen.getScreens().stream()
-                    .anyMatch(screen -> screen.getVisualBounds().contains(wanted.getMinX() + 50, wanted.getMinY() + 20));
+                    .anyMatch(
+                            screen -> screen.getVisualBounds().contains(wanted.getMinX() + 50, wanted.getMinY() + 20));
             if (visible) {
                 stage.setX(wanted.getMinX());
                 stage.setY(wanted.getMinY());

@@ -89,7 +89,8 @@ final class Viewport {
             status.accept("");
             return;
         }
-        String name = hit.get().surface().isPresent() ? hit.get().name() : hit.get().name() + ", cut face";
+        String name =
+                hit.get().surface().isPresent() ? hit.get().name() : hit.get().name() + ", cut face";
         hover.setText(name);
         hover.autosize();
         Vector3D seen = eye.project(hit.get().point());
@@ -118,13 +119,15 @@ final class Viewport {
             Vector3D at = hit.point();
             int cell = map.cells().cellAt(hit.facet(), at.getX(), at.getY(), at.getZ());
             double value = map.value(Scales.kind(light), cell);
-            Reading reading = Double.isNaN(value) ? Reading.UNKNOWN : new Reading(value, map.error(Scales.kind(light), cell));
+            Reading reading =
+                    Double.isNaN(value) ? Reading.UNKNOWN : new Reading(value, map.error(Scales.kind(light), cell));
             return "   " + light.words() + ", this cell " + reading.words();
         }
         return model.content()
                 .facts()
                 .map(facts -> facts.surfaces().get(hit.name()))
-                .map(facts -> "   " + light.words() + ", mean of the face " + facts.of(light).words())
+                .map(facts -> "   " + light.words() + ", mean of the face "
+                        + facts.of(light).words())
                 .orElse("");
     }
 

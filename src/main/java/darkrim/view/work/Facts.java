@@ -56,7 +56,9 @@ public record Facts(
             requirements.add(new RequirementFact(
                     requirement.requirement().name(),
                     requirement.verdict(),
-                    requirement.outcomes().isEmpty() ? "" : requirement.worst().surface().name(),
+                    requirement.outcomes().isEmpty()
+                            ? ""
+                            : requirement.worst().surface().name(),
                     requirement.leastMargin().map(o -> margin(o.evidence())).orElse("")));
             for (Outcome outcome : requirement.outcomes()) {
                 judged.computeIfAbsent(outcome.surface().name(), name -> new ArrayList<>())
@@ -66,8 +68,8 @@ public record Facts(
         Map<String, SurfaceFacts> surfaces = new HashMap<>();
         for (SurfaceResult surface : result.judgement().surfaces()) {
             List<PathFact> paths = LightPath.to(surface, result.scene().surfaces()).stream()
-                    .map(path -> new PathFact(
-                            path.via().name(), path.part(), path.share(), Reading.of(path.irradiance())))
+                    .map(path ->
+                            new PathFact(path.via().name(), path.part(), path.share(), Reading.of(path.irradiance())))
                     .toList();
             boolean dark = surface.darkness().orElse(null) instanceof Evidence.ProvedDark;
             surfaces.put(

@@ -15,12 +15,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param ray a ray that carries light there: from the pupil to the surface, where one was found
  */
 public record Judged(
-        String requirement,
-        boolean keepDark,
-        Verdict verdict,
-        String evidence,
-        String margin,
-        Optional<Line> ray) {
+        String requirement, boolean keepDark, Verdict verdict, String evidence, String margin, Optional<Line> ray) {
     /**
      * A straight way of light.
      *

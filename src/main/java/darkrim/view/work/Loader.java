@@ -86,8 +86,7 @@ public final class Loader implements AutoCloseable {
             throws UnusableInput {
         if (!stop.getAsBoolean()) {
             Findings findings = new Findings();
-            Facts facts = Facts.of(
-                    Check.of(read, findings, effort.with(margins), new Listening(stop, post)), source);
+            Facts facts = Facts.of(Check.of(read, findings, effort.with(margins), new Listening(stop, post)), source);
             post.accept(content -> content.with(facts));
         }
     }

@@ -62,19 +62,17 @@ public final class MapMaker implements AutoCloseable {
             for (String name : names) {
                 scene.surface(name)
                         .filter(surface -> SurfaceCells.isFlat(scene, surface) || surface.facetCount() <= MOST_FACETS)
-                        .ifPresent(surface -> maps.add(before.containsKey(name)
-                                ? before.get(name)
-                                : sampling.unsampled(SurfaceCells.of(scene, surface, ALONG))));
+                        .ifPresent(surface -> maps.add(
+                                before.containsKey(name)
+                                        ? before.get(name)
+                                        : sampling.unsampled(SurfaceCells.of(scene, surface, ALONG))));
             }
             refine(sampling, maps, stop, post);
         });
     }
 
     private void refine(
-            MapSampling sampling,
-            List<SurfaceMap> first,
-            BooleanSupplier stop,
-            Consumer<UnaryOperator<Content>> post) {
+            MapSampling sampling, List<SurfaceMap> first, BooleanSupplier stop, Consumer<UnaryOperator<Content>> post) {
         List<SurfaceMap> maps = first;
         try (Workers workers = new Workers(threads)) {
             for (int round = 0; round < ROUNDS && !maps.isEmpty() && !stop.getAsBoolean(); round++) {

@@ -53,15 +53,17 @@ public final class SavedFacts {
         } catch (IOException | JacksonException unreadable) {
             throw new Unusable(file + ": no such file, or not JSON, expected a result written by check --json");
         }
-        if (root.path("format_version").asInt(0) != FORMAT || !root.path("surfaces").isArray()) {
+        if (root.path("format_version").asInt(0) != FORMAT
+                || !root.path("surfaces").isArray()) {
             throw new Unusable(file + ": expected a result written by check --json, format " + FORMAT);
         }
         if (!root.at("/layout/sha256").asString("").equals(sha256)) {
             throw new Unusable(file + ": is the result of another layout or revision");
         }
         try {
-            return new SavedFacts(root).facts(file + " (sampled with seed "
-                    + root.at("/sampling/seed").asString("?") + ")");
+            return new SavedFacts(root)
+                    .facts(file + " (sampled with seed "
+                            + root.at("/sampling/seed").asString("?") + ")");
         } catch (RuntimeException incomplete) {
             throw new Unusable(file + ": is not whole");
         }
@@ -109,8 +111,7 @@ public final class SavedFacts {
                     ? "cell (" + cell.get(0).asInt() + "," + cell.get(1).asInt() + "): "
                     : "";
             judged.computeIfAbsent(outcome.path("surface").asString(), s -> new ArrayList<>())
-                    .add(Facts.judged(
-                            name, keepDark, verdict(outcome.path("verdict")), where, evidence, confidence));
+                    .add(Facts.judged(name, keepDark, verdict(outcome.path("verdict")), where, evidence, confidence));
             if (evidence.margin().isPresent() && evidence.margin().get().millimetres() < least) {
                 least = evidence.margin().get().millimetres();
                 leastWords = Facts.margin(evidence);

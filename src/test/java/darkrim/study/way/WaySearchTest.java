@@ -22,10 +22,11 @@ import org.junit.jupiter.api.Test;
 /** In nightglow-a the openings' walls stand between 3.8 and 5 mm above the detectors, whose top is at 0. */
 class WaySearchTest {
     private static final Scene SCENE = ShippedLayouts.scene(Path.of("geometries/nightglow-a.yaml"));
-    private static final FacetTree TREE =
-            FacetTree.build(SCENE.copyCorners(), SCENE.copyPlanes(), SCENE.bound());
-    private static final Surface WALL = SCENE.surface("lid/opening[1,2]/wall/-x").orElseThrow();
-    private static final Surface ACTIVE = SCENE.surface("mosaic/die[1,2]/active").orElseThrow();
+    private static final FacetTree TREE = FacetTree.build(SCENE.copyCorners(), SCENE.copyPlanes(), SCENE.bound());
+    private static final Surface WALL =
+            SCENE.surface("lid/opening[1,2]/wall/-x").orElseThrow();
+    private static final Surface ACTIVE =
+            SCENE.surface("mosaic/die[1,2]/active").orElseThrow();
 
     private static List<Way> find(Surface receiver, Surface via, boolean mirror) {
         return new WaySearch(SCENE, TREE).find(receiver, via, mirror, 12, 20_000, () -> false);
@@ -59,11 +60,7 @@ class WaySearchTest {
     void aMirrorThrowsLightBackAtTheAngleAtWhichItCame() {
         Beam beam = Beam.of(new Pupil(
                 Ring.disc(22.5),
-                new Frame(
-                        Vector3D.of(0, 0, 320),
-                        Vector3D.Unit.PLUS_X,
-                        Vector3D.Unit.MINUS_Y,
-                        Vector3D.Unit.MINUS_Z)));
+                new Frame(Vector3D.of(0, 0, 320), Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y, Vector3D.Unit.MINUS_Z)));
         Scene scene = new SceneBuilder()
                 .solid("mirror", Finish.ABSORBER, Place.IN_CODE)
                 .quad("mirror", at(-5, -5, 0), at(5, -5, 0), at(5, 5, 0), at(-5, 5, 0))

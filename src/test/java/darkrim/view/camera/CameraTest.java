@@ -57,12 +57,11 @@ class CameraTest {
         Vector3D right = camera.right();
         Vector3D up = camera.up();
         assertThat(camera.back().distance(right.cross(up))).isLessThan(1e-12);
-        Vector3D expected =
-                switch (direction) {
-                    case TOP -> Vector3D.Unit.PLUS_Y;
-                    case BOTTOM -> Vector3D.Unit.MINUS_Y;
-                    default -> Vector3D.Unit.PLUS_Z;
-                };
+        Vector3D expected = switch (direction) {
+            case TOP -> Vector3D.Unit.PLUS_Y;
+            case BOTTOM -> Vector3D.Unit.MINUS_Y;
+            default -> Vector3D.Unit.PLUS_Z;
+        };
         assertThat(up.distance(expected)).isLessThan(1e-12);
     }
 
@@ -77,9 +76,7 @@ class CameraTest {
                 Vector3D seen = camera.project(corner, width, 400);
                 assertThat(seen.getX()).isBetween(0.0, width);
                 assertThat(seen.getY()).isBetween(0.0, 400.0);
-                used = Math.max(
-                        used,
-                        Math.max(Math.abs(seen.getX() / width - 0.5), Math.abs(seen.getY() / 400 - 0.5)));
+                used = Math.max(used, Math.max(Math.abs(seen.getX() / width - 0.5), Math.abs(seen.getY() / 400 - 0.5)));
             }
             // Room of 6 % around it, a little less in perspective.
             assertThat(used).isBetween(0.44, 0.5);

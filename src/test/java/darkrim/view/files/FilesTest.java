@@ -51,8 +51,7 @@ class FilesTest {
     @Test
     void windowsAreRememberedByLayout() {
         Memory memory = new Memory(folder.resolve("deep/windows.properties"));
-        Memory.Window window =
-                new Memory.Window(10, 20, 1280, 800, new Camera(Vector3D.of(1, 2, 3), 40, 50, 60, true));
+        Memory.Window window = new Memory.Window(10, 20, 1280, 800, new Camera(Vector3D.of(1, 2, 3), 40, 50, 60, true));
         assertThat(memory.recall(Path.of("a.yaml"))).isEmpty();
         assertThat(memory.remember(Path.of("a.yaml"), window)).isTrue();
         assertThat(memory.recall(Path.of("a.yaml"))).contains(window);

@@ -49,7 +49,8 @@ class FlatMapTest {
         assertThat(profile.get(100).value()).isNaN();
         assertThat(profile.get(100).distance()).isCloseTo(SIDE + 2, within(1e-9));
         assertThat(profile.get(50).value())
-                .isEqualTo(map.map().value(LightKind.DIRECT, map.cell(SIDE / 2 + 1e-9, 1).orElseThrow()));
+                .isEqualTo(map.map()
+                        .value(LightKind.DIRECT, map.cell(SIDE / 2 + 1e-9, 1).orElseThrow()));
         // Every pixel sees the whole pupil under less than 10 deg.
         assertThat(profile.get(50).value()).isBetween(0.9, 1.01);
     }

@@ -48,7 +48,8 @@ class PickerTest {
         assertThat(hit.surface()).isEmpty();
         assertThat(hit.name()).isEqualTo("lid");
         assertThat(hit.point().getZ()).isCloseTo(4.4, within(1e-9));
-        Hit hidden = PICKER.first(down(0.5, -20.1), s -> isShown(s, "lid"), section).orElseThrow();
+        Hit hidden =
+                PICKER.first(down(0.5, -20.1), s -> isShown(s, "lid"), section).orElseThrow();
         assertThat(hidden.name()).startsWith("mosaic/");
     }
 

@@ -83,7 +83,8 @@ class SectionCutTest {
     void anOutlineWithAHoleIsFilledWithoutTheHole() {
         double[] square = {0, 0, 4, 0, 4, 0, 4, 4, 4, 4, 0, 4, 0, 4, 0, 0};
         double[] hole = {1, 1, 2, 3, 2, 3, 3, 1, 3, 1, 1, 1};
-        double[] both = DoubleStream.concat(Arrays.stream(square), Arrays.stream(hole)).toArray();
+        double[] both =
+                DoubleStream.concat(Arrays.stream(square), Arrays.stream(hole)).toArray();
         double[] flat = new EvenOddFill(both).triangles();
         double area = 0;
         for (int at = 0; at < flat.length; at += 6) {

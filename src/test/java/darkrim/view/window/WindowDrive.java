@@ -24,7 +24,6 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import javax.imageio.ImageIO;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
@@ -35,6 +34,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import javax.imageio.ImageIO;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -48,8 +48,7 @@ public final class WindowDrive {
     private static final double HEIGHT = 640;
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
-    private static final String LAYOUT =
-            """
+    private static final String LAYOUT = """
             title: Plate over a sheet
             revision: A
             units: {length: mm, angle: deg}
@@ -90,8 +89,7 @@ public final class WindowDrive {
             stage.setY(0);
             stage.setWidth(WIDTH);
             stage.setHeight(HEIGHT);
-            return new ViewerWindow(
-                    stage, layout, new Effort(1, Optional.empty(), Optional.of(100_000L)), memory);
+            return new ViewerWindow(stage, layout, new Effort(1, Optional.empty(), Optional.of(100_000L)), memory);
         });
         hands = new Hands(stage);
         model = window.model();
@@ -197,7 +195,8 @@ public final class WindowDrive {
         assertThat(after.elevation()).isGreaterThan(before.elevation());
         Vector3D now = pixel(15, -15, 21);
         // The mouse meets a pixel, not the point itself: within a pixel or two as it is turned.
-        assertThat(Math.hypot(now.getX() - corner.getX(), now.getY() - corner.getY())).isLessThan(3);
+        assertThat(Math.hypot(now.getX() - corner.getX(), now.getY() - corner.getY()))
+                .isLessThan(3);
     }
 
     private void zooms() {
@@ -208,7 +207,8 @@ public final class WindowDrive {
         Camera after = Hands.on(() -> model.look().camera());
         assertThat(after.span()).isLessThan(before.span());
         Vector3D now = pixel(15, 15, 21);
-        assertThat(Math.hypot(now.getX() - corner.getX(), now.getY() - corner.getY())).isLessThan(2);
+        assertThat(Math.hypot(now.getX() - corner.getX(), now.getY() - corner.getY()))
+                .isLessThan(2);
         while (!Hands.on(() -> model.look().camera().equals(before)) && Hands.on(model::canUndo)) {
             hands.key(KeyCode.CONTROL, KeyCode.Z);
         }
@@ -222,7 +222,8 @@ public final class WindowDrive {
         Hands.pause(400);
         Content content = Hands.on(model::content);
         ColourScale scale = Hands.on(() -> Scales.of(model.look(), content));
-        double value = content.facts().get().surfaces().get("lid/top").of(Light.DIRECT).value();
+        double value =
+                content.facts().get().surfaces().get("lid/top").of(Light.DIRECT).value();
         Vector3D at = pixel(12, -13, 21);
         Pixels screen = hands.screen();
         Node view = view();
@@ -288,9 +289,13 @@ public final class WindowDrive {
         hands.key(KeyCode.DOWN);
         hands.key(KeyCode.RIGHT);
         hands.key(KeyCode.DOWN);
-        Hands.until("a face chosen by keys", 5, () -> model.look().selected().filter(name ->
-                        name.startsWith("sheet/"))
-                .isPresent());
+        Hands.until(
+                "a face chosen by keys",
+                5,
+                () -> model.look()
+                        .selected()
+                        .filter(name -> name.startsWith("sheet/"))
+                        .isPresent());
         String chosen = Hands.on(() -> model.look().selected().get());
         hands.click(view(), 12, 12);
         Hands.on(() -> {
@@ -323,14 +328,17 @@ public final class WindowDrive {
         assertThat(Hands.on(() -> model.content().stage())).isEqualTo(before.stage());
         Files.writeString(layout, LAYOUT.replace("opening: 10", "opening: 12"));
         Hands.until("the repair", 20, () -> !banner.isVisible());
-        Hands.until("the new layout", 20, () -> model.content()
-                        .stage()
-                        .get()
-                        .layout()
-                        .dimensions()
-                        .get("opening")
-                        .value()
-                == 12);
+        Hands.until(
+                "the new layout",
+                20,
+                () -> model.content()
+                                .stage()
+                                .get()
+                                .layout()
+                                .dimensions()
+                                .get("opening")
+                                .value()
+                        == 12);
     }
 
     private void remembers() {

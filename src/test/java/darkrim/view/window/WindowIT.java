@@ -36,7 +36,8 @@ class WindowIT {
             assertThat(claims).as(String.join("\n", said)).hasSize(CLAIMS);
             return claims.stream()
                     .map(line -> DynamicTest.dynamicTest(
-                            line.substring("holds: ".length()), () -> assertThat(line).startsWith("holds: ")));
+                            line.substring("holds: ".length()),
+                            () -> assertThat(line).startsWith("holds: ")));
         } finally {
             display.destroy();
         }
@@ -56,7 +57,9 @@ class WindowIT {
     private static String firstLine(Process display) throws IOException {
         String number =
                 new BufferedReader(new InputStreamReader(display.getInputStream(), StandardCharsets.UTF_8)).readLine();
-        return number == null ? abort("Xvfb did not start: the window was not tried with mouse and keys") : ":" + number;
+        return number == null
+                ? abort("Xvfb did not start: the window was not tried with mouse and keys")
+                : ":" + number;
     }
 
     private List<String> said(String display) throws IOException, InterruptedException {
