@@ -46,7 +46,7 @@ final class Eye {
         if (stage.isEmpty()) {
             return Optional.empty();
         }
-        if (known.isEmpty() || known.get() != stage.get()) {
+        if (!known.equals(stage)) {
             known = stage;
             picker = stage.map(Picker::new);
         }

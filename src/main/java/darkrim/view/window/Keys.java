@@ -41,15 +41,9 @@ final class Keys {
         add("F", "fit what is shown", KeyCode.F, commands::fit);
         add("G", "fit the selected face", KeyCode.G, commands::fitSelection);
         add("Home", "the first direction", KeyCode.HOME, commands::home);
-        KeyCode[] digits = {
-            KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5, KeyCode.DIGIT6
-        };
         for (Direction direction : Direction.values()) {
-            add(
-                    String.valueOf(direction.ordinal() + 1),
-                    "look " + direction.words(),
-                    digits[direction.ordinal()],
-                    () -> commands.look(direction));
+            String digit = String.valueOf(direction.number());
+            add(digit, "look " + direction.words(), KeyCode.getKeyCode(digit), () -> commands.look(direction));
         }
         add("P", "perspective or parallel", KeyCode.P, commands::projection);
         add("D", "direct light", KeyCode.D, () -> commands.light(Light.DIRECT));

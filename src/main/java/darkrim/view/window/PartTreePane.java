@@ -96,7 +96,7 @@ final class PartTreePane {
 
     private void refill() {
         Optional<Stage> stage = model.content().stage();
-        if (stage.isPresent() && (shown.isEmpty() || shown.get() != stage.get())) {
+        if (stage.isPresent() && !shown.equals(stage)) {
             shown = stage;
             names = stage.get().scene().surfaces().stream().map(s -> s.name()).toList();
             fill();

@@ -6,6 +6,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import javafx.scene.control.Alert;
 import javafx.scene.control.TextInputDialog;
@@ -52,7 +53,7 @@ final class PictureDialog {
     /** Saves what is seen; says if that cannot be done. */
     void save(Path file, PictureSize size) {
         try {
-            PictureFile.write(file, new Picture(model).of(size, LocalDate.now()));
+            PictureFile.write(file, new Picture(model).of(size, LocalDate.now(ZoneId.systemDefault())));
         } catch (IOException refused) {
             Alert alert = new Alert(Alert.AlertType.ERROR, "The picture could not be written to " + file + ".");
             alert.initOwner(owner);

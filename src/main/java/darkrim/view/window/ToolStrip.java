@@ -85,7 +85,7 @@ final class ToolStrip {
         for (Direction direction : Direction.values()) {
             menu.getItems()
                     .add(Commands.item(
-                            direction.words() + "   (" + (direction.ordinal() + 1) + ")",
+                            direction.words() + "   (" + direction.number() + ")",
                             () -> commands.look(direction)));
         }
         menu.getItems()
@@ -98,12 +98,10 @@ final class ToolStrip {
 
     private HBox lightChoice() {
         HBox row = new HBox();
-        String[] names = {"Direct", "Reflected", "Total", "Parts"};
-        String[] keys = {"D", "R", "T", "N"};
         for (Light light : Light.values()) {
-            ToggleButton button = new ToggleButton(names[light.ordinal()]);
+            ToggleButton button = new ToggleButton(light.title());
             button.setId("light-" + light.name().toLowerCase(Locale.ROOT));
-            button.setTooltip(new Tooltip("Show " + light.words() + " (" + keys[light.ordinal()] + ")"));
+            button.setTooltip(new Tooltip("Show " + light.words() + " (" + light.key() + ")"));
             button.setOnAction(event -> {
                 commands.light(light);
                 follow();

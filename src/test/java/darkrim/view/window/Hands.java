@@ -4,6 +4,7 @@ import darkrim.view.files.PictureFile;
 import darkrim.view.files.Pixels;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -137,8 +138,8 @@ final class Hands {
     }
 
     void type(String text) {
-        for (char letter : text.toCharArray()) {
-            key(KeyCode.getKeyCode(String.valueOf(letter).toUpperCase(java.util.Locale.ROOT)));
+        for (int i = 0; i < text.length(); i++) {
+            key(KeyCode.getKeyCode(text.substring(i, i + 1).toUpperCase(Locale.ROOT)));
         }
     }
 

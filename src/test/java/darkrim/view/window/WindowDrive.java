@@ -231,7 +231,7 @@ public final class WindowDrive {
             Point2D point = view.localToScreen(at.getX(), at.getY());
             return new double[] {point.getX() - stage.getX(), point.getY() - stage.getY()};
         });
-        int seen = screen.argb()[(int) corner[1] * screen.width() + (int) corner[0]];
+        int seen = screen.argb()[((int) corner[1]) * screen.width() + (int) corner[0]];
         assertThat(Integer.toHexString(seen)).isEqualTo(Integer.toHexString(scale.argb(value)));
     }
 
