@@ -108,6 +108,18 @@ public final class LeastShare {
         return search(surface, goal, stop);
     }
 
+    /**
+     * Bounds that tell on which side of a limit the least share lies, and come no nearer than that takes.
+     *
+     * @param surface the surface
+     * @param limit the limit, 0 to 1
+     * @param stop whether to stop and keep what is known
+     */
+    public Bracket sideOf(Surface surface, double limit, BooleanSupplier stop) {
+        Goal goal = (low, high, spent) -> low >= limit || high < limit ? 0 : Math.max(FINEST, 0.5 * (high - limit));
+        return search(surface, goal, stop);
+    }
+
     private Bracket search(Surface surface, Goal goal, BooleanSupplier stop) {
         SeenFromAll seen = new SeenFromAll(scene, tree, corners, edges, tolerance, mostPairs, stop);
         PriorityQueue<Piece> queue = new PriorityQueue<>(Comparator.comparingDouble(Piece::share));

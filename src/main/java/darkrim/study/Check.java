@@ -2,7 +2,6 @@ package darkrim.study;
 
 import darkrim.assembly.Assembly;
 import darkrim.assembly.Feasibility;
-import darkrim.assembly.Selection;
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
@@ -12,9 +11,6 @@ import darkrim.layout.LayoutReading;
 import darkrim.layout.SamplingSpec;
 import darkrim.light.Transport;
 import darkrim.scene.Scene;
-import darkrim.scene.SceneFactory;
-import darkrim.scene.Surface;
-import darkrim.study.contact.PartContacts;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Demand;
 import darkrim.verdict.Judge;
@@ -79,15 +75,13 @@ public final class Check {
     public static CheckResult of(Layout layout, Findings findings, Effort effort, Plan plan, Watch watch)
             throws UnusableInput {
         long start = System.nanoTime();
-        Assembly assembly = Assembly.of(layout, findings);
-        findings.throwIfErrors();
-        Scene scene = SceneFactory.of(layout, assembly);
-        FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
-        PartContacts.check(assembly, scene, tree, findings, watch);
-        findings.throwIfErrors();
+        PlacedScene placed = PlacedScene.of(layout, findings, watch);
+        Assembly assembly = placed.assembly();
+        Scene scene = placed.scene();
+        FacetTree tree = placed.tree();
         List<Feasibility> feasibility = Feasibility.of(assembly, layout.beam(), layout.placementError(), findings);
         SamplingSpec asked = effort.over(layout.sampling());
-        List<Demand> demands = demands(layout, scene);
+        List<Demand> demands = placed.demands();
         try (Workers workers = new Workers(effort.threads())) {
             ProvenLight proven = new ProvenLight(scene, tree, watch::stop);
             Judge judge = new Judge(new Transport(scene, tree, asked.seed()), proven, workers, asked, plan);
@@ -111,18 +105,6 @@ public final class Check {
                     warnings,
                     new CheckResult.Timing(proofs, measured, secondsSince(start)));
         }
-    }
-
-    private static List<Demand> demands(Layout layout, Scene scene) {
-        return layout.requirements().stream()
-                .map(requirement -> {
-                    Selection selection = Selection.of(requirement.surfaces());
-                    List<Surface> surfaces = scene.surfaces().stream()
-                            .filter(surface -> selection.selects(surface.name()))
-                            .toList();
-                    return new Demand(requirement, surfaces);
-                })
-                .toList();
     }
 
     private static double secondsSince(long start) {

@@ -46,7 +46,7 @@ public record RequirementMargin(
     }
 
     /** The margin of what was checked. */
-    static RequirementMargin of(RequirementResult result, Scene scene) {
+    public static RequirementMargin of(RequirementResult result, Scene scene) {
         Requirement requirement = result.requirement();
         Found least = requirement.condition() instanceof Requirement.AtMost limit
                 ? sampled(result, limit)
