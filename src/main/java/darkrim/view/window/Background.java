@@ -29,6 +29,10 @@ final class Background implements AutoCloseable {
     }
 
     private void follow() {
+        if (model.content().moving()) {
+            // Maps and ways wait until the dimension rests.
+            return;
+        }
         boolean newLayout = !model.content().stage().equals(stage);
         boolean newFacts = newLayout || !model.content().facts().equals(facts);
         boolean otherFace = !model.look().selected().equals(selected);

@@ -55,6 +55,11 @@ final class Errand implements AutoCloseable {
         });
     }
 
+    /** Ends what is being done. */
+    void stop() {
+        asked.incrementAndGet();
+    }
+
     @Override
     public void close() {
         asked.incrementAndGet();

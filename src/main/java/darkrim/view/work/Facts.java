@@ -4,8 +4,13 @@ import darkrim.layout.Requirement;
 import darkrim.present.EvidenceWords;
 import darkrim.present.Figures;
 import darkrim.present.LightPath;
+import darkrim.present.MarginWords;
+import darkrim.scene.Scene;
 import darkrim.study.CheckResult;
+import darkrim.study.RequirementMargin;
+import darkrim.study.live.LiveState;
 import darkrim.verdict.Evidence;
+import darkrim.verdict.Judgement;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.SurfaceResult;
@@ -49,38 +54,85 @@ public record Facts(
      * @param source where it comes from, in words
      */
     public static Facts of(CheckResult result, String source) {
-        double confidence = result.effort().confidence();
+        return of(result.judgement(), result.scene(), result.effort().confidence(), Map.of(), Map.of(), source);
+    }
+
+    /**
+     * What is found of a position while a dimension is dragged.
+     *
+     * @param state the position
+     * @param direct direct light of surfaces by name, for those of which the position tells none yet
+     */
+    static Facts of(LiveState.Placed state, Map<String, Reading> direct) {
+        Map<String, String> margins = new HashMap<>();
+        for (Requirement requirement : state.layout().requirements()) {
+            RequirementMargin margin = state.margins().get(requirement.name());
+            if (margin != null && !Double.isNaN(margin.margin())) {
+                String unit = MarginWords.unit(requirement);
+                margins.put(requirement.name(), MarginWords.of(margin) + (unit.equals("1") ? "" : " " + unit));
+            }
+        }
+        String source =
+                switch (state.detail()) {
+                    case DIRECT -> "while dragging: direct light by proof, margins follow";
+                    case MARGINS -> "while dragging: direct light and margins, reflected light follows";
+                    case REFLECTED -> "while dragging: reflected light grows finer";
+                    case FINISHED -> "of the dragged position, whole";
+                };
+        double confidence = state.layout().sampling().confidence();
+        return of(state.judgement(), state.scene(), confidence, margins, direct, source);
+    }
+
+    private static Facts of(
+            Judgement judgement,
+            Scene scene,
+            double confidence,
+            Map<String, String> margins,
+            Map<String, Reading> direct,
+            String source) {
         Map<String, List<Judged>> judged = new HashMap<>();
         List<RequirementFact> requirements = new ArrayList<>();
-        for (RequirementResult requirement : result.judgement().requirements()) {
+        for (RequirementResult requirement : judgement.requirements()) {
+            String name = requirement.requirement().name();
             requirements.add(new RequirementFact(
-                    requirement.requirement().name(),
+                    name,
                     requirement.verdict(),
-                    requirement.outcomes().isEmpty()
-                            ? ""
-                            : requirement.worst().surface().name(),
-                    requirement.leastMargin().map(o -> margin(o.evidence())).orElse("")));
+                    requirement.outcomes().isEmpty() ? "" : requirement.worst().surface().name(),
+                    margins.containsKey(name)
+                            ? margins.get(name)
+                            : requirement
+                                    .leastMargin()
+                                    .map(outcome -> margin(outcome.evidence()))
+                                    .orElse("")));
             for (Outcome outcome : requirement.outcomes()) {
-                judged.computeIfAbsent(outcome.surface().name(), name -> new ArrayList<>())
+                judged.computeIfAbsent(outcome.surface().name(), surface -> new ArrayList<>())
                         .add(judged(requirement.requirement(), outcome, confidence));
             }
         }
         Map<String, SurfaceFacts> surfaces = new HashMap<>();
-        for (SurfaceResult surface : result.judgement().surfaces()) {
-            List<PathFact> paths = LightPath.to(surface, result.scene().surfaces()).stream()
-                    .map(path ->
-                            new PathFact(path.via().name(), path.part(), path.share(), Reading.of(path.irradiance())))
+        for (SurfaceResult surface : judgement.surfaces()) {
+            String name = surface.surface().name();
+            List<PathFact> paths = LightPath.to(surface, scene.surfaces()).stream()
+                    .map(path -> new PathFact(
+                            path.via().name(), path.part(), path.share(), Reading.of(path.irradiance())))
                     .toList();
-            boolean dark = surface.darkness().orElse(null) instanceof Evidence.ProvedDark;
             surfaces.put(
-                    surface.surface().name(),
+                    name,
                     new SurfaceFacts(
-                            dark ? Reading.NONE : Reading.of(surface.direct().irradiance()),
+                            direct(surface, direct.getOrDefault(name, Reading.UNKNOWN)),
                             Reading.of(surface.onceReflected().irradiance()),
-                            judged.getOrDefault(surface.surface().name(), List.of()),
+                            judged.getOrDefault(name, List.of()),
                             paths));
         }
-        return new Facts(source, result.judgement().verdict(), requirements, surfaces);
+        return new Facts(source, judgement.verdict(), requirements, surfaces);
+    }
+
+    private static Reading direct(SurfaceResult surface, Reading otherwise) {
+        if (surface.darkness().orElse(null) instanceof Evidence.ProvedDark) {
+            return Reading.NONE;
+        }
+        Reading own = Reading.of(surface.direct().irradiance());
+        return own.equals(Reading.UNKNOWN) ? otherwise : own;
     }
 
     private static Judged judged(Requirement requirement, Outcome outcome, double confidence) {

@@ -51,6 +51,11 @@ public final class Loader implements AutoCloseable {
         });
     }
 
+    /** Ends the check, as when a dimension is dragged. */
+    public void stop() {
+        errand.stop();
+    }
+
     private void run(Optional<Path> saved, BooleanSupplier stop, Consumer<UnaryOperator<Content>> post)
             throws UnusableInput {
         post.accept(content -> content.doing("reading the layout", -1));
