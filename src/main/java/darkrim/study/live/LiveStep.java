@@ -4,6 +4,7 @@ import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Layout;
+import darkrim.layout.Requirement;
 import darkrim.layout.SamplingSpec;
 import darkrim.light.Transport;
 import darkrim.scene.Surface;
@@ -129,7 +130,7 @@ final class LiveStep {
         Judgement direct = quick.decide(placed.demands(), known, always);
         Reporter reporter = (judgement, detail) -> report(placed, warnings, judgement, detail, listener);
         reporter.report(direct, LiveDetail.DIRECT);
-        if (!measure(placed, direct.requirements(), direct, reporter)) {
+        if (!measure(placed, direct.requirements(), direct, LiveDetail.MARGINS, reporter)) {
             return;
         }
         Watch patient = new Stop(() -> closed.getAsBoolean() || overtaken.getAsBoolean());
@@ -144,7 +145,8 @@ final class LiveStep {
                 reporter.report(look, LiveDetail.REFLECTED);
             }
         });
-        if (!judgement.stopped() && measure(placed, settled(direct, judgement), judgement, reporter)) {
+        if (!judgement.stopped()
+                && measure(placed, settled(direct, judgement), judgement, LiveDetail.REFLECTED, reporter)) {
             reporter.report(judgement, LiveDetail.FINISHED);
         }
     }
@@ -184,30 +186,35 @@ final class LiveStep {
     }
 
     private static boolean isSampled(RequirementResult result) {
-        return result.requirement().condition() instanceof darkrim.layout.Requirement.AtMost;
+        return result.requirement().condition() instanceof Requirement.AtMost;
     }
 
     /** Measures margins, each handed over when it is known; false if that was given up. */
     private boolean measure(
-            PlacedScene placed, List<RequirementResult> results, Judgement judgement, Reporter reporter) {
+            PlacedScene placed,
+            List<RequirementResult> results,
+            Judgement judgement,
+            LiveDetail detail,
+            Reporter reporter) {
         BooleanSupplier stop =
                 () -> closed.getAsBoolean() || (overtaken.getAsBoolean() && age() > PATIENCE_MS * 1_000_000L);
         LiveMargins search = new LiveMargins(placed, memory, values(), stop);
         List<Callable<Boolean>> tasks = results.stream()
                 .filter(result -> !isSampled(result) || result.verdict() != Verdict.UNDECIDED)
                 .sorted(Comparator.comparingDouble(search::urgency))
-                .<Callable<Boolean>>map(result -> () -> measure(search, result, judgement, reporter))
+                .<Callable<Boolean>>map(result -> () -> measure(search, result, judgement, detail, reporter))
                 .toList();
         return workers.all(tasks.stream()).stream().allMatch(found -> found) && !stop.getAsBoolean();
     }
 
-    private boolean measure(LiveMargins search, RequirementResult result, Judgement judgement, Reporter reporter) {
+    private boolean measure(
+            LiveMargins search, RequirementResult result, Judgement judgement, LiveDetail detail, Reporter reporter) {
         Optional<LiveMargins.Found> found = search.of(result);
         found.ifPresent(margin -> {
             synchronized (lock) {
                 margins.put(result.requirement().name(), margin.requirement());
                 margin.bySurface().forEach((surface, light) -> bySurface.merge(surface, light, LightMargin::or));
-                reporter.report(judgement, LiveDetail.MARGINS);
+                reporter.report(judgement, detail);
             }
         });
         return found.isPresent();
