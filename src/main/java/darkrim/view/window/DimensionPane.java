@@ -1,6 +1,7 @@
 package darkrim.view.window;
 
 import darkrim.layout.Dimension;
+import darkrim.layout.DimensionEdit;
 import darkrim.layout.Quantity;
 import darkrim.present.Figures;
 import darkrim.view.parts.Stage;
@@ -12,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
@@ -34,8 +36,11 @@ final class DimensionPane {
     private final WriteBackAction writeBack;
     private final VBox sliders = new VBox(4);
     private final Label verdict = new Label();
-    private final Button write = ToolStrip.button("Write into the layout file", "Change the values in the file; all else in it stays");
-    private final Button reset = ToolStrip.button("As the file has them", "Take all dimensions back to what the file says");
+    private final Button write =
+            ToolStrip.button("Write into the layout file", "Change the values in the file; all else in it stays");
+    private final Button reset =
+            ToolStrip.button("As the file has them", "Take all dimensions back to what the file says");
+    private final CheckBox formulas = new CheckBox("replace formulas by numbers");
     private final VBox box = new VBox(8);
     private final Map<String, Slider> byName = new HashMap<>();
     private Map<String, Dimension> written = Map.of();
@@ -51,10 +56,11 @@ final class DimensionPane {
         verdict.setWrapText(true);
         verdict.getStyleClass().add("note");
         write.setId("write-back");
-        write.setOnAction(event -> writeBack.run());
+        write.setOnAction(event ->
+                writeBack.run(formulas.isSelected() ? DimensionEdit.Formulas.REPLACE : DimensionEdit.Formulas.REFUSE));
         reset.setId("reset-dimensions");
         reset.setOnAction(event -> reset());
-        box.getChildren().addAll(verdict, sliders, write, reset);
+        box.getChildren().addAll(verdict, sliders, write, formulas, reset);
         model.onContent(this::follow);
     }
 
@@ -74,16 +80,23 @@ final class DimensionPane {
             written = stage.get().layout().dimensions();
             fill();
         }
-        verdict.setText(written.isEmpty()
-                ? "This layout names no dimensions; put some under 'dimensions' to drag them."
-                : moved
-                        ? model.content().facts().map(facts -> facts.source()).orElse("")
-                        : "Drag a dimension: verdicts and margins follow at once, reflected light a little later.");
+        verdict.setText(
+                written.isEmpty()
+                        ? "This layout names no dimensions; put some under 'dimensions' to drag them."
+                        : moved
+                                ? model.content()
+                                        .facts()
+                                        .map(facts -> facts.source())
+                                        .orElse("")
+                                : "Drag a dimension: verdicts and margins follow at once, reflected light a little later.");
     }
 
     private void fill() {
         sliders.getChildren().clear();
         byName.clear();
+        boolean any = written.values().stream().anyMatch(DimensionPane::isFormula);
+        formulas.setVisible(any);
+        formulas.setManaged(any);
         written.values().forEach(dimension -> sliders.getChildren().add(line(dimension)));
     }
 

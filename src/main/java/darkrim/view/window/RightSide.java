@@ -5,14 +5,15 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 
-/** The pages at the right: what is known of a face, and its map. */
+/** The pages at the right: what is known of a face, the dimensions, and maps. */
 final class RightSide {
     private final TabPane tabs = new TabPane();
 
-    RightSide(DetailPane details, MapPane map) {
+    RightSide(DetailPane details, DimensionPane dimensions, MapPane map) {
         tabs.setId("pages");
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         add("Findings", details.node());
+        add("Dimensions", scrolled(dimensions.node()));
         add("Map", scrolled(map.node()));
         tabs.setPrefWidth(310);
         tabs.setMinWidth(220);

@@ -85,8 +85,7 @@ final class ToolStrip {
         for (Direction direction : Direction.values()) {
             menu.getItems()
                     .add(Commands.item(
-                            direction.words() + "   (" + direction.number() + ")",
-                            () -> commands.look(direction)));
+                            direction.words() + "   (" + direction.number() + ")", () -> commands.look(direction)));
         }
         menu.getItems()
                 .addAll(

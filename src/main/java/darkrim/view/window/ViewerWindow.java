@@ -6,6 +6,7 @@ import darkrim.view.files.FileWatch;
 import darkrim.view.files.Memory;
 import darkrim.view.look.Look;
 import darkrim.view.work.Content;
+import darkrim.view.work.Dragging;
 import darkrim.view.work.Loader;
 import darkrim.view.work.ViewModel;
 import java.nio.file.Path;
@@ -40,6 +41,7 @@ public final class ViewerWindow {
     private final Loader loader;
     private final FileWatch watch;
     private final Background background;
+    private final Dragging dragging;
     private boolean seen;
 
     /**
@@ -60,7 +62,8 @@ public final class ViewerWindow {
         Effort behind = new Effort(threads, effort.seed(), effort.mostSamples());
         loader = new Loader(layout, behind, change -> Platform.runLater(() -> model.show(change)));
         background = new Background(model, threads);
-        watch = new FileWatch(layout, () -> loader.load(Optional.empty()));
+        dragging = new Dragging(layout, behind, change -> Platform.runLater(() -> model.show(change)));
+        watch = new FileWatch(layout, () -> Platform.runLater(this::reload));
         PartTreePane tree = new PartTreePane(model, commands);
         DetailPane details = new DetailPane(model, commands);
         StatusLine status = new StatusLine(model);
@@ -68,7 +71,10 @@ public final class ViewerWindow {
         ToolStrip tools = new ToolStrip(model, commands, picture::ask);
         VBox middle = new VBox(new FindingBanner(model).node(), viewport.node());
         VBox.setVgrow(viewport.node(), Priority.ALWAYS);
-        RightSide right = new RightSide(details, new MapPane(model));
+        RightSide right = new RightSide(
+                details,
+                new DimensionPane(model, dragging, loader, new WriteBackAction(model, dragging, layout)),
+                new MapPane(model));
         SplitPane split = new SplitPane(tree.node(), middle, right.node());
         split.setDividerPositions(0.2, 0.76);
         SplitPane.setResizableWithParent(tree.node(), false);
@@ -92,6 +98,12 @@ public final class ViewerWindow {
         place();
         model.onContent(this::begin);
         stage.setOnHidden(event -> close());
+    }
+
+    /** The file has changed. */
+    private void reload() {
+        dragging.reset();
+        loader.load(Optional.empty());
     }
 
     private static void shortcut(Scene scene, KeyCode code, Runnable action) {
@@ -157,6 +169,7 @@ public final class ViewerWindow {
         }
         watch.close();
         loader.close();
+        dragging.close();
         background.close();
     }
 

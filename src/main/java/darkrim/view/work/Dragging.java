@@ -89,7 +89,8 @@ public final class Dragging implements AutoCloseable {
                     .map(Finding::message)
                     .findFirst()
                     .orElse("no such parts");
-            post.accept(content -> content.noting("not possible with this value, the last possible one is shown: " + why));
+            post.accept(
+                    content -> content.noting("not possible with this value, the last possible one is shown: " + why));
         } else if (state instanceof LiveState.Broken broken) {
             post.accept(content -> content.noting("the program broke at this value: " + broken.cause()));
         }
@@ -117,8 +118,8 @@ public final class Dragging implements AutoCloseable {
         Set<Surface> dark = placed.scene().surfaces().stream()
                 .filter(surface -> known.surfaces().get(surface.name()).isDark())
                 .collect(Collectors.toSet());
-        MapSampling sampling =
-                new MapSampling(placed.scene(), placed.tree(), position.layout().sampling().seed(), dark);
+        MapSampling sampling = new MapSampling(
+                placed.scene(), placed.tree(), position.layout().sampling().seed(), dark);
         List<SurfaceMap> maps = placed.scene().surfaces().stream()
                 .filter(surface -> !dark.contains(surface))
                 .map(surface -> sampling.unsampled(SurfaceCells.whole(placed.scene(), surface)))

@@ -72,13 +72,12 @@ public record Facts(
                 margins.put(requirement.name(), MarginWords.of(margin) + (unit.equals("1") ? "" : " " + unit));
             }
         }
-        String source =
-                switch (state.detail()) {
-                    case DIRECT -> "while dragging: direct light by proof, margins follow";
-                    case MARGINS -> "while dragging: direct light and margins, reflected light follows";
-                    case REFLECTED -> "while dragging: reflected light grows finer";
-                    case FINISHED -> "of the dragged position, whole";
-                };
+        String source = switch (state.detail()) {
+            case DIRECT -> "while dragging: direct light by proof, margins follow";
+            case MARGINS -> "while dragging: direct light and margins, reflected light follows";
+            case REFLECTED -> "while dragging: reflected light grows finer";
+            case FINISHED -> "of the dragged position, whole";
+        };
         double confidence = state.layout().sampling().confidence();
         return of(state.judgement(), state.scene(), confidence, margins, direct, source);
     }
@@ -97,7 +96,9 @@ public record Facts(
             requirements.add(new RequirementFact(
                     name,
                     requirement.verdict(),
-                    requirement.outcomes().isEmpty() ? "" : requirement.worst().surface().name(),
+                    requirement.outcomes().isEmpty()
+                            ? ""
+                            : requirement.worst().surface().name(),
                     margins.containsKey(name)
                             ? margins.get(name)
                             : requirement
@@ -113,8 +114,8 @@ public record Facts(
         for (SurfaceResult surface : judgement.surfaces()) {
             String name = surface.surface().name();
             List<PathFact> paths = LightPath.to(surface, scene.surfaces()).stream()
-                    .map(path -> new PathFact(
-                            path.via().name(), path.part(), path.share(), Reading.of(path.irradiance())))
+                    .map(path ->
+                            new PathFact(path.via().name(), path.part(), path.share(), Reading.of(path.irradiance())))
                     .toList();
             surfaces.put(
                     name,

@@ -65,6 +65,11 @@ final class Hands {
         return on(() -> stage.getScene().lookup("#" + id));
     }
 
+    /** As {@link #find}, on the window's thread. */
+    Node lookup(String id) {
+        return stage.getScene().lookup("#" + id);
+    }
+
     void moveTo(Node node, double x, double y) {
         on(() -> {
             Point2D point = node.localToScreen(x, y);

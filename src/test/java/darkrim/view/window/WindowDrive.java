@@ -30,6 +30,8 @@ import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TabPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.VBox;
@@ -53,7 +55,7 @@ public final class WindowDrive {
             revision: A
             units: {length: mm, angle: deg}
             dimensions:
-              opening: 10
+              opening: 10   # side of the opening
             finishes:
               black: {diffuse: 0.04}
             beam:
@@ -70,6 +72,7 @@ public final class WindowDrive {
             requirements:
               back-dark: {surfaces: sheet/back, direct: none}
               front-dark: {surfaces: sheet/front, direct: none}
+              wide: {surfaces: sheet/front, direct: {at_most: 0.2}}
             """;
 
     private final Path folder;
@@ -138,6 +141,7 @@ public final class WindowDrive {
         claim("the ruler measures between two clicked points in mm", this::measures);
         claim("a search finds faces by words, and keys alone hide and show", this::searches);
         claim("a picture is saved whole, in the size that was chosen", this::saves);
+        claim("dragging a dimension changes the verdict, and its value is written into the file", this::drags);
         claim("an error in the file is shown at its place while the last good state stays", this::reloads);
         claim("the camera is remembered for the layout", this::remembers);
     }
@@ -316,6 +320,56 @@ public final class WindowDrive {
         assertThat(image.getWidth()).isEqualTo(640);
         assertThat(image.getHeight()).isEqualTo(480);
         assertThat(Arrays.stream(pixels.argb()).distinct().count()).isGreaterThan(20);
+    }
+
+    private Verdict wide() {
+        return model.content().facts().get().requirements().stream()
+                .filter(requirement -> requirement.name().equals("wide"))
+                .findFirst()
+                .orElseThrow()
+                .verdict();
+    }
+
+    private void drags() throws IOException {
+        Hands.on(() -> {
+            ((TabPane) hands.lookup("pages")).getSelectionModel().select(1);
+            return true;
+        });
+        assertThat(Hands.on(this::wide)).isEqualTo(Verdict.PASS);
+        Node slider = hands.find("slider-opening");
+        double width = Hands.on(() -> slider.getLayoutBounds().getWidth());
+        double middle = Hands.on(() -> slider.getLayoutBounds().getHeight() / 2);
+        hands.drag(slider, width / 2, middle, width / 2, 0, MouseButton.PRIMARY);
+        Hands.until("the other verdict", 60, () -> wide() == Verdict.FAIL);
+        double value = Hands.on(() -> ((Slider) slider).getValue());
+        assertThat(value).isGreaterThan(12);
+        hands.click("write-back");
+        Hands.until(
+                "the new file",
+                20,
+                () -> model.content()
+                        .stage()
+                        .get()
+                        .layout()
+                        .dimensions()
+                        .get("opening")
+                        .text()
+                        .startsWith("12"));
+        assertThat(Files.readString(layout))
+                .contains("   # side of the opening")
+                .contains("opening: 12");
+        Files.writeString(layout, LAYOUT);
+        Hands.until(
+                "the old file",
+                20,
+                () -> model.content()
+                                .stage()
+                                .get()
+                                .layout()
+                                .dimensions()
+                                .get("opening")
+                                .value()
+                        == 10);
     }
 
     private void reloads() throws IOException {
