@@ -6,11 +6,14 @@ import darkrim.layout.Quantity;
 import darkrim.present.Figures;
 import darkrim.view.parts.Stage;
 import darkrim.view.work.Dragging;
+import darkrim.view.work.Facts;
 import darkrim.view.work.Loader;
 import darkrim.view.work.ViewModel;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -29,6 +32,8 @@ final class DimensionPane {
 
     private static final double LEAST_REACH_MM = 2;
     private static final double LEAST_REACH_DEG = 10;
+    /** A number with or without a unit. */
+    private static final Pattern PLAIN = Pattern.compile("[-+]?[0-9.]+([eE][-+]?[0-9]+)?\\s*[a-z]*");
 
     private final ViewModel model;
     private final Dragging dragging;
@@ -42,7 +47,9 @@ final class DimensionPane {
             ToolStrip.button("As the file has them", "Take all dimensions back to what the file says");
     private final CheckBox formulas = new CheckBox("replace formulas by numbers");
     private final VBox box = new VBox(8);
-    private final Map<String, Slider> byName = new HashMap<>();
+    private final Map<String, Slider> sliderOf = new HashMap<>();
+    private final Map<String, TextField> fieldOf = new HashMap<>();
+    private final VerdictList verdicts = new VerdictList();
     private Map<String, Dimension> written = Map.of();
     private boolean following;
 
@@ -60,7 +67,7 @@ final class DimensionPane {
                 writeBack.run(formulas.isSelected() ? DimensionEdit.Formulas.REPLACE : DimensionEdit.Formulas.REFUSE));
         reset.setId("reset-dimensions");
         reset.setOnAction(event -> reset());
-        box.getChildren().addAll(verdict, sliders, write, formulas, reset);
+        box.getChildren().addAll(verdict, verdicts.node(), sliders, write, formulas, reset);
         model.onContent(this::follow);
     }
 
@@ -86,14 +93,30 @@ final class DimensionPane {
                         : moved
                                 ? model.content()
                                         .facts()
-                                        .map(facts -> facts.source())
+                                        .map(Facts::source)
                                         .orElse("")
                                 : "Drag a dimension: verdicts and margins follow at once, reflected light a little later.");
     }
 
+    /** What is reckoned from a dragged dimension moves with it. */
+    private void followOthers(Stage stage) {
+        Set<String> chosen =
+                dragging.live().map(live -> live.chosen().keySet()).orElse(Set.of());
+        following = true;
+        stage.layout().dimensions().values().forEach(dimension -> {
+            Slider slider = sliderOf.get(dimension.name());
+            if (slider != null && !chosen.contains(dimension.name())) {
+                slider.setValue(dimension.value());
+                fieldOf.get(dimension.name()).setText(Figures.limit(dimension.value()));
+            }
+        });
+        following = false;
+    }
+
     private void fill() {
         sliders.getChildren().clear();
-        byName.clear();
+        sliderOf.clear();
+        fieldOf.clear();
         boolean any = written.values().stream().anyMatch(DimensionPane::isFormula);
         formulas.setVisible(any);
         formulas.setManaged(any);
@@ -132,13 +155,13 @@ final class DimensionPane {
             entry.getChildren().add(formula);
         }
         entry.getStyleClass().add("entry");
-        byName.put(dimension.name(), slider);
+        sliderOf.put(dimension.name(), slider);
+        fieldOf.put(dimension.name(), field);
         return entry;
     }
 
     private static boolean isFormula(Dimension dimension) {
-        return dimension.text().chars().anyMatch(letter -> "+-*/(".indexOf(letter) > 0)
-                && !dimension.text().strip().matches("[-+]?[0-9.]+([eE][-+]?[0-9]+)?\\s*[a-z]*");
+        return !PLAIN.matcher(dimension.text().strip()).matches();
     }
 
     /** To a step that is round and fine enough for the slider. */

@@ -1,5 +1,7 @@
 package darkrim.view.window;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.scene.control.Alert;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
@@ -22,15 +24,20 @@ final class KeyHelp {
     KeyHelp(Stage owner, Keys keys) {
         alert.initOwner(owner);
         alert.setTitle("Mouse and keys");
-        alert.setHeaderText("Mouse and keys");
+        alert.setHeaderText(null);
+        alert.setGraphic(null);
+        alert.getDialogPane().setMinWidth(880);
         GridPane grid = new GridPane();
         grid.setHgap(16);
         grid.setVgap(2);
-        for (String[] entry : MOUSE) {
-            grid.addRow(grid.getRowCount(), new Label(entry[0]), new Label(entry[1]));
-        }
-        for (String[] entry : keys.words()) {
-            grid.addRow(grid.getRowCount(), new Label(entry[0]), new Label(entry[1]));
+        List<String[]> entries = new ArrayList<>(List.of(MOUSE));
+        entries.addAll(keys.words());
+        int half = (entries.size() + 1) / 2;
+        for (int i = 0; i < entries.size(); i++) {
+            // Two columns, so that it fits a small screen.
+            int column = i < half ? 0 : 3;
+            grid.add(new Label(entries.get(i)[0]), column, i % half);
+            grid.add(new Label(entries.get(i)[1]), column + 1, i % half);
         }
         alert.getDialogPane().setContent(grid);
     }
