@@ -38,7 +38,6 @@ final class DimensionPane {
     private final ViewModel model;
     private final Dragging dragging;
     private final Loader loader;
-    private final WriteBackAction writeBack;
     private final VBox sliders = new VBox(4);
     private final Label verdict = new Label();
     private final Button write =
@@ -57,7 +56,6 @@ final class DimensionPane {
         this.model = model;
         this.dragging = dragging;
         this.loader = loader;
-        this.writeBack = writeBack;
         box.getStyleClass().add("side");
         box.setId("dimensions");
         verdict.setWrapText(true);
@@ -87,6 +85,10 @@ final class DimensionPane {
             written = stage.get().layout().dimensions();
             fill();
         }
+        if (moved) {
+            followOthers(stage.get());
+        }
+        verdicts.show(model.content().facts());
         verdict.setText(
                 written.isEmpty()
                         ? "This layout names no dimensions; put some under 'dimensions' to drag them."
