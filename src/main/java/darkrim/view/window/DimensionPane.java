@@ -93,17 +93,13 @@ final class DimensionPane {
                 written.isEmpty()
                         ? "This layout names no dimensions; put some under 'dimensions' to drag them."
                         : moved
-                                ? model.content()
-                                        .facts()
-                                        .map(Facts::source)
-                                        .orElse("")
+                                ? model.content().facts().map(Facts::source).orElse("")
                                 : "Drag a dimension: verdicts and margins follow at once, reflected light a little later.");
     }
 
     /** What is reckoned from a dragged dimension moves with it. */
     private void followOthers(Stage stage) {
-        Set<String> chosen =
-                dragging.live().map(live -> live.chosen().keySet()).orElse(Set.of());
+        Set<String> chosen = dragging.live().map(live -> live.chosen().keySet()).orElse(Set.of());
         following = true;
         stage.layout().dimensions().values().forEach(dimension -> {
             Slider slider = sliderOf.get(dimension.name());
