@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** One kind of picture that {@link DrawCommand} makes: what must be sampled for it, and how it is drawn. */
 sealed interface Drawing {
@@ -53,7 +54,13 @@ sealed interface Drawing {
         }
 
         PictureWords words(LitLayout lit, List<String> notes) {
-            return new PictureWords(lit.layout(), lit.seed(), Version.number(), date, notes);
+            List<String> all = lit.stopped()
+                    ? Stream.concat(
+                                    notes.stream(),
+                                    Stream.of("The work was stopped before its end: values may be missing."))
+                            .toList()
+                    : notes;
+            return new PictureWords(lit.layout(), lit.seed(), Version.number(), date, all);
         }
 
         Subject subject(
