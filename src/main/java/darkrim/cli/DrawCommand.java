@@ -129,12 +129,13 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
                 return ExitCode.UNUSABLE;
             }
             surroundings.show(
-                    lit.warnings(), "Drawn into " + output + ": " + drawing.what(lit) + System.lineSeparator());
+                    lit.result().warnings(),
+                    "Drawn into " + output + ": " + drawing.what(lit) + System.lineSeparator());
             return lit.stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         } catch (NoSuchPoint none) {
-            String option = detector != null ? "--detector" : "--seen-from";
+            String option = detector != null ? "--detector" : point != null ? "--seen-from" : "--path";
             surroundings.errors().println("darkrim: " + option + ": " + none.getMessage() + "; nothing was drawn.");
             return ExitCode.UNUSABLE;
         }

@@ -16,6 +16,7 @@ import darkrim.study.NoSuchPoint;
 import darkrim.study.SurfaceNames;
 import darkrim.study.SurfacePoint;
 import darkrim.study.SurfaceRectangle;
+import darkrim.study.irradiance.ExampleRay;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.LitLayout;
 import darkrim.study.irradiance.MapSampling.Round;
@@ -23,12 +24,14 @@ import darkrim.study.irradiance.SurfaceCells;
 import darkrim.study.irradiance.SurfaceMap;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Verdict;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** One kind of picture that {@link DrawCommand} makes: what must be sampled for it, and how it is drawn. */
 sealed interface Drawing {
@@ -60,7 +63,7 @@ sealed interface Drawing {
                                     Stream.of("The work was stopped before its end: values may be missing."))
                             .toList()
                     : notes;
-            return new PictureWords(lit.layout(), lit.seed(), Version.number(), date, all);
+            return new PictureWords(lit.layout(), lit.result().effort().seed(), Version.number(), date, all);
         }
 
         Subject subject(
@@ -68,7 +71,8 @@ sealed interface Drawing {
                 BitSet shown,
                 ColourScale scale,
                 Map<Integer, Verdict> verdicts,
-                Optional<Section> section) {
+                Optional<Section> section,
+                List<List<Vector3D>> paths) {
             return new Subject(
                     lit.scene(),
                     shown,
@@ -78,7 +82,7 @@ sealed interface Drawing {
                     LightChoice.perRelative(lit.scene()),
                     verdicts,
                     section,
-                    List.of());
+                    paths);
         }
     }
 
@@ -105,7 +109,29 @@ sealed interface Drawing {
         private static final int SAMPLES = 128;
 
         @Override
-        public void check(Scene scene) {}
+        public void check(Scene scene) throws NoSuchPoint {
+            if (look.path().isPresent()) {
+                SurfaceNames.find(scene, look.path().get());
+            }
+        }
+
+        /** A ray to the surface that was asked for, of each class of light that is shown. */
+        private List<List<Vector3D>> paths(LitLayout lit) {
+            LightKind kind = given.light().light().orElse(LightKind.TOTAL);
+            Optional<Surface> receiver = look.path().flatMap(lit.scene()::surface);
+            if (receiver.isEmpty()) {
+                return List.of();
+            }
+            ExampleRay rays = new ExampleRay(lit.result());
+            List<List<Vector3D>> paths = new ArrayList<>();
+            if (kind != LightKind.ONCE_REFLECTED) {
+                rays.direct(receiver.get()).ifPresent(paths::add);
+            }
+            if (kind != LightKind.DIRECT) {
+                rays.reflected(receiver.get()).ifPresent(paths::add);
+            }
+            return paths;
+        }
 
         @Override
         public LitLayout.Fineness fineness() {
@@ -116,7 +142,10 @@ sealed interface Drawing {
 
         @Override
         public String what(LitLayout lit) {
-            return given.light().light().map(kind -> beginning(kind) + ". ").orElse("") + look.words();
+            String ray = look.path()
+                    .map(name -> paths(lit).isEmpty() ? " No ray to " + name + " was found." : " Ray to " + name + ".")
+                    .orElse("");
+            return given.light().light().map(kind -> beginning(kind) + ". ").orElse("") + look.words() + ray;
         }
 
         @Override
@@ -124,8 +153,8 @@ sealed interface Drawing {
             BitSet shown = look.shown(lit.scene());
             List<SurfaceMap> maps = shown.stream().mapToObj(lit.maps()::get).toList();
             ColourScale scale = given.light().choice().scale(lit.scene(), maps);
-            Subject subject =
-                    given.subject(lit, shown, scale, look.outlines() ? lit.verdicts() : Map.of(), look.section());
+            Subject subject = given.subject(
+                    lit, shown, scale, look.outlines() ? lit.verdicts() : Map.of(), look.section(), paths(lit));
             return new ScenePicture(
                             subject,
                             given.words(lit, List.of())
@@ -219,7 +248,7 @@ sealed interface Drawing {
         public byte[] png(LitLayout lit) throws NoSuchPoint {
             SurfacePoint point = point(lit.scene());
             ColourScale scale = given.light().choice().scale(lit.scene(), lit.maps());
-            Subject subject = given.subject(lit, look.shown(lit.scene()), scale, Map.of(), Optional.empty());
+            Subject subject = given.subject(lit, look.shown(lit.scene()), scale, Map.of(), Optional.empty(), List.of());
             List<String> notes =
                     List.of("The distance from the middle grows in proportion to the angle. Drawn as layouts are:"
                             + " not mirrored, as from behind the surface. Blue-green line: outline of the pupil.");

@@ -64,6 +64,28 @@ class DrawCommandTest {
     }
 
     @Test
+    void aRayOfLightIsDrawnToASurface() throws IOException {
+        assertThat(draw("--light", "none").code()).isZero();
+        int before = blue();
+        Run run = draw("--light", "none", "--path", "right/back", "--overwrite");
+        assertThat(run.output()).endsWith(" Ray to right/back." + System.lineSeparator());
+        assertThat(before).isZero();
+        assertThat(blue()).isPositive();
+    }
+
+    /** Pixels in the colour of rays. */
+    private int blue() throws IOException {
+        BufferedImage image = drawn();
+        int count = 0;
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                count += (image.getRGB(x, y) & 0xffffff) == 0x66e0ff ? 1 : 0;
+            }
+        }
+        return count;
+    }
+
+    @Test
     void aFlatMapIsDrawn() throws IOException {
         Run run = draw("--detector", "screen/front", "--scale", "linear", "--range", "0..2");
         assertThat(run.errors()).isEmpty();
@@ -117,6 +139,7 @@ class DrawCommandTest {
                 "--date today                | expected a date such as 2026-03-31, got 'today'",
                 "--detector left/front --seen-from left/front | two pictures",
                 "--detector left/front --light none | --light none is for pictures of parts",
+                "--path lift                 | --path: there is no surface 'lift'",
             })
     void whatCannotBeDrawnIsRefusedBeforeAnyWork(String options, String message) {
         Run run = draw(options.strip().split(" +", -1));
