@@ -124,7 +124,7 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             }
             drawing.check(scene);
             LitLayout lit = surroundings.watched(
-                    watch -> LitLayout.of(options.layout(), drawing.fineness(), options.effort(), watch));
+                    watch -> LitLayout.of(options.layout(), drawing.fineness(), drawing.effort(), watch));
             if (!file.write(drawing.png(lit), surroundings.errors())) {
                 return ExitCode.UNUSABLE;
             }

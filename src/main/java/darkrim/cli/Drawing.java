@@ -56,6 +56,11 @@ sealed interface Drawing {
                     cells, light.along(along), new Round(noDirect ? 0 : direct, noReflected ? 0 : REFLECTED * direct));
         }
 
+        /** As asked, or with the least that is enough for proofs. */
+        Effort effort(boolean judged) {
+            return judged ? effort : new Effort(effort.threads(), effort.seed(), Optional.of(1L));
+        }
+
         PictureWords words(LitLayout lit, List<String> notes) {
             List<String> all = lit.stopped()
                     ? Stream.concat(
@@ -95,6 +100,9 @@ sealed interface Drawing {
 
     /** What must be sampled. */
     LitLayout.Fineness fineness();
+
+    /** How hard the check works that comes first: hardly, where the picture shows neither verdicts nor whole surfaces. */
+    Effort effort();
 
     /** What it shows, one line. */
     String what(LitLayout lit) throws NoSuchPoint;
@@ -141,6 +149,11 @@ sealed interface Drawing {
         }
 
         @Override
+        public Effort effort() {
+            return given.effort(true);
+        }
+
+        @Override
         public String what(LitLayout lit) {
             String ray = look.path()
                     .map(name -> paths(lit).isEmpty() ? " No ray to " + name + " was found." : " Ray to " + name + ".")
@@ -183,6 +196,11 @@ sealed interface Drawing {
         @Override
         public LitLayout.Fineness fineness() {
             return given.fineness(surface::equals, ALONG, SAMPLES);
+        }
+
+        @Override
+        public Effort effort() {
+            return given.effort(false);
         }
 
         @Override
@@ -238,6 +256,11 @@ sealed interface Drawing {
         }
 
         @Override
+        public Effort effort() {
+            return given.effort(given.light().cells().isPresent());
+        }
+
+        @Override
         public String what(LitLayout lit) {
             return beginning(given.light().light().orElseThrow()) + " on what " + at.surface() + " sees at "
                     + Wording.number(at.u()) + "," + Wording.number(at.v()) + ", to "
@@ -249,9 +272,9 @@ sealed interface Drawing {
             SurfacePoint point = point(lit.scene());
             ColourScale scale = given.light().choice().scale(lit.scene(), lit.maps());
             Subject subject = given.subject(lit, look.shown(lit.scene()), scale, Map.of(), Optional.empty(), List.of());
-            List<String> notes =
-                    List.of("The distance from the middle grows in proportion to the angle. Drawn as layouts are:"
-                            + " not mirrored, as from behind the surface. Blue-green line: outline of the pupil.");
+            List<String> notes = List.of(
+                    "The distance from the middle grows in proportion to the angle. Right and up are as layouts are"
+                            + " drawn: an eye at the point would see right and left exchanged. Blue-green line: outline of the pupil.");
             return new PixelPicture(
                             subject,
                             given.words(lit, notes)
