@@ -124,17 +124,18 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             }
             drawing.check(scene);
             LitLayout lit = surroundings.watched(
-                    watch -> LitLayout.of(options.layout(), drawing.fineness(), options.effort(), watch));
+                    watch -> LitLayout.of(options.layout(), drawing.fineness(), drawing.effort(), watch));
             if (!file.write(drawing.png(lit), surroundings.errors())) {
                 return ExitCode.UNUSABLE;
             }
             surroundings.show(
-                    lit.warnings(), "Drawn into " + output + ": " + drawing.what(lit) + System.lineSeparator());
+                    lit.result().warnings(),
+                    "Drawn into " + output + ": " + drawing.what(lit) + System.lineSeparator());
             return lit.stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         } catch (NoSuchPoint none) {
-            String option = detector != null ? "--detector" : "--seen-from";
+            String option = detector != null ? "--detector" : point != null ? "--seen-from" : "--path";
             surroundings.errors().println("darkrim: " + option + ": " + none.getMessage() + "; nothing was drawn.");
             return ExitCode.UNUSABLE;
         }

@@ -16,6 +16,7 @@ import darkrim.study.NoSuchPoint;
 import darkrim.study.SurfaceNames;
 import darkrim.study.SurfacePoint;
 import darkrim.study.SurfaceRectangle;
+import darkrim.study.irradiance.ExampleRay;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.LitLayout;
 import darkrim.study.irradiance.MapSampling.Round;
@@ -23,11 +24,14 @@ import darkrim.study.irradiance.SurfaceCells;
 import darkrim.study.irradiance.SurfaceMap;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Verdict;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** One kind of picture that {@link DrawCommand} makes: what must be sampled for it, and how it is drawn. */
 sealed interface Drawing {
@@ -52,8 +56,19 @@ sealed interface Drawing {
                     cells, light.along(along), new Round(noDirect ? 0 : direct, noReflected ? 0 : REFLECTED * direct));
         }
 
+        /** As asked, or with the least that is enough for proofs. */
+        Effort effort(boolean judged) {
+            return judged ? effort : new Effort(effort.threads(), effort.seed(), Optional.of(1L));
+        }
+
         PictureWords words(LitLayout lit, List<String> notes) {
-            return new PictureWords(lit.layout(), lit.seed(), Version.number(), date, notes);
+            List<String> all = lit.stopped()
+                    ? Stream.concat(
+                                    notes.stream(),
+                                    Stream.of("The work was stopped before its end: values may be missing."))
+                            .toList()
+                    : notes;
+            return new PictureWords(lit.layout(), lit.result().effort().seed(), Version.number(), date, all);
         }
 
         Subject subject(
@@ -61,7 +76,8 @@ sealed interface Drawing {
                 BitSet shown,
                 ColourScale scale,
                 Map<Integer, Verdict> verdicts,
-                Optional<Section> section) {
+                Optional<Section> section,
+                List<List<Vector3D>> paths) {
             return new Subject(
                     lit.scene(),
                     shown,
@@ -71,7 +87,7 @@ sealed interface Drawing {
                     LightChoice.perRelative(lit.scene()),
                     verdicts,
                     section,
-                    List.of());
+                    paths);
         }
     }
 
@@ -84,6 +100,9 @@ sealed interface Drawing {
 
     /** What must be sampled. */
     LitLayout.Fineness fineness();
+
+    /** How hard the check works that comes first: hardly, where the picture shows neither verdicts nor whole surfaces. */
+    Effort effort();
 
     /** What it shows, one line. */
     String what(LitLayout lit) throws NoSuchPoint;
@@ -98,7 +117,29 @@ sealed interface Drawing {
         private static final int SAMPLES = 128;
 
         @Override
-        public void check(Scene scene) {}
+        public void check(Scene scene) throws NoSuchPoint {
+            if (look.path().isPresent()) {
+                SurfaceNames.find(scene, look.path().get());
+            }
+        }
+
+        /** A ray to the surface that was asked for, of each class of light that is shown. */
+        private List<List<Vector3D>> paths(LitLayout lit) {
+            LightKind kind = given.light().light().orElse(LightKind.TOTAL);
+            Optional<Surface> receiver = look.path().flatMap(lit.scene()::surface);
+            if (receiver.isEmpty()) {
+                return List.of();
+            }
+            ExampleRay rays = new ExampleRay(lit.result());
+            List<List<Vector3D>> paths = new ArrayList<>();
+            if (kind != LightKind.ONCE_REFLECTED) {
+                rays.direct(receiver.get()).ifPresent(paths::add);
+            }
+            if (kind != LightKind.DIRECT) {
+                rays.reflected(receiver.get()).ifPresent(paths::add);
+            }
+            return paths;
+        }
 
         @Override
         public LitLayout.Fineness fineness() {
@@ -108,8 +149,16 @@ sealed interface Drawing {
         }
 
         @Override
+        public Effort effort() {
+            return given.effort(true);
+        }
+
+        @Override
         public String what(LitLayout lit) {
-            return given.light().light().map(kind -> beginning(kind) + ". ").orElse("") + look.words();
+            String ray = look.path()
+                    .map(name -> paths(lit).isEmpty() ? " No ray to " + name + " was found." : " Ray to " + name + ".")
+                    .orElse("");
+            return given.light().light().map(kind -> beginning(kind) + ". ").orElse("") + look.words() + ray;
         }
 
         @Override
@@ -117,8 +166,8 @@ sealed interface Drawing {
             BitSet shown = look.shown(lit.scene());
             List<SurfaceMap> maps = shown.stream().mapToObj(lit.maps()::get).toList();
             ColourScale scale = given.light().choice().scale(lit.scene(), maps);
-            Subject subject =
-                    given.subject(lit, shown, scale, look.outlines() ? lit.verdicts() : Map.of(), look.section());
+            Subject subject = given.subject(
+                    lit, shown, scale, look.outlines() ? lit.verdicts() : Map.of(), look.section(), paths(lit));
             return new ScenePicture(
                             subject,
                             given.words(lit, List.of())
@@ -147,6 +196,11 @@ sealed interface Drawing {
         @Override
         public LitLayout.Fineness fineness() {
             return given.fineness(surface::equals, ALONG, SAMPLES);
+        }
+
+        @Override
+        public Effort effort() {
+            return given.effort(false);
         }
 
         @Override
@@ -202,6 +256,11 @@ sealed interface Drawing {
         }
 
         @Override
+        public Effort effort() {
+            return given.effort(given.light().cells().isPresent());
+        }
+
+        @Override
         public String what(LitLayout lit) {
             return beginning(given.light().light().orElseThrow()) + " on what " + at.surface() + " sees at "
                     + Wording.number(at.u()) + "," + Wording.number(at.v()) + ", to "
@@ -212,10 +271,10 @@ sealed interface Drawing {
         public byte[] png(LitLayout lit) throws NoSuchPoint {
             SurfacePoint point = point(lit.scene());
             ColourScale scale = given.light().choice().scale(lit.scene(), lit.maps());
-            Subject subject = given.subject(lit, look.shown(lit.scene()), scale, Map.of(), Optional.empty());
-            List<String> notes =
-                    List.of("The distance from the middle grows in proportion to the angle. Drawn as layouts are:"
-                            + " not mirrored, as from behind the surface. Blue-green line: outline of the pupil.");
+            Subject subject = given.subject(lit, look.shown(lit.scene()), scale, Map.of(), Optional.empty(), List.of());
+            List<String> notes = List.of(
+                    "The distance from the middle grows in proportion to the angle. Right and up are as layouts are"
+                            + " drawn: an eye at the point would see right and left exchanged. Blue-green line: outline of the pupil.");
             return new PixelPicture(
                             subject,
                             given.words(lit, notes)

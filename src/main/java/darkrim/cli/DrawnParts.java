@@ -67,8 +67,17 @@ final class DrawnParts {
     private double magnification;
 
     @Option(
-            names = "--no-outlines",
+            names = "--path",
+            paramLabel = "SURFACE",
             order = -23,
+            description =
+                    "Also draw a ray that carries light to this surface, with the point where it is reflected: for"
+                            + " reflected light by the strongest way.")
+    private String path;
+
+    @Option(
+            names = "--no-outlines",
+            order = -22,
             description = "Leave out the outlines that tell verdicts by line and letter.")
     private boolean noOutlines;
 
@@ -79,6 +88,11 @@ final class DrawnParts {
         patterns("--hide", hide).ifPresent(all::add);
         patterns("--about", about).ifPresent(all::add);
         return all;
+    }
+
+    /** The surface to which a ray is drawn. */
+    Optional<String> path() {
+        return Optional.ofNullable(path);
     }
 
     /** Whether verdicts are told. */

@@ -127,7 +127,7 @@ public final class ScenePicture {
             int top = room.y + room.height + sheet.margin() / 2;
             FontMetrics metrics = graphics.getFontMetrics(font);
             int base = top + metrics.getAscent();
-            String lead = "Outlined: must stay dark or below a limit; verdict on the whole face:";
+            String lead = "Outlined: a requirement keeps light away from the face; its verdict:";
             graphics.setFont(font);
             graphics.setColor(Sheet.INK);
             graphics.drawString(lead, x, base);

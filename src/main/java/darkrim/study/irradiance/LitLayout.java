@@ -1,7 +1,6 @@
 package darkrim.study.irradiance;
 
 import darkrim.assembly.Assembly;
-import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Layout;
@@ -27,27 +26,29 @@ import java.util.function.Predicate;
 /**
  * A checked layout with maps of its surfaces, for pictures: whole surfaces as the check found them, and cells where they are wanted.
  *
- * @param layout what the designer wrote
- * @param seed seed of the sampled numbers
- * @param scene the scene
+ * @param result what the check found; margins were not looked for
  * @param maps a map of every surface, by number
- * @param verdicts on the surfaces of which light is kept away, by number
- * @param warnings what deserves attention in the layout
  * @param stopped whether the work was stopped before its end: values may then be missing
  */
-public record LitLayout(
-        Layout layout,
-        long seed,
-        Scene scene,
-        List<SurfaceMap> maps,
-        Map<Integer, Verdict> verdicts,
-        List<Finding> warnings,
-        boolean stopped) {
-    /** Copies the collections. */
+public record LitLayout(CheckResult result, List<SurfaceMap> maps, boolean stopped) {
+    /** Copies the list. */
     public LitLayout {
         maps = List.copyOf(maps);
-        verdicts = Map.copyOf(verdicts);
-        warnings = List.copyOf(warnings);
+    }
+
+    /** What the designer wrote. */
+    public Layout layout() {
+        return result.layout();
+    }
+
+    /** The scene. */
+    public Scene scene() {
+        return result.scene();
+    }
+
+    /** The verdicts on the surfaces of which light is kept away, by number. */
+    public Map<Integer, Verdict> verdicts() {
+        return CheckedSurfaces.keptDark(result);
     }
 
     /**
@@ -90,8 +91,7 @@ public record LitLayout(
         CheckResult result = Check.of(file, effort.with(MarginScope.NONE), watch);
         Scene scene = result.scene();
         FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
-        long seed = result.effort().seed();
-        MapSampling sampling = new MapSampling(scene, tree, seed, CheckedSurfaces.provedDark(result));
+        MapSampling sampling = new MapSampling(scene, tree, result.effort().seed(), CheckedSurfaces.provedDark(result));
         List<SurfaceMap> maps = new ArrayList<>(CheckedSurfaces.means(result));
         List<SurfaceMap> fine = scene.surfaces().stream()
                 .filter(surface -> fineness.cells().test(surface.name()))
@@ -106,13 +106,6 @@ public record LitLayout(
                 }
             }
         }
-        return new LitLayout(
-                result.layout(),
-                seed,
-                scene,
-                maps,
-                CheckedSurfaces.keptDark(result),
-                result.warnings(),
-                result.judgement().stopped() || watch.stop());
+        return new LitLayout(result, maps, result.judgement().stopped() || watch.stop());
     }
 }
