@@ -10,6 +10,7 @@ import darkrim.view.look.Look;
 import darkrim.view.parts.Hit;
 import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
+import darkrim.view.work.Judged;
 import darkrim.view.work.SurfaceFacts;
 import darkrim.view.work.ViewModel;
 import java.util.ArrayList;
@@ -140,6 +141,12 @@ final class Overlay {
             Vector3D end = eye.project(way.arrives());
             if (middle.getZ() > 0 && end.getZ() > 0) {
                 g.strokeLine(middle.getX(), middle.getY(), end.getX(), end.getY());
+            }
+        }
+        for (Judged.Line ray : PathLines.straight(model.look(), model.content())) {
+            Vector3D end = eye.project(ray.to());
+            if (end.getZ() > 0) {
+                g.strokeOval(end.getX() - 5, end.getY() - 5, 10, 10);
             }
         }
         g.setLineDashes();

@@ -44,7 +44,7 @@ final class Picture {
         scene.arrange(look);
         scene.paint(look, content, scale);
         scene.outline(look, content.facts());
-        scene.draw(PathLines.of(content.ways()));
+        scene.draw(PathLines.of(content.ways(), PathLines.straight(look, content)));
         scene.move(look);
         scene.node().setLayoutY(HEAD);
         Canvas over = new Canvas(size.width(), size.height() - HEAD);

@@ -173,9 +173,9 @@ final class Viewport {
                 || before.verdictMarks() != look.verdictMarks()) {
             scene.outline(look, content.facts());
         }
-        if (newWays) {
+        if (newWays || newFacts || !look.selected().equals(before.selected())) {
             overlay.mark(content.ways());
-            scene.draw(PathLines.of(content.ways()));
+            scene.draw(PathLines.of(content.ways(), PathLines.straight(look, content)));
         }
         scene.move(look);
         overlay.draw(canvas.getGraphicsContext2D(), scale);

@@ -42,38 +42,11 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 /**
  * Works a window with a real mouse and real keys, in a process of its own with a display. Prints a line for each claim; {@link WindowIT} reads
  * them. Arguments: a folder to work in.
- *
- * <p>The layout: a square plate of 40 mm with an opening of 10 mm, 20 mm above a sheet of 30 mm; the pupil at 200 mm.
  */
 public final class WindowDrive {
     private static final double WIDTH = 1000;
     private static final double HEIGHT = 640;
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
-
-    private static final String LAYOUT = """
-            title: Plate over a sheet
-            revision: A
-            units: {length: mm, angle: deg}
-            dimensions:
-              opening: 10   # side of the opening
-            finishes:
-              black: {diffuse: 0.04}
-            beam:
-              pupil: {shape: disc, diameter: 20, distance: 200}
-            parts:
-              sheet: {kind: rectangle, width: 30, depth: 30, finish: black}
-              lid:
-                kind: plate
-                size: [40, 40]
-                height: 20
-                thickness: 1
-                openings: {shape: rectangle, size: opening}
-                finish: black
-            requirements:
-              back-dark: {surfaces: sheet/back, direct: none}
-              front-dark: {surfaces: sheet/front, direct: none}
-              wide: {surfaces: sheet/front, direct: {at_most: 0.2}}
-            """;
 
     private final Path folder;
     private final Path layout;
@@ -84,7 +57,7 @@ public final class WindowDrive {
 
     private WindowDrive(Path folder) throws IOException {
         this.folder = folder;
-        layout = Files.writeString(folder.resolve("plate.yaml"), LAYOUT);
+        layout = Files.writeString(folder.resolve("plate.yaml"), PlateLayout.TEXT);
         stage = Hands.on(Stage::new);
         Memory memory = new Memory(folder.resolve("windows.properties"));
         window = Hands.on(() -> {
@@ -358,7 +331,7 @@ public final class WindowDrive {
         assertThat(Files.readString(layout))
                 .contains("   # side of the opening")
                 .contains("opening: 12");
-        Files.writeString(layout, LAYOUT);
+        Files.writeString(layout, PlateLayout.TEXT);
         Hands.until(
                 "the old file",
                 20,
@@ -374,13 +347,13 @@ public final class WindowDrive {
 
     private void reloads() throws IOException {
         Content before = Hands.on(model::content);
-        Files.writeString(layout, LAYOUT.replace("opening: 10", "opening: 10 kg"));
+        Files.writeString(layout, PlateLayout.TEXT.replace("opening: 10", "opening: 10 kg"));
         VBox banner = (VBox) hands.find("findings");
         Hands.until("the error", 20, banner::isVisible);
         String shown = Hands.on(() -> ((Label) banner.getChildren().get(1)).getText());
         assertThat(shown).contains("plate.yaml:5:");
         assertThat(Hands.on(() -> model.content().stage())).isEqualTo(before.stage());
-        Files.writeString(layout, LAYOUT.replace("opening: 10", "opening: 12"));
+        Files.writeString(layout, PlateLayout.TEXT.replace("opening: 10", "opening: 12"));
         Hands.until("the repair", 20, () -> !banner.isVisible());
         Hands.until(
                 "the new layout",
