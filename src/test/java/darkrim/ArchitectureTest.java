@@ -50,6 +50,7 @@ class ArchitectureTest {
             "verdict",
             "study",
             "present",
+            "view",
             "cli");
 
     /** Classes read at the least. Grows with the program. */

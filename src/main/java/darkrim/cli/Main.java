@@ -55,11 +55,13 @@ public final class Main {
         CommandLine line = new CommandLine(new DarkrimCommand());
         line.addSubcommand(new CheckCommand(surroundings));
         line.addSubcommand(new SeenFromCommand(surroundings));
+        line.addSubcommand(new DrawCommand(surroundings));
         line.addSubcommand(new SweepCommand(surroundings));
         line.addSubcommand(new ToleranceCommand(surroundings));
         line.addSubcommand(new AdviseCommand(surroundings));
         line.addSubcommand(new CompareCommand(surroundings));
         line.addSubcommand(new FinishesCommand(surroundings));
+        line.addSubcommand(new ViewCommand(surroundings));
         line.setOut(surroundings.output());
         line.setErr(surroundings.errors());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -10,16 +10,16 @@ import java.util.List;
 import java.util.Locale;
 
 /** Margins and deviations in words. */
-final class MarginWords {
+public final class MarginWords {
     private MarginWords() {}
 
     /** The unit of the margins of a requirement: {@code mm}, or {@code 1} for relative irradiance. */
-    static String unit(Requirement requirement) {
+    public static String unit(Requirement requirement) {
         return MarginUnit.of(requirement) == MarginUnit.MILLIMETRES ? "mm" : "1";
     }
 
     /** A margin as a number, such as {@code 0.0312} or {@code >= 20}. */
-    static String of(RequirementMargin margin) {
+    public static String of(RequirementMargin margin) {
         if (!margin.impossible().isEmpty()) {
             return "cannot be built";
         }
