@@ -24,12 +24,14 @@ final class LayoutBuilder {
 
     private final Layout.Source source;
     private final Map<String, Double> chosen;
+    private final SideFiles files;
     private final Findings findings;
     private boolean partsComplete;
 
-    LayoutBuilder(Layout.Source source, Map<String, Double> chosen, Findings findings) {
+    LayoutBuilder(Layout.Source source, Map<String, Double> chosen, SideFiles files, Findings findings) {
         this.source = source;
         this.chosen = chosen;
+        this.files = files;
         this.findings = findings;
     }
 
@@ -43,7 +45,7 @@ final class LayoutBuilder {
         Fields file = (Fields) reader.read(mapping, LayoutKeys.LAYOUT, "").orElseThrow();
         DimensionBuilder dimensionBuilder = new DimensionBuilder(file, chosen, findings);
         Map<String, Dimension> dimensions = dimensionBuilder.build(reader.amounts());
-        FinishBuilder finishBuilder = new FinishBuilder(file, findings);
+        FinishBuilder finishBuilder = new FinishBuilder(file, files, findings);
         Map<String, FinishSpec> finishes = finishBuilder.finishes();
         List<FinishRule> rules = finishBuilder.rules();
         List<Part> parts = parts(file, finishBuilder);

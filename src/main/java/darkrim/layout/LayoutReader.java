@@ -74,6 +74,19 @@ public final class LayoutReader {
      * @return the layout and all that is wrong with it
      */
     public static LayoutReading read(String file, byte[] content, Map<String, Double> chosen) {
+        return read(file, content, chosen, SideFiles.beside(file));
+    }
+
+    /**
+     * Reads a text, with some named dimensions at other values, and the files that it names from elsewhere than beside it.
+     *
+     * @param file name of the file, for messages
+     * @param content its bytes, UTF-8
+     * @param chosen values by name of the dimension, in mm, degrees or plain; a name that the file does not define has no effect
+     * @param files the files that it names
+     * @return the layout and all that is wrong with it
+     */
+    public static LayoutReading read(String file, byte[] content, Map<String, Double> chosen, SideFiles files) {
         Findings findings = new Findings();
         Optional<Node> root = YamlText.parse(file, content, findings);
         if (root.isEmpty()) {
@@ -91,7 +104,7 @@ public final class LayoutReader {
             return new LayoutReading(Optional.empty(), false, findings.sorted());
         }
         FormReader reader = new FormReader(findings);
-        LayoutBuilder builder = new LayoutBuilder(new Layout.Source(file, sha256(content)), chosen, findings);
+        LayoutBuilder builder = new LayoutBuilder(new Layout.Source(file, sha256(content)), chosen, files, findings);
         Layout layout = builder.build(reader, mapping);
         return new LayoutReading(Optional.of(layout), builder.partsComplete(), limited(findings.sorted()));
     }

@@ -166,14 +166,15 @@ public final class Transport {
                 cells[point.cell].add(value);
             }
             if (value > 0) {
-                sums.add(reflected.gatheredVia, false, reflected.diffuseValue);
+                sums.add(reflected.gatheredVia, Reflector.Part.DIFFUSE, reflected.diffuseValue);
+                sums.add(reflected.gatheredVia, Reflector.Part.LOBE, reflected.lobeValue);
                 double byMirror = reflected.followedValue;
                 if (reflected.imageVia == reflected.gatheredVia) {
                     byMirror += reflected.imageValue;
                 } else {
-                    sums.add(reflected.imageVia, true, reflected.imageValue);
+                    sums.add(reflected.imageVia, Reflector.Part.MIRROR, reflected.imageValue);
                 }
-                sums.add(reflected.gatheredVia, true, byMirror);
+                sums.add(reflected.gatheredVia, Reflector.Part.MIRROR, byMirror);
             }
         }
         SortedMap<Reflector, Estimate> by = sums.estimates(samples, largest);

@@ -62,6 +62,10 @@ final class EvidenceWords {
         if (share.lowest().isEmpty()) {
             return "not looked at";
         }
+        if (share.atMost() == 0) {
+            return "nothing of the pupil seen from " + point(share.lowest().get())
+                    + ", exact (covered, in shadow, facing away or outside the field)";
+        }
         return (share.isNear() ? "least " : "lowest found ") + Figures.share(share.atMost()) + " at "
                 + point(share.lowest().get()) + ", exact; "
                 + (share.atLeast() > 0

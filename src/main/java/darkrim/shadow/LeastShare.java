@@ -22,7 +22,7 @@ public final class LeastShare {
     /** Cells are never asked to settle a share to less than this. */
     private static final double FINEST = 1e-5;
     /** How near the bounds should come to show where the worst point is, once it is known on which side of the limit it lies. */
-    private static final double NEAR = 0.01;
+    private static final double NEAR = 0.001;
     /** Share of the work that this is worth. */
     private static final double FOR_THE_WORST = 0.2;
 

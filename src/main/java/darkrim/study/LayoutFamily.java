@@ -9,6 +9,7 @@ import darkrim.layout.Layout;
 import darkrim.layout.LayoutReader;
 import darkrim.layout.LayoutReading;
 import darkrim.layout.Part;
+import darkrim.layout.SideFiles;
 import darkrim.layout.form.YamlText;
 import java.io.IOException;
 import java.io.InputStream;
@@ -25,12 +26,15 @@ import java.util.Optional;
 public final class LayoutFamily {
     private final String name;
     private final byte[] content;
+    private final SideFiles files;
     private final Layout written;
     private final List<Finding> warnings;
 
-    private LayoutFamily(String name, byte[] content, Layout written, List<Finding> warnings) {
+    private LayoutFamily(
+            String name, byte[] content, SideFiles files, Layout written, List<Finding> warnings) {
         this.name = name;
         this.content = content;
+        this.files = files;
         this.written = written;
         this.warnings = List.copyOf(warnings);
     }
@@ -60,9 +64,21 @@ public final class LayoutFamily {
      * @throws UnusableInput if the layout as written has an error
      */
     public static LayoutFamily of(String name, byte[] content) throws UnusableInput {
-        LayoutReading reading = LayoutReader.read(name, content);
+        return of(name, content, SideFiles.beside(name));
+    }
+
+    /**
+     * Reads a text that names files.
+     *
+     * @param name name of the file, for messages
+     * @param content its bytes, UTF-8
+     * @param files the files that it names
+     * @throws UnusableInput if the layout as written has an error
+     */
+    public static LayoutFamily of(String name, byte[] content, SideFiles files) throws UnusableInput {
+        LayoutReading reading = LayoutReader.read(name, content, Map.of(), files);
         throwIfUnusable(reading);
-        return new LayoutFamily(name, content.clone(), reading.layout().orElseThrow(), reading.findings());
+        return new LayoutFamily(name, content.clone(), files, reading.layout().orElseThrow(), reading.findings());
     }
 
     private static void throwIfUnusable(LayoutReading reading) throws UnusableInput {
@@ -84,6 +100,11 @@ public final class LayoutFamily {
     /** What tells these layouts from all others, for studies that go on after an interruption. */
     public String identity() {
         return "layout SHA-256 " + written.source().sha256();
+    }
+
+    /** The contents of the files that the layout names, by the name that it has for them. */
+    public Map<String, byte[]> sideFiles() {
+        return files.contents();
     }
 
     /** The layout as written. */
@@ -134,7 +155,7 @@ public final class LayoutFamily {
                 throw new IllegalArgumentException("there is no part '" + key + "'");
             }
         });
-        LayoutReading reading = LayoutReader.read(name, content, chosen);
+        LayoutReading reading = LayoutReader.read(name, content, chosen, files);
         findings.addAll(reading.findings());
         findings.throwIfErrors();
         Layout layout = reading.layout().orElseThrow();

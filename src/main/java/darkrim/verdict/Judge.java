@@ -143,7 +143,7 @@ public final class Judge {
             }
         }
         transport.scene().surfaces().stream()
-                .filter(surface -> surface.finish().reflectance() > 0)
+                .filter(surface -> surface.finish().reflects())
                 .forEach(asked::add);
         List<Surface> order = List.copyOf(asked);
         Map<Surface, Evidence> dark = new LinkedHashMap<>();

@@ -6,6 +6,7 @@ import darkrim.study.advice.Advice;
 import darkrim.study.advice.Blackness;
 import darkrim.study.advice.Exclusion;
 import darkrim.study.advice.FreeDimension;
+import darkrim.study.advice.Nearest;
 import darkrim.study.advice.Proposal;
 import darkrim.study.advice.Slope;
 import darkrim.study.advice.SmallestChange;
@@ -25,6 +26,7 @@ record AdviceDocument(
         List<Range> dimensions,
         List<Margin> margins,
         ProposalDocument proposal,
+        NearestDocument nearest,
         List<String> excludeEachOther,
         List<Change> smallestChanges,
         List<SlopeDocument> slopes,
@@ -44,6 +46,7 @@ record AdviceDocument(
                 advice.dimensions().stream().map(Range::of).toList(),
                 advice.margins().stream().map(Margin::of).toList(),
                 advice.proposal().map(ProposalDocument::of).orElse(null),
+                advice.nearest().map(NearestDocument::of).orElse(null),
                 advice.exclusion().map(AdviceDocument::names).orElse(null),
                 advice.changes().stream().map(Change::of).toList(),
                 advice.slopes().stream().map(SlopeDocument::of).toList(),
@@ -59,9 +62,9 @@ record AdviceDocument(
     }
 
     /** What may change. */
-    record Range(String name, String unit, double value, double least, double most) {
+    record Range(String name, String unit, double value, double least, double most, double tolerance) {
         static Range of(FreeDimension each) {
-            return new Range(each.name(), each.unit(), each.value(), each.least(), each.most());
+            return new Range(each.name(), each.unit(), each.value(), each.least(), each.most(), each.scale());
         }
     }
 
@@ -79,12 +82,20 @@ record AdviceDocument(
     }
 
     /** Values that fulfil all. */
-    record ProposalDocument(Map<String, Double> values, double scaledChange, String verdict) {
+    record ProposalDocument(Map<String, Double> values, double scaledChange, String verdict, List<Margin> margins) {
         static ProposalDocument of(Proposal proposal) {
             return new ProposalDocument(
                     proposal.values(),
                     proposal.scaledChange(),
-                    proposal.check().judgement().verdict().name().toLowerCase(Locale.ROOT));
+                    proposal.check().judgement().verdict().name().toLowerCase(Locale.ROOT),
+                    proposal.margins().stream().map(Margin::of).toList());
+        }
+    }
+
+    /** Values that come nearest. */
+    record NearestDocument(Map<String, Double> values, List<String> failing) {
+        static NearestDocument of(Nearest nearest) {
+            return new NearestDocument(nearest.values(), nearest.failing());
         }
     }
 

@@ -22,9 +22,9 @@ import java.util.TreeMap;
  */
 final class SlopeSearch {
     /** Step for exact margins, a share of the scale. */
-    private static final double EXACT_STEP = 0.01;
+    private static final double EXACT_STEP = 0.05;
     /** Step for sampled ones. */
-    private static final double SAMPLED_STEP = 0.05;
+    private static final double SAMPLED_STEP = 1;
 
     private static final int PAIRS = 6;
     private static final int BATCHES = 2;

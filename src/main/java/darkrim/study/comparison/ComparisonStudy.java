@@ -63,6 +63,9 @@ public final class ComparisonStudy {
         }
         Layout one = before.layout();
         Layout two = after.layout();
+        List<SurfaceChange> surfaces = LayoutDifferences.surfaces(before.scene(), after.scene());
+        List<String> onlyInOne = new ArrayList<>(LayoutDifferences.partsOnlyIn(two, one));
+        onlyInOne.addAll(LayoutDifferences.partsOnlyIn(one, two));
         return new Comparison(
                 before,
                 after,
@@ -70,7 +73,8 @@ public final class ComparisonStudy {
                 LayoutDifferences.finishes(one, two),
                 LayoutDifferences.partsOnlyIn(two, one),
                 LayoutDifferences.partsOnlyIn(one, two),
-                LayoutDifferences.surfaces(before.scene(), after.scene()),
+                PartChange.of(surfaces, onlyInOne),
+                surfaces,
                 requirements(before, after),
                 paths,
                 watch.stop()
