@@ -77,7 +77,7 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
     @Option(
             names = "--build-margins",
             order = -4,
-            description = "Also measure the margins of every build, which takes several times as long.")
+            description = "Also measure the margins of every build, which takes about twice as long.")
     private boolean margins;
 
     @Option(

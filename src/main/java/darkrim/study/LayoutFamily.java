@@ -15,6 +15,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,8 +33,7 @@ public final class LayoutFamily {
     private final Layout written;
     private final List<Finding> warnings;
 
-    private LayoutFamily(
-            String name, byte[] content, SideFiles files, Layout written, List<Finding> warnings) {
+    private LayoutFamily(String name, byte[] content, SideFiles files, Layout written, List<Finding> warnings) {
         this.name = name;
         this.content = content;
         this.files = files;
@@ -97,9 +99,22 @@ public final class LayoutFamily {
         return content.clone();
     }
 
-    /** What tells these layouts from all others, for studies that go on after an interruption. */
+    /** What tells these layouts from all others, for studies that go on after an interruption: the bytes of all files. */
     public String identity() {
-        return "layout SHA-256 " + written.source().sha256();
+        StringBuilder words =
+                new StringBuilder("layout SHA-256 " + written.source().sha256());
+        sideFiles()
+                .forEach((file, bytes) ->
+                        words.append(", ").append(file).append(" SHA-256 ").append(sha256(bytes)));
+        return words.toString();
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java platform has SHA-256", impossible);
+        }
     }
 
     /** The contents of the files that the layout names, by the name that it has for them. */
