@@ -40,8 +40,8 @@ import picocli.CommandLine.Parameters;
             "      --seen-from 'mosaic/die[1,2]/active:0.98,0.5'",
             "",
             "Put names and patterns in single quotes: they hold brackets and stars, which a shell takes for its own.",
-            "The layout is checked first, unless RESULT is given, so that outlines can tell verdicts. No date is written unless --date gives",
-            "one: the same command makes the same bytes.",
+            "The layout is checked first, unless RESULT is given, so that outlines can tell verdicts.",
+            "No date is written unless --date gives one: the same command makes the same bytes.",
             "",
             "Exit codes:",
             "  0  the picture is drawn; this is no verdict",
@@ -195,6 +195,11 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         }
         if (light.light().isEmpty() && (detector != null || point != null)) {
             problems.add("--light none is for pictures of parts, expected direct, reflected or total here");
+        }
+        if (result != null
+                && (options.effort().seed().isPresent()
+                        || options.effort().mostSamples().isPresent())) {
+            problems.add("--seed and --samples are for a check, which RESULT replaces");
         }
         light.problem().ifPresent(problems::add);
         return problems;

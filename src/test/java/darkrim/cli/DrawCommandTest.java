@@ -164,6 +164,9 @@ class DrawCommandTest {
         Files.writeString(kept, "{");
         assertRefused(kept, "the file is not JSON");
         assertRefused(folder.resolve("none.json"), "the file cannot be read");
+        Run seed = draw(kept.toString(), "--seed", "3");
+        assertThat(seed.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(seed.errors()).contains("--seed and --samples are for a check, which RESULT replaces");
     }
 
     private void assertRefused(Path kept, String message) {
