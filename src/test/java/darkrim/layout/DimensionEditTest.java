@@ -13,10 +13,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Values are put into the text of a file, and nothing else of it changes. */
 class DimensionEditTest {
-    private static final String HEAD = "title: x   # a title\nunits: {length: mm, angle: deg}\ndimensions:\n";
-    private static final String REST = "beam: {pupil: {shape: disc, diameter: 1 mm, distance: 900 mm}}\n"
-            + "parts:\n  bar: {kind: block, width: \"side\", depth: 1 mm, height: 1 mm}\n"
-            + "requirements: {r: {surfaces: bar, direct: none}}\n";
+    private static final String HEAD = """
+            title: x   # a title
+            units: {length: mm, angle: deg}
+            dimensions:
+            """;
+    private static final String REST = """
+            beam: {pupil: {shape: disc, diameter: 1 mm, distance: 900 mm}}
+            parts:
+              bar: {kind: block, width: "side", depth: 1 mm, height: 1 mm}
+            requirements: {r: {surfaces: bar, direct: none}}
+            """;
 
     private static String edited(String text, Map<String, Double> values, DimensionEdit.Formulas formulas)
             throws RefusedEdit {

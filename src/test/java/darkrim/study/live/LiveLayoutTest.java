@@ -81,7 +81,7 @@ class LiveLayoutTest {
         Plan plan = new Plan(2, Plan.Measured.UNDECIDED, Integer.MAX_VALUE);
         Heard heard = new Heard();
         try (LiveLayout live = new LiveLayout(family, effort, heard)) {
-            for (String value : values.split(" ")) {
+            for (String value : values.split(" ", -1)) {
                 Map<String, Double> chosen = Map.of(dimension, Double.valueOf(value));
                 long move = live.moveTo(chosen);
                 LiveState.Placed found = heard.finished(move);
