@@ -23,6 +23,16 @@ final class DirectionOption implements ITypeConverter<ViewDirection> {
         return words;
     }
 
+    /** A direction in words: the sides by name, others by their angles. */
+    static String words(ViewDirection direction) {
+        return WORDS.entrySet().stream()
+                .filter(word -> word.getValue().equals(direction) && !direction.equals(ViewDirection.CORNER))
+                .map(word -> "the " + word.getKey())
+                .findFirst()
+                .orElseGet(() -> "azimuth " + Wording.number(direction.azimuth()) + ", elevation "
+                        + Wording.number(direction.elevation()) + " deg");
+    }
+
     @Override
     public ViewDirection convert(String text) {
         ViewDirection word = WORDS.get(text);

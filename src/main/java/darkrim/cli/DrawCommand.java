@@ -1,9 +1,15 @@
 package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
+import darkrim.present.json.SavedCheck;
 import darkrim.scene.Scene;
+import darkrim.study.Check;
+import darkrim.study.MarginScope;
 import darkrim.study.NoSuchPoint;
+import darkrim.study.irradiance.CheckedLight;
 import darkrim.study.irradiance.LitLayout;
+import darkrim.study.irradiance.PlacedLayout;
+import darkrim.verdict.Watch;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +19,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
 /** {@code darkrim draw}: pictures of parts and their light. */
 @Command(
@@ -33,8 +40,8 @@ import picocli.CommandLine.Option;
             "      --seen-from 'mosaic/die[1,2]/active:0.98,0.5'",
             "",
             "Put names and patterns in single quotes: they hold brackets and stars, which a shell takes for its own.",
-            "The layout is checked first, so that outlines can tell verdicts. No date is written unless --date gives",
-            "one: the same command makes the same bytes.",
+            "The layout is checked first, unless RESULT is given, so that outlines can tell verdicts.",
+            "No date is written unless --date gives one: the same command makes the same bytes.",
             "",
             "Exit codes:",
             "  0  the picture is drawn; this is no verdict",
@@ -44,6 +51,15 @@ import picocli.CommandLine.Option;
         })
 final class DrawCommand implements Callable<Integer>, LayoutCommand {
     private final Surroundings surroundings;
+
+    @Parameters(
+            paramLabel = "RESULT",
+            index = "1",
+            arity = "0..1",
+            description =
+                    "What 'darkrim check --json' wrote for this layout: its values and verdicts are drawn, and the layout"
+                            + " is not checked again.")
+    private Path result;
 
     @Option(
             names = {"-o", "--output"},
@@ -118,20 +134,26 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         }
         Drawing drawing = drawing();
         try {
-            Scene scene = LitLayout.scene(options.layout());
-            if (refused(names(scene))) {
+            PlacedLayout placed = PlacedLayout.of(options.layout());
+            if (refused(names(placed.scene()))) {
                 return ExitCode.UNUSABLE;
             }
-            drawing.check(scene);
-            LitLayout lit = surroundings.watched(
-                    watch -> LitLayout.of(options.layout(), drawing.fineness(), drawing.effort(), watch));
+            drawing.check(placed.scene());
+            LitLayout lit = surroundings.watched(watch -> LitLayout.of(
+                    checked(placed, drawing, watch),
+                    drawing.fineness(),
+                    options.effort().threads(),
+                    watch));
             if (!file.write(drawing.png(lit), surroundings.errors())) {
                 return ExitCode.UNUSABLE;
             }
             surroundings.show(
-                    lit.result().warnings(),
+                    lit.checked().warnings(),
                     "Drawn into " + output + ": " + drawing.what(lit) + System.lineSeparator());
             return lit.stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;
+        } catch (SavedCheck.Unusable unusable) {
+            surroundings.errors().println("darkrim: " + result + ": " + unusable.getMessage() + "; nothing was drawn.");
+            return ExitCode.UNUSABLE;
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         } catch (NoSuchPoint none) {
@@ -139,6 +161,14 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             surroundings.errors().println("darkrim: " + option + ": " + none.getMessage() + "; nothing was drawn.");
             return ExitCode.UNUSABLE;
         }
+    }
+
+    /** What is known of the light: read back, or found now. */
+    private CheckedLight checked(PlacedLayout placed, Drawing drawing, Watch watch)
+            throws UnusableInput, SavedCheck.Unusable {
+        return result != null
+                ? SavedCheck.read(result, placed)
+                : CheckedLight.of(Check.of(options.layout(), drawing.effort().with(MarginScope.NONE), watch));
     }
 
     private Drawing drawing() {
@@ -165,6 +195,11 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         }
         if (light.light().isEmpty() && (detector != null || point != null)) {
             problems.add("--light none is for pictures of parts, expected direct, reflected or total here");
+        }
+        if (result != null
+                && (options.effort().seed().isPresent()
+                        || options.effort().mostSamples().isPresent())) {
+            problems.add("--seed and --samples are for a check, which RESULT replaces");
         }
         light.problem().ifPresent(problems::add);
         return problems;

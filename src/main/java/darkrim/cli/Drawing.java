@@ -68,7 +68,7 @@ sealed interface Drawing {
                                     Stream.of("The work was stopped before its end: values may be missing."))
                             .toList()
                     : notes;
-            return new PictureWords(lit.layout(), lit.result().effort().seed(), Version.number(), date, all);
+            return new PictureWords(lit.layout(), lit.checked().seed(), Version.number(), date, all);
         }
 
         Subject subject(
@@ -130,7 +130,7 @@ sealed interface Drawing {
             if (receiver.isEmpty()) {
                 return List.of();
             }
-            ExampleRay rays = new ExampleRay(lit.result());
+            ExampleRay rays = new ExampleRay(lit.checked());
             List<List<Vector3D>> paths = new ArrayList<>();
             if (kind != LightKind.ONCE_REFLECTED) {
                 rays.direct(receiver.get()).ifPresent(paths::add);
@@ -167,7 +167,12 @@ sealed interface Drawing {
             List<SurfaceMap> maps = shown.stream().mapToObj(lit.maps()::get).toList();
             ColourScale scale = given.light().choice().scale(lit.scene(), maps);
             Subject subject = given.subject(
-                    lit, shown, scale, look.outlines() ? lit.verdicts() : Map.of(), look.section(), paths(lit));
+                    lit,
+                    shown,
+                    scale,
+                    look.outlines() ? lit.checked().verdicts() : Map.of(),
+                    look.section(),
+                    paths(lit));
             return new ScenePicture(
                             subject,
                             given.words(lit, List.of())

@@ -62,7 +62,7 @@ final class DrawnLight {
             order = -15,
             converter = WholeNumber.CellSamples.class,
             description =
-                    "Samples of each cell for direct light; once-reflected light gets 16 times as many. Default 128.")
+                    "Samples of each cell for direct light, 16 times as many for once-reflected light. Default: 128; 512 for a flat map, 64 for what a point sees.")
     private Long samples;
 
     /** The choice of colours. */

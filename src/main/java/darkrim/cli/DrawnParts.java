@@ -147,10 +147,7 @@ final class DrawnParts {
                 ? ""
                 : ", cut at " + "xyz".charAt(section.axis()) + " = "
                         + darkrim.layout.form.Wording.number(section.place()) + " mm";
-        return "Seen from azimuth " + darkrim.layout.form.Wording.number(from.azimuth()) + ", elevation "
-                + darkrim.layout.form.Wording.number(from.elevation()) + " deg"
-                + (perspective ? ", in perspective" : "")
-                + cut + ".";
+        return "Seen from " + DirectionOption.words(from) + (perspective ? ", in perspective" : "") + cut + ".";
     }
 
     private static Optional<SurfacePatterns> patterns(String option, List<String> patterns) {

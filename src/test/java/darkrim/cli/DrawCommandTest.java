@@ -112,6 +112,70 @@ class DrawCommandTest {
         assertThat(Files.readAllBytes(picture)).isEqualTo(one);
     }
 
+    @Test
+    void aResultThatWasKeptIsDrawnAsACheckIs() throws IOException {
+        Path kept = folder.resolve("slit.json");
+        Run check =
+                Run.of("check", layout.toString(), "--json", kept.toString(), "--samples", "1e5", "--margins", "none");
+        assertThat(check.code()).as(check.errors()).isEqualTo(ExitCode.FAIL);
+        String[] look = {"--light", "total", "--path", "right/back"};
+        assertThat(draw(look).code()).isZero();
+        BufferedImage checked = drawn();
+        Run run = Run.of(
+                "draw",
+                layout.toString(),
+                kept.toString(),
+                "-o",
+                picture.toString(),
+                "--overwrite",
+                "--size",
+                "480x320",
+                "--light",
+                "total",
+                "--path",
+                "right/back");
+        assertThat(run.code()).as(run.errors()).isZero();
+        BufferedImage read = drawn();
+        for (int y = 0; y < read.getHeight(); y++) {
+            for (int x = 0; x < read.getWidth(); x++) {
+                assertThat(read.getRGB(x, y)).isEqualTo(checked.getRGB(x, y));
+            }
+        }
+    }
+
+    @Test
+    void aResultOfSomethingElseIsRefused() throws IOException {
+        Path kept = folder.resolve("slit.json");
+        assertThat(Run.of(
+                                "check",
+                                layout.toString(),
+                                "--json",
+                                kept.toString(),
+                                "--samples",
+                                "1e4",
+                                "--margins",
+                                "none")
+                        .code())
+                .isEqualTo(ExitCode.FAIL);
+        Files.writeString(layout, Files.readString(layout).replace("4 mm", "5 mm"));
+        assertRefused(kept, "this is the result of another layout");
+        Files.writeString(kept, "{\"format_version\": 1}");
+        assertRefused(kept, "of format version 1");
+        Files.writeString(kept, "{");
+        assertRefused(kept, "the file is not JSON");
+        assertRefused(folder.resolve("none.json"), "the file cannot be read");
+        Run seed = draw(kept.toString(), "--seed", "3");
+        assertThat(seed.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(seed.errors()).contains("--seed and --samples are for a check, which RESULT replaces");
+    }
+
+    private void assertRefused(Path kept, String message) {
+        Run run = Run.of("draw", layout.toString(), kept.toString(), "-o", picture.toString());
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors()).contains("darkrim: " + kept + ": ", message).doesNotContain("Exception");
+        assertThat(picture).doesNotExist();
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -76,11 +76,11 @@ public record ColourScale(Spacing spacing, double least, double most, String qua
         double largest = DoubleStream.of(counted).max().orElse(1);
         double smallest = DoubleStream.of(counted).min().orElse(largest);
         if (spacing == Spacing.LINEAR) {
-            return new ColourScale(spacing, 0, RoundNumbers.atLeast(largest), quantity, unit);
+            return new ColourScale(spacing, 0, RoundNumbers.end(largest), quantity, unit);
         }
         int top = RoundNumbers.decadeAbove(largest);
         int bottom = Math.max(top - MOST_DECADES, Math.min(top - 1, RoundNumbers.decadeBelow(smallest)));
-        return new ColourScale(spacing, RoundNumbers.powerOfTen(bottom), RoundNumbers.atLeast(largest), quantity, unit);
+        return new ColourScale(spacing, RoundNumbers.powerOfTen(bottom), RoundNumbers.end(largest), quantity, unit);
     }
 
     /** Where a value stands: 0 at the darkest colour, 1 at the lightest; outside the range less or more, NaN where it is not known. */

@@ -8,7 +8,21 @@ final class RoundNumbers {
     private static final int LEAST_PLAIN = -3;
     private static final int MOST_PLAIN = 4;
 
+    /** Tenths of the numbers that may end a scale. */
+    private static final int[] ENDS = {10, 12, 15, 20, 25, 30, 40, 50, 60, 80};
+
     private RoundNumbers() {}
+
+    /** A number that may end a scale, no less than a value above 0 and at most a third more. */
+    static double end(double value) {
+        int decade = decadeBelow(value);
+        for (int tenths : ENDS) {
+            if (times(tenths, decade - 1) >= value) {
+                return times(tenths, decade - 1);
+            }
+        }
+        return powerOfTen(decade + 1);
+    }
 
     /** The least of 1, 2, 5 times a power of ten that is no less than a value above 0. */
     static double atLeast(double value) {

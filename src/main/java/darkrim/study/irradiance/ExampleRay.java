@@ -1,21 +1,14 @@
 package darkrim.study.irradiance;
 
-import darkrim.light.Reflector;
-import darkrim.light.Tally;
 import darkrim.sampling.Streams;
 import darkrim.scene.FieldLimit;
 import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
-import darkrim.study.CheckResult;
 import darkrim.trace.FacetTree;
 import darkrim.trace.Ray;
 import darkrim.trace.StartPoints;
-import darkrim.verdict.Evidence;
-import darkrim.verdict.SurfaceResult;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -30,7 +23,7 @@ public final class ExampleRay {
     /** Of so many that carry light the one that carries most is taken: one that hardly does would mislead. */
     private static final int FOUND = 40;
 
-    private final CheckResult result;
+    private final CheckedLight checked;
     private final Scene scene;
     private final FacetTree tree;
     private final StartPoints starts;
@@ -38,11 +31,11 @@ public final class ExampleRay {
     private final double[] into = new double[3];
 
     /**
-     * @param result what a check found
+     * @param checked what a check found
      */
-    public ExampleRay(CheckResult result) {
-        this.result = result;
-        scene = result.scene();
+    public ExampleRay(CheckedLight checked) {
+        this.checked = checked;
+        scene = checked.scene();
         double[] corners = scene.copyCorners();
         tree = FacetTree.build(corners, scene.copyPlanes(), scene.bound());
         starts = new StartPoints(corners, tree);
@@ -50,28 +43,19 @@ public final class ExampleRay {
 
     /** A ray straight from the pupil: its two ends, mm. Empty where none is known. */
     public Optional<List<Vector3D>> direct(Surface receiver) {
-        SurfaceResult found = result.judgement().surfaces().get(receiver.index());
-        if (found.darkness().orElse(null) instanceof Evidence.WitnessRay witness) {
-            return Optional.of(List.of(witness.onPupil(), witness.onSurface()));
-        }
-        Optional<Tally.ExampleRay> sampled = found.direct().example();
-        return sampled.map(example -> List.of(example.onPupil(), example.onReceiver()));
+        return Optional.of(checked.surfaces().get(receiver.index()).ray()).filter(ends -> !ends.isEmpty());
     }
 
     /** A ray by the strongest way of once-reflected light: on the pupil, where it is reflected, where it arrives, mm. */
     public Optional<List<Vector3D>> reflected(Surface receiver) {
-        Optional<Reflector> strongest =
-                result.judgement().surfaces().get(receiver.index()).onceReflected().by().entrySet().stream()
-                        .filter(entry -> entry.getValue().mean() > 0)
-                        .max(Comparator.comparingDouble(
-                                entry -> entry.getValue().mean()))
-                        .map(Map.Entry::getKey);
-        return strongest.flatMap(by -> search(receiver, scene.surfaces().get(by.surface()), by.mirror()));
+        return checked.surfaces()
+                .get(receiver.index())
+                .strongest()
+                .flatMap(by -> search(receiver, scene.surfaces().get(by.surface()), by.mirror()));
     }
 
     private Optional<List<Vector3D>> search(Surface receiver, Surface via, boolean mirror) {
-        UniformRandomProvider random =
-                new Streams(result.effort().seed()).stream(receiver.name() + " by " + via.name(), 0);
+        UniformRandomProvider random = new Streams(checked.seed()).stream(receiver.name() + " by " + via.name(), 0);
         Spot arrival = new Spot(receiver);
         Spot reflection = new Spot(via);
         Vector3D[] best = null;

@@ -61,13 +61,16 @@ class ColourScaleTest {
     }
 
     @Test
-    void theRangeFoundByItselfHoldsAllValuesInWholeDecades() {
+    void theRangeFoundByItselfHoldsAllValuesAndHardlyMore() {
         ColourScale scale = ColourScale.around(Spacing.LOGARITHMIC, DoubleStream.of(0, 3e-5, 0.7), "x", "");
         assertThat(scale.least()).isEqualTo(1e-5);
-        assertThat(scale.most()).isEqualTo(1);
+        assertThat(scale.most()).isEqualTo(0.8);
         assertThat(ColourScale.around(Spacing.LINEAR, DoubleStream.of(0, 3e-5, 0.37), "x", "")
                         .most())
-                .isEqualTo(0.5);
+                .isEqualTo(0.4);
+        assertThat(ColourScale.around(Spacing.LINEAR, DoubleStream.of(1.005), "x", "")
+                        .most())
+                .isEqualTo(1.2);
     }
 
     @Test

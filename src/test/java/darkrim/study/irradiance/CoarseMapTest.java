@@ -19,7 +19,7 @@ class CoarseMapTest {
     /** The first map is what a viewer waits for; the time is printed, since a busy machine proves nothing. */
     @Test
     void theFirstMapOfFourDetectorsTellsWhatTheyGet() throws Exception {
-        Scene scene = LitLayout.scene(Path.of("geometries/nightglow-a.yaml"));
+        Scene scene = PlacedLayout.of(Path.of("geometries/nightglow-a.yaml")).scene();
         long start = System.nanoTime();
         MapSampling sampling = new MapSampling(scene, MapScenes.tree(scene), 1, List.of());
         List<SurfaceMap> maps = scene.surfaces().stream()

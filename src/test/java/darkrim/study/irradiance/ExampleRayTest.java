@@ -33,8 +33,9 @@ class ExampleRayTest {
     @Test
     void aDirectRayComesThroughTheSlit() {
         CheckResult result = checked("{diffuse: 0.5}");
-        List<Vector3D> ray =
-                new ExampleRay(result).direct(surface(result, "screen/front")).orElseThrow();
+        List<Vector3D> ray = new ExampleRay(CheckedLight.of(result))
+                .direct(surface(result, "screen/front"))
+                .orElseThrow();
         assertThat(ray).hasSize(2);
         assertComesThroughTheSlit(ray.get(0), ray.get(1));
     }
@@ -42,8 +43,9 @@ class ExampleRayTest {
     @Test
     void aReflectedRayTurnsOnTheScreenAndArrivesAtTheUnderside() {
         CheckResult result = checked("{diffuse: 0.5}");
-        List<Vector3D> ray =
-                new ExampleRay(result).reflected(surface(result, "right/back")).orElseThrow();
+        List<Vector3D> ray = new ExampleRay(CheckedLight.of(result))
+                .reflected(surface(result, "right/back"))
+                .orElseThrow();
         assertThat(ray).hasSize(3);
         assertComesThroughTheSlit(ray.get(0), ray.get(1));
         assertThat(ray.get(2).getZ()).isCloseTo(8, within(1e-9));
@@ -53,8 +55,9 @@ class ExampleRayTest {
     @Test
     void aMirroredRayLeavesAsSteeplyAsItArrives() {
         CheckResult result = checked("{diffuse: 0, mirror: 0.5}");
-        List<Vector3D> ray =
-                new ExampleRay(result).reflected(surface(result, "right/back")).orElseThrow();
+        List<Vector3D> ray = new ExampleRay(CheckedLight.of(result))
+                .reflected(surface(result, "right/back"))
+                .orElseThrow();
         assertComesThroughTheSlit(ray.get(0), ray.get(1));
         Vector3D in = ray.get(1).subtract(ray.get(0)).normalize();
         Vector3D out = ray.get(2).subtract(ray.get(1)).normalize();
@@ -66,7 +69,7 @@ class ExampleRayTest {
     @Test
     void whereNoLightComesThereIsNoRay() {
         CheckResult result = checked("{diffuse: 0}");
-        ExampleRay rays = new ExampleRay(result);
+        ExampleRay rays = new ExampleRay(CheckedLight.of(result));
         assertThat(rays.direct(surface(result, "screen/back"))).isEmpty();
         assertThat(rays.reflected(surface(result, "right/back"))).isEmpty();
     }
