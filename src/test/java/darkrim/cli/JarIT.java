@@ -63,7 +63,10 @@ class JarIT {
             Run run = Jar.run(folder, Map.of("DISPLAY", display), "view", "pass.yaml");
             assertThat(run.code()).isEqualTo(2);
             assertThat(run.output()).isEmpty();
-            assertThat(run.errors()).startsWith("darkrim: no window: ").contains("darkrim draw").hasLineCount(1);
+            assertThat(run.errors())
+                    .startsWith("darkrim: no window: ")
+                    .contains("darkrim draw")
+                    .hasLineCount(1);
         }
     }
 
