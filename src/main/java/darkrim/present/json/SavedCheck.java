@@ -86,7 +86,9 @@ public final class SavedCheck {
             Surface via = scene.surface(path.path("via").asString()).orElseThrow();
             strongest.putIfAbsent(
                     path.path("receiver").asString(),
-                    new Reflector(via.index(), Reflector.Part.valueOf(path.path("by").asString().toUpperCase(Locale.ROOT))));
+                    new Reflector(
+                            via.index(),
+                            Reflector.Part.valueOf(path.path("by").asString().toUpperCase(Locale.ROOT))));
         }
         Map<String, JsonNode> byName = new HashMap<>();
         root.path("surfaces").forEach(surface -> byName.put(surface.path("name").asString(), surface));
