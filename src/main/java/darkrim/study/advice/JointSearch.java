@@ -231,7 +231,8 @@ final class JointSearch {
             double room = rule.room();
             for (int i = 0; i < dimensions.size(); i++) {
                 String name = dimensions.get(i).name();
-                room += rule.slopes().get(i) * (best.get().get(name) - at.values().get(name));
+                room += rule.slopes().get(i)
+                        * (best.get().get(name) - at.values().get(name));
             }
             if (room < -AIM / 2) {
                 return true;
