@@ -93,7 +93,7 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         } catch (UnusableAdvice | UnusableStudy wrong) {
-            surroundings.errors().println("darkrim: " + wrong.getMessage() + ".");
+            surroundings.errors().println("darkrim: " + wrong.getMessage() + "; nothing was done.");
             return ExitCode.UNUSABLE;
         }
         surroundings.show(
