@@ -11,9 +11,8 @@ import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.Effort;
 import darkrim.study.LayoutFamily;
-import darkrim.study.MarginFigure;
-import darkrim.study.MarginFigures;
 import darkrim.study.MarginScope;
+import darkrim.study.MarginUnit;
 import darkrim.study.RequirementMargin;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Judgement;
@@ -99,13 +98,17 @@ class LiveLayoutTest {
                                     asked.requirement().name()))
                             .as("%s at once", name)
                             .isIn(asked.verdict(), Verdict.UNDECIDED);
-                    MarginFigure figure = MarginFigures.of(fresh).get(i);
-                    if (figure.millimetres()) {
-                        assertThat(found.margins()
-                                        .get(asked.requirement().name())
-                                        .margin())
-                                .as(name)
-                                .isCloseTo(figure.margin(), within(TABLE + TABLE * Math.abs(figure.margin())));
+                    RequirementMargin figure = RequirementMargin.of(fresh).get(i);
+                    if (figure.unit() == MarginUnit.MILLIMETRES) {
+                        double margin =
+                                found.margins().get(asked.requirement().name()).margin();
+                        if (Double.isNaN(figure.margin())) {
+                            assertThat(margin).as(name).isNaN();
+                        } else {
+                            assertThat(margin)
+                                    .as(name)
+                                    .isCloseTo(figure.margin(), within(TABLE + TABLE * Math.abs(figure.margin())));
+                        }
                     }
                 }
                 assertThat(found.judgement().samples()).isEqualTo(expected.samples());
