@@ -174,7 +174,8 @@ public final class ViewerWindow {
 
     /** Says that the program broke: what is shown may no longer be whole. */
     public void broke(Throwable broken) {
-        model.show(content -> content.noting("the program broke, please close this window and open it again: " + broken));
+        model.show(
+                content -> content.noting("the program broke, please close this window and open it again: " + broken));
     }
 
     /** What the window shows, for tests. */
