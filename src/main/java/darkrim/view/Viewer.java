@@ -76,7 +76,7 @@ public final class Viewer {
             });
             while (!closed.await(LOOK_MS, TimeUnit.MILLISECONDS)) {
                 if (stop.getAsBoolean()) {
-                    Platform.exit();
+                    // The toolkit has heard of the end, too, and would not answer any more.
                     return;
                 }
             }
