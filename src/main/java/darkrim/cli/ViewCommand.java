@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import darkrim.verdict.Watch;
 import darkrim.view.Viewer;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -52,8 +53,9 @@ final class ViewCommand implements Callable<Integer>, LayoutCommand {
             surroundings.errors().println("darkrim: no window was opened.");
             return ExitCode.UNUSABLE;
         }
+        Watch watch = surroundings.watch().get();
         try {
-            Viewer.open(options.layout(), Optional.ofNullable(result), options.effort(), System.getenv());
+            Viewer.open(options.layout(), Optional.ofNullable(result), options.effort(), System.getenv(), watch::stop);
             return ExitCode.DONE;
         } catch (Viewer.NoWindow none) {
             surroundings

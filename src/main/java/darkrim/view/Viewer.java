@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.ConditionalFeature;
@@ -17,6 +19,8 @@ import javafx.stage.Stage;
 public final class Viewer {
     /** Held, so that its level is not forgotten. */
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
+
+    private static final long LOOK_MS = 200;
 
     private Viewer() {}
 
@@ -36,9 +40,11 @@ public final class Viewer {
      * @param result a result that was written before, instead of a check
      * @param effort how hard to work
      * @param environment the environment of the program
+     * @param stop whether to close the window, as when the program is interrupted; asked a few times a second
      * @throws NoWindow if there is no display, or none that shows three dimensions
      */
-    public static void open(Path layout, Optional<Path> result, Effort effort, Map<String, String> environment)
+    public static void open(
+            Path layout, Optional<Path> result, Effort effort, Map<String, String> environment, BooleanSupplier stop)
             throws NoWindow {
         requireDisplay(environment);
         // That classes come from one jar and not from modules is as it should be here.
@@ -60,6 +66,7 @@ public final class Viewer {
             Platform.runLater(() -> {
                 Stage stage = new Stage();
                 ViewerWindow window = new ViewerWindow(stage, layout, effort, memory);
+                Thread.currentThread().setUncaughtExceptionHandler((thread, broken) -> window.broke(broken));
                 stage.showingProperty().addListener((property, before, now) -> {
                     if (!now) {
                         closed.countDown();
@@ -67,7 +74,12 @@ public final class Viewer {
                 });
                 window.show(result);
             });
-            closed.await();
+            while (!closed.await(LOOK_MS, TimeUnit.MILLISECONDS)) {
+                if (stop.getAsBoolean()) {
+                    // The toolkit has heard of the end, too, and would not answer any more.
+                    return;
+                }
+            }
         } catch (InterruptedException interrupted) {
             Thread.currentThread().interrupt();
         } catch (UnsupportedOperationException | UnsatisfiedLinkError | NoClassDefFoundError missing) {

@@ -11,7 +11,6 @@ import darkrim.view.work.Loader;
 import darkrim.view.work.ViewModel;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
@@ -173,6 +172,12 @@ public final class ViewerWindow {
         background.close();
     }
 
+    /** Says that the program broke: what is shown may no longer be whole. */
+    public void broke(Throwable broken) {
+        model.show(
+                content -> content.noting("the program broke, please close this window and open it again: " + broken));
+    }
+
     /** What the window shows, for tests. */
     ViewModel model() {
         return model;
@@ -181,10 +186,5 @@ public final class ViewerWindow {
     /** The view of the parts, for tests. */
     Viewport viewport() {
         return viewport;
-    }
-
-    /** Puts a change to the contents, for tests. */
-    void show(UnaryOperator<Content> change) {
-        model.show(change);
     }
 }

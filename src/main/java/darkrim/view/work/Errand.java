@@ -39,6 +39,10 @@ final class Errand implements AutoCloseable {
 
     /** Asks for something, in the place of what was asked for before. */
     void ask(Work work) {
+        if (worker.isShutdown()) {
+            // The window is closed; what was on its way to it comes too late.
+            return;
+        }
         int turn = asked.incrementAndGet();
         BooleanSupplier stop = () -> asked.get() != turn;
         Consumer<UnaryOperator<Content>> guarded =
