@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Makes a layout of the values of a file, and checks what no single value tells. */
@@ -22,13 +23,13 @@ final class LayoutBuilder {
             Optional.empty(),
             Place.IN_CODE);
 
-    private final Layout.Source source;
+    private final Supplier<Layout.Source> source;
     private final Map<String, Double> chosen;
     private final SideFiles files;
     private final Findings findings;
     private boolean partsComplete;
 
-    LayoutBuilder(Layout.Source source, Map<String, Double> chosen, SideFiles files, Findings findings) {
+    LayoutBuilder(Supplier<Layout.Source> source, Map<String, Double> chosen, SideFiles files, Findings findings) {
         this.source = source;
         this.chosen = chosen;
         this.files = files;
@@ -60,7 +61,7 @@ final class LayoutBuilder {
         return new Layout(
                 whole(file, "title").map(Fields::text).orElse(""),
                 whole(file, "revision").map(Fields::text).orElse(""),
-                source,
+                source.get(),
                 dimensions,
                 finishes,
                 rules,

@@ -9,6 +9,7 @@ import darkrim.layout.form.Wording;
 import darkrim.layout.form.YamlText;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -104,7 +105,8 @@ public final class LayoutReader {
             return new LayoutReading(Optional.empty(), false, findings.sorted());
         }
         FormReader reader = new FormReader(findings);
-        LayoutBuilder builder = new LayoutBuilder(new Layout.Source(file, sha256(content)), chosen, files, findings);
+        LayoutBuilder builder = new LayoutBuilder(
+                () -> new Layout.Source(file, sha256(content, files.contents())), chosen, files, findings);
         Layout layout = builder.build(reader, mapping);
         return new LayoutReading(Optional.of(layout), builder.partsComplete(), limited(findings.sorted()));
     }
@@ -127,9 +129,16 @@ public final class LayoutReader {
         return new LayoutReading(Optional.empty(), false, List.of(finding));
     }
 
-    private static String sha256(byte[] content) {
+    /** Of the bytes of the file and, where it names files, of the name and bytes of each after it, in the order of the names. */
+    private static String sha256(byte[] content, Map<String, byte[]> named) {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            digest.update(content);
+            named.forEach((name, bytes) -> {
+                digest.update(name.getBytes(StandardCharsets.UTF_8));
+                digest.update(bytes);
+            });
+            return HexFormat.of().formatHex(digest.digest());
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java platform has SHA-256", impossible);
         }

@@ -8,6 +8,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -66,8 +67,8 @@ public final class SideFiles {
         }
     }
 
-    /** What was read so far. */
-    public Map<String, byte[]> contents() {
+    /** What was read so far, in the order of the names. */
+    public SortedMap<String, byte[]> contents() {
         return new TreeMap<>(known);
     }
 

@@ -164,6 +164,25 @@ class FinishTablesTest {
         assertThat(files.contents()).containsOnlyKeys("m.csv");
     }
 
+    /** So that a result, and a sweep that goes on, is about one state of them. */
+    @Test
+    void theDigestOfALayoutChangesWithTheFilesThatItNames() {
+        String finish = "{reflectance_table: {as: mirror, file: m.csv}}";
+        String one = "angle_deg,reflectance\n0,0.1\n90,1\n";
+        String two = "angle_deg,reflectance\n0,0.2\n90,1\n";
+        String digest = digest(finish, one);
+        assertThat(digest).isEqualTo(digest(finish, one)).isNotEqualTo(digest(finish, two));
+        assertThat(digest("{mirror: 0.1}", one)).hasSize(64);
+    }
+
+    private static String digest(String finish, String file) {
+        return read("", finish, Map.of("m.csv", file))
+                .layout()
+                .orElseThrow()
+                .source()
+                .sha256();
+    }
+
     private static boolean refused(SideFiles files, String name) {
         try {
             return files.read(name).length == 0;
