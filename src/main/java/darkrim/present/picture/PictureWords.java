@@ -6,7 +6,6 @@ import darkrim.present.Printable;
 import darkrim.study.irradiance.LightKind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -50,11 +49,5 @@ public record PictureWords(Layout layout, long seed, String version, Optional<St
                 scale.least() > 0 ? "Black: below the scale, or no light found; only a proof shows darkness. " : "";
         String more = light == LightKind.DIRECT ? "" : "More than one reflection is not in it. ";
         return (relative + none + more + "Colours are means over a face or a cell, sampled.").strip();
-    }
-
-    /** The class of light as the beginning of a sentence. */
-    static String beginning(LightKind light) {
-        String words = light.words();
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -1,6 +1,5 @@
 package darkrim.present.picture;
 
-import java.util.Arrays;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -84,17 +83,5 @@ final class SeenSurfaces {
         into[0] = image.width() / 2.0 + into[0] * half;
         into[1] = half - into[1] * half;
         return true;
-    }
-
-    /** Surfaces that are seen, by number. */
-    int[] all() {
-        return java.util.stream.IntStream.range(0, count.length)
-                .filter(surface -> count[surface] > 0)
-                .toArray();
-    }
-
-    @Override
-    public String toString() {
-        return "seen: " + Arrays.toString(all());
     }
 }

@@ -2,16 +2,20 @@ package darkrim.study.irradiance;
 
 import darkrim.diagnostic.Finding;
 import darkrim.layout.Layout;
+import darkrim.layout.Requirement;
 import darkrim.light.Estimate;
 import darkrim.light.Reflector;
 import darkrim.light.Tally;
 import darkrim.scene.Scene;
 import darkrim.study.CheckResult;
 import darkrim.verdict.Evidence;
+import darkrim.verdict.Outcome;
+import darkrim.verdict.RequirementResult;
 import darkrim.verdict.SurfaceResult;
 import darkrim.verdict.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -81,9 +85,22 @@ public record CheckedLight(
                 result.effort().seed(),
                 result.scene(),
                 surfaces,
-                CheckedSurfaces.keptDark(result),
+                keptDark(result),
                 result.warnings(),
                 result.judgement().stopped());
+    }
+
+    /** All requirements and cells together. Whether a surface sees enough of the pupil is no part of it. */
+    private static Map<Integer, Verdict> keptDark(CheckResult result) {
+        Map<Integer, Verdict> verdicts = new HashMap<>();
+        for (RequirementResult requirement : result.judgement().requirements()) {
+            if (!(requirement.requirement().condition() instanceof Requirement.PupilSeen)) {
+                for (Outcome outcome : requirement.outcomes()) {
+                    verdicts.merge(outcome.surface().index(), outcome.verdict(), Verdict::and);
+                }
+            }
+        }
+        return verdicts;
     }
 
     private static List<Vector3D> ray(Evidence evidence, Tally direct) {
