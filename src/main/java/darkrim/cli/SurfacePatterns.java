@@ -26,10 +26,9 @@ record SurfacePatterns(String option, List<String> patterns) {
                 Selection selection = Selection.of(pattern);
                 if (scene.surfaces().stream().map(Surface::name).noneMatch(selection::selects)) {
                     return Optional.of(option + ": '" + Wording.shortened(pattern)
-                            + "' selects no surface, expected a pattern such as 'mosaic/**/active'; "
-                            + Wording.suggestion(
-                                    pattern,
-                                    scene.surfaces().stream().map(Surface::name).toList()));
+                            + "' selects no surface, expected a pattern such as 'mosaic/**/active'; the layout has '"
+                            + scene.surfaces().get(0).name() + "' and "
+                            + (scene.surfaces().size() - 1) + " other surfaces");
                 }
             } catch (IllegalArgumentException unreadable) {
                 return Optional.of(
