@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -67,10 +68,13 @@ public final class Assembly {
         Map<String, String> finishOf = new LinkedHashMap<>();
         for (Part part : layout.parts()) {
             placer.surfacesOf(part.name())
-                    .forEach(name -> finishOf.put(name, part.finish().orElse(Part.NO_FINISH)));
+                    .forEach(name -> finishOf.put(
+                            name, placer.finishByMaterial(name).or(part::finish).orElse(Part.NO_FINISH)));
         }
         SurfaceSelector selector = new SurfaceSelector(finishOf.keySet(), partsComplete && placer.complete(), findings);
-        Set<String> ruled = new HashSet<>();
+        Set<String> ruled = finishOf.keySet().stream()
+                .filter(name -> placer.finishByMaterial(name).isPresent())
+                .collect(Collectors.toCollection(HashSet::new));
         for (FinishRule rule : layout.finishRules()) {
             List<String> selected = selector.select("finish rule", rule.surfaces(), rule.place());
             selected.forEach(name -> finishOf.replace(name, rule.finish()));

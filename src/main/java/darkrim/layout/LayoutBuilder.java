@@ -7,6 +7,7 @@ import darkrim.layout.form.Fields;
 import darkrim.layout.form.FormReader;
 import darkrim.layout.form.Node;
 import darkrim.layout.form.Value;
+import darkrim.layout.mesh.MeshFiles;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +25,13 @@ final class LayoutBuilder {
 
     private final Layout.Source source;
     private final Map<String, Double> chosen;
+    private final MeshFiles meshes;
     private final Findings findings;
     private boolean partsComplete;
 
-    LayoutBuilder(Layout.Source source, Map<String, Double> chosen, Findings findings) {
+    LayoutBuilder(Layout.Source source, Map<String, Double> chosen, MeshFiles meshes, Findings findings) {
         this.source = source;
+        this.meshes = meshes;
         this.chosen = chosen;
         this.findings = findings;
     }
@@ -79,7 +82,7 @@ final class LayoutBuilder {
             return List.of();
         }
         Map<String, Part> parts = new LinkedHashMap<>();
-        PartBuilder builder = new PartBuilder(finishes, findings);
+        PartBuilder builder = new PartBuilder(finishes, meshes, findings);
         named.values().forEach((name, value) -> {
             Fields fields = (Fields) value;
             finishes.checkUse(fields);

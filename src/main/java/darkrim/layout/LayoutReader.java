@@ -7,6 +7,7 @@ import darkrim.layout.form.FormReader;
 import darkrim.layout.form.Node;
 import darkrim.layout.form.Wording;
 import darkrim.layout.form.YamlText;
+import darkrim.layout.mesh.MeshFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
@@ -42,7 +43,7 @@ public final class LayoutReader {
             return unreadable(name, "is a folder, expected a layout file");
         }
         try (InputStream stream = Files.newInputStream(file)) {
-            return read(name, stream.readNBytes(YamlText.LARGEST + 1));
+            return read(name, stream.readNBytes(YamlText.LARGEST + 1), Map.of(), MeshFiles.beside(file.toString()));
         } catch (NoSuchFileException missing) {
             return unreadable(name, "there is no such file");
         } catch (AccessDeniedException denied) {
@@ -74,6 +75,20 @@ public final class LayoutReader {
      * @return the layout and all that is wrong with it
      */
     public static LayoutReading read(String file, byte[] content, Map<String, Double> chosen) {
+        return read(file, content, chosen, MeshFiles.beside(file));
+    }
+
+    /**
+     * The same with mesh files that may have been read before.
+     *
+     * @param file name of the file, for messages
+     * @param content its bytes, UTF-8
+     * @param chosen values by name of the dimension, in mm, degrees or plain; a name that the file does not define has no effect
+     * @param meshes the mesh files that the layout may name
+     * @return the layout and all that is wrong with it
+     */
+    public static LayoutReading read(
+            String file, byte[] content, Map<String, Double> chosen, MeshFiles meshes) {
         Findings findings = new Findings();
         Optional<Node> root = YamlText.parse(file, content, findings);
         if (root.isEmpty()) {
@@ -91,7 +106,7 @@ public final class LayoutReader {
             return new LayoutReading(Optional.empty(), false, findings.sorted());
         }
         FormReader reader = new FormReader(findings);
-        LayoutBuilder builder = new LayoutBuilder(new Layout.Source(file, sha256(content)), chosen, findings);
+        LayoutBuilder builder = new LayoutBuilder(new Layout.Source(file, sha256(content)), chosen, meshes, findings);
         Layout layout = builder.build(reader, mapping);
         return new LayoutReading(Optional.of(layout), builder.partsComplete(), limited(findings.sorted()));
     }

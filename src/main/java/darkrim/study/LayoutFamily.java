@@ -10,6 +10,7 @@ import darkrim.layout.LayoutReader;
 import darkrim.layout.LayoutReading;
 import darkrim.layout.Part;
 import darkrim.layout.form.YamlText;
+import darkrim.layout.mesh.MeshFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -25,9 +26,11 @@ import java.util.Optional;
 public final class LayoutFamily {
     private final String name;
     private final byte[] content;
+    private final MeshFiles meshes;
     private final Layout written;
 
-    private LayoutFamily(String name, byte[] content, Layout written) {
+    private LayoutFamily(String name, byte[] content, MeshFiles meshes, Layout written) {
+        this.meshes = meshes;
         this.name = name;
         this.content = content;
         this.written = written;
@@ -58,9 +61,21 @@ public final class LayoutFamily {
      * @throws UnusableInput if the layout as written has an error
      */
     public static LayoutFamily of(String name, byte[] content) throws UnusableInput {
-        LayoutReading reading = LayoutReader.read(name, content);
+        return of(name, content, MeshFiles.beside(name));
+    }
+
+    /**
+     * Reads a text with mesh files that were read before.
+     *
+     * @param name name of the file, for messages
+     * @param content its bytes, UTF-8
+     * @param meshes the mesh files that it may name
+     * @throws UnusableInput if the layout as written has an error
+     */
+    public static LayoutFamily of(String name, byte[] content, MeshFiles meshes) throws UnusableInput {
+        LayoutReading reading = LayoutReader.read(name, content, Map.of(), meshes);
         throwIfUnusable(reading);
-        return new LayoutFamily(name, content.clone(), reading.layout().orElseThrow());
+        return new LayoutFamily(name, content.clone(), meshes, reading.layout().orElseThrow());
     }
 
     private static void throwIfUnusable(LayoutReading reading) throws UnusableInput {
@@ -77,6 +92,11 @@ public final class LayoutFamily {
     /** The bytes of the file. */
     public byte[] content() {
         return content.clone();
+    }
+
+    /** The mesh files that it names, read. */
+    public MeshFiles meshes() {
+        return meshes;
     }
 
     /** The layout as written. */
@@ -122,7 +142,7 @@ public final class LayoutFamily {
                 throw new IllegalArgumentException("there is no part '" + key + "'");
             }
         });
-        LayoutReading reading = LayoutReader.read(name, content, chosen);
+        LayoutReading reading = LayoutReader.read(name, content, chosen, meshes);
         findings.addAll(reading.findings());
         findings.throwIfErrors();
         Layout layout = reading.layout().orElseThrow();

@@ -1,18 +1,20 @@
 package darkrim.study.spark;
 
 import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.mesh.MeshFiles;
 import darkrim.study.LayoutFamily;
 import darkrim.study.PointCheck;
 import darkrim.study.PointSettings;
 import java.io.Serializable;
 import java.util.Optional;
 
-/** How points are checked, as it travels to each executor once: the bytes of the layout, the seed and how points are checked. */
+/** How points are checked, as it travels to each executor once: the bytes of the layout, its meshes, the seed and how points are checked. */
 final class SentStudy implements Serializable {
     private static final long serialVersionUID = 1L;
 
     private final String name;
     private final byte[] layout;
+    private final MeshFiles meshes;
     private final Long seed;
     private final PointSettings settings;
     /** Made where it arrives, for all points that are worked out there. */
@@ -21,6 +23,7 @@ final class SentStudy implements Serializable {
     SentStudy(PointCheck check) {
         this.name = check.family().name();
         this.layout = check.family().content();
+        this.meshes = check.family().meshes();
         this.seed = check.seed().orElse(null);
         this.settings = check.settings();
     }
@@ -29,7 +32,7 @@ final class SentStudy implements Serializable {
     synchronized PointCheck check() {
         if (check == null) {
             try {
-                check = new PointCheck(LayoutFamily.of(name, layout), Optional.ofNullable(seed), settings);
+                check = new PointCheck(LayoutFamily.of(name, layout, meshes), Optional.ofNullable(seed), settings);
             } catch (UnusableInput changed) {
                 throw new IllegalStateException("a layout that could be used here cannot be used there", changed);
             }
