@@ -27,6 +27,7 @@ public final class Assembly {
     private final double largestChordError;
     private final Map<String, String> finishOf;
     private final Map<String, MapGrid> mapOf;
+    private final Map<String, MeshShape> meshes;
 
     private Assembly(
             List<Body> bodies,
@@ -34,12 +35,14 @@ public final class Assembly {
             List<Die> dies,
             double largestChordError,
             Map<String, String> finishOf,
-            Map<String, MapGrid> mapOf) {
+            Map<String, MapGrid> mapOf,
+            Map<String, MeshShape> meshes) {
         this.bodies = List.copyOf(bodies);
         this.openings = List.copyOf(openings);
         this.dies = List.copyOf(dies);
         this.largestChordError = largestChordError;
         this.finishOf = Collections.unmodifiableMap(finishOf);
+        this.meshes = Map.copyOf(meshes);
         this.mapOf = Collections.unmodifiableMap(mapOf);
     }
 
@@ -86,7 +89,7 @@ public final class Assembly {
         PupilPlane.check(layout.beam(), findings);
         BeyondPupil.check(placer.bodies(), layout.beam(), findings);
         return new Assembly(
-                placer.bodies(), placer.openings(), placer.dies(), placer.largestChordError(), finishOf, mapOf);
+                placer.bodies(), placer.openings(), placer.dies(), placer.largestChordError(), finishOf, mapOf, placer.meshes());
     }
 
     /** All bodies, in the order of the layout. */
@@ -120,6 +123,11 @@ public final class Assembly {
     /** The map of a surface, if one was asked for. */
     public Optional<MapGrid> mapOf(String surface) {
         return Optional.ofNullable(mapOf.get(surface));
+    }
+
+    /** The meshes among the parts, by name of the part. */
+    public Map<String, MeshShape> meshes() {
+        return meshes;
     }
 
     /** All openings of plates. */

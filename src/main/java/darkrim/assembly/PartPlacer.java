@@ -28,6 +28,7 @@ final class PartPlacer {
     private boolean complete = true;
     /** Parts that are alike share their mesh. */
     private final Map<Shape.Mesh, MeshShape> shapes = new HashMap<>();
+    private final Map<String, MeshShape> meshes = new HashMap<>();
     /** Finish by name of the surface, without the number of a copy. */
     private final Map<String, String> materials = new HashMap<>();
 
@@ -66,6 +67,7 @@ final class PartPlacer {
             return PartPieces.of(part.shape());
         }
         MeshShape mesh = shapes.computeIfAbsent(shape, MeshShape::of);
+        meshes.put(part.name(), mesh);
         MeshFindings.report(part, shape, mesh, findings);
         mesh.finishes(shape).forEach((face, finish) -> materials.put(part.name() + "/" + face, finish));
         return new Pieces(mesh.pieces(), List.of(), List.of(), shape.chord().orElse(0.0));
@@ -87,6 +89,10 @@ final class PartPlacer {
 
     List<Body> bodies() {
         return bodies;
+    }
+
+    Map<String, MeshShape> meshes() {
+        return meshes;
     }
 
     List<Opening> openings() {

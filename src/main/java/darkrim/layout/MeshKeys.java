@@ -27,7 +27,7 @@ final class MeshKeys {
             Key.withDefault(
                     "crease",
                     Kinds.CREASE,
-                    "35",
+                    "20",
                     "Facets that meet at more than this angle belong to different faces; degrees unless stated."),
             Key.optional(
                     "chord",

@@ -51,7 +51,7 @@ public final class MarginFigures {
     }
 
     private static MarginFigure pupil(RequirementResult result, Scene scene) {
-        Margins margins = new Margins(scene, FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound()));
+        Margins margins = new Margins(scene, FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound()));
         double least = Double.NaN;
         String where = "";
         for (Outcome outcome : result.outcomes()) {

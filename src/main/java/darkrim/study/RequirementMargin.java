@@ -52,7 +52,7 @@ public record RequirementMargin(
                 ? sampled(result, limit)
                 : exact(
                         result,
-                        new Margins(scene, FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound())));
+                        new Margins(scene, FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound())));
         return new RequirementMargin(
                 requirement.name(),
                 Optional.of(result.verdict()),
