@@ -41,8 +41,8 @@ final class MeshFindings {
                     "mesh-chord",
                     part.place(),
                     head(part)
-                            + "has curved faces and the layout does not say how far its facets lie from them: the result leaves that"
-                            + " out, expected 'chord' with the tolerance that it was exported with");
+                            + "some faces are curved, and the layout does not say how far the facets lie from the true surface: the"
+                            + " result leaves that out, expected 'chord' with the tolerance of the export");
         }
         mesh.matches().forEach(match -> report(part, shape, mesh, match, findings));
     }

@@ -51,7 +51,8 @@ record MeshBuilder(FinishBuilder finishes, MeshFiles meshes, Findings findings) 
                 fields.has("chord") ? Optional.of(fields.number("chord")) : Optional.empty(),
                 names,
                 fields.number("within"),
-                finishOf(fields, file.get())));
+                finishOf(fields, file.get()),
+                fields.has("least_gap") ? Optional.of(fields.number("least_gap")) : Optional.empty()));
     }
 
     private List<FaceAnchor> names(Fields fields) {

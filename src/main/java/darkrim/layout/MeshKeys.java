@@ -46,6 +46,10 @@ final class MeshKeys {
                     "materials",
                     new Kind.Named(Letters.NAME, Kinds.NAME, 0, 1000),
                     "Finish of each material of an OBJ file; a material called like a finish has it anyway."),
+            Key.optional(
+                    "least_gap",
+                    Kinds.SIZE,
+                    "Gaps to other parts that are narrower are named in a warning, for light may leak there; mm unless stated."),
             Key.withDefault(
                     "outside_folder",
                     Kinds.FLAG,

@@ -140,6 +140,7 @@ public sealed interface Shape
      * @param names names of faces
      * @param within how far a face may have moved from the place of its name
      * @param finishOf finish by name of the material in the file; materials that are not in it have the finish of the part
+     * @param leastGap narrower gaps to other parts are named, mm; absent where not asked for
      */
     record Mesh(
             MeshFile file,
@@ -148,7 +149,8 @@ public sealed interface Shape
             Optional<Double> chord,
             List<FaceAnchor> names,
             double within,
-            Map<String, String> finishOf)
+            Map<String, String> finishOf,
+            Optional<Double> leastGap)
             implements Shape {
         /** Copies the collections. */
         public Mesh {

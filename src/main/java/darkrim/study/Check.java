@@ -14,6 +14,7 @@ import darkrim.light.Transport;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneFactory;
 import darkrim.scene.Surface;
+import darkrim.study.contact.MeshContacts;
 import darkrim.study.contact.PartContacts;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Demand;
@@ -87,6 +88,7 @@ public final class Check {
         Scene scene = SceneFactory.of(layout, assembly);
         FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
         PartContacts.check(assembly, scene, tree, findings, watch);
+        MeshContacts.check(layout, assembly, scene, tree, findings, watch);
         findings.throwIfErrors();
         List<Feasibility> feasibility = Feasibility.of(assembly, layout.beam(), layout.placementError(), findings);
         MarginScope scope = scope(effort.margins(), scene, assembly, findings);
