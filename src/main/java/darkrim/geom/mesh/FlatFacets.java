@@ -8,7 +8,7 @@ final class FlatFacets {
     /** Facets narrower than this share of the extent have no area: the float of a binary file is far coarser. */
     private static final double NARROWEST = 0x1p-44;
     /** Chains of such facets are undone one after the other. */
-    private static final int MOST_ROUNDS = 16;
+    private static final int MOST_ROUNDS = 64;
 
     private FlatFacets() {}
 
@@ -67,7 +67,10 @@ final class FlatFacets {
                 int side = 3 * f + FacetSize.of(mesh, f).side();
                 int neighbour = neighbour(edges, side);
                 int g = neighbour / 3;
-                if (neighbour >= 0 && !split[f] && !split[g] && !hasEqualCorners(mesh, g)) {
+                if (neighbour >= 0 && (split[f] || split[g])) {
+                    // Its turn comes in the next round.
+                    drop[f] = false;
+                } else if (neighbour >= 0 && !hasEqualCorners(mesh, g)) {
                     // The neighbour runs from c to a along the shared side, d is across; b lies between. It becomes c, b, d; f becomes b, a, d.
                     int c = edges.from(neighbour);
                     int a = edges.to(neighbour);

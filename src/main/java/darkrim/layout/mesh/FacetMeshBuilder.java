@@ -15,7 +15,7 @@ final class FacetMeshBuilder {
     private int[] groupOf = new int[1024];
     private int facetCount;
     private final Map<FacetMesh.Group, Integer> groups = new LinkedHashMap<>();
-    private int group = -1;
+    private FacetMesh.Group group = FacetMesh.Group.NAMELESS;
     /** Open addressing: number of the point plus 1, or 0 where free. */
     private int[] slots = new int[4096];
 
@@ -50,14 +50,11 @@ final class FacetMeshBuilder {
 
     /** The facets that follow belong to this group. */
     void group(FacetMesh.Group next) {
-        group = groups.computeIfAbsent(next, key -> groups.size());
+        group = next;
     }
 
     /** Adds a facet by the numbers of its points, counter-clockwise as seen from outside. */
     void facet(int a, int b, int c) {
-        if (group < 0) {
-            group(FacetMesh.Group.NAMELESS);
-        }
         if (facetCount == groupOf.length) {
             groupOf = Arrays.copyOf(groupOf, 2 * facetCount);
             corners = Arrays.copyOf(corners, 6 * facetCount);
@@ -65,7 +62,7 @@ final class FacetMeshBuilder {
         corners[3 * facetCount] = a;
         corners[3 * facetCount + 1] = b;
         corners[3 * facetCount + 2] = c;
-        groupOf[facetCount++] = group;
+        groupOf[facetCount++] = groups.computeIfAbsent(group, key -> groups.size());
     }
 
     /** Number of facets so far. */

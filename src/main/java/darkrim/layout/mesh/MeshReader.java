@@ -60,9 +60,12 @@ final class MeshReader {
             stream.transferTo(OutputStream.nullOutputStream());
             return mesh;
         } catch (UncheckedIOException problem) {
-            throw ParserMessage.cause(problem);
+            if (problem.getCause() instanceof SolidLines.LineTooLong longLine) {
+                throw fault(longLine);
+            }
+            throw problem.getCause();
         } catch (SolidLines.LineTooLong problem) {
-            throw new MeshFault("mesh-form", problem.line(), 1, "a line has more than 1000 characters, expected fewer");
+            throw fault(problem);
         }
     }
 
@@ -98,6 +101,10 @@ final class MeshReader {
                 "mesh-form",
                 "byte 80: the header states " + stated + " facets, which take " + BinaryStl.bytes(stated)
                         + " bytes, but the file has " + size + ": it is cut off, or no STL file");
+    }
+
+    private static MeshFault fault(SolidLines.LineTooLong problem) {
+        return new MeshFault("mesh-form", problem.line(), 1, "a line has more than 1000 characters, expected fewer");
     }
 
     private static void requireFew(long facets) throws MeshFault {

@@ -1,8 +1,6 @@
 package darkrim.layout.mesh;
 
 import darkrim.layout.form.Wording;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -28,10 +26,5 @@ final class ParserMessage {
                     Wording.shortened(place.group(3).replace(" must evaluate to be within", " must lie within")));
         }
         return new MeshFault("mesh-form", Wording.shortened(String.valueOf(problem.getMessage())));
-    }
-
-    /** The exception of the file itself under one of the library. */
-    static IOException cause(UncheckedIOException problem) {
-        return problem.getCause();
     }
 }
