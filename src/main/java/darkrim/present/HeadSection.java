@@ -29,6 +29,7 @@ final class HeadSection {
         infeasible(result).ifPresent(page::paragraph);
         page.space();
         page.line("file     " + LayoutWords.file(layout));
+        LayoutWords.meshes(layout).forEach(page::line);
         page.line("program  Darkrim " + version + ", seed " + result.effort().seed() + ", confidence "
                 + Figures.confidence(result.effort().confidence()) + " over all sampled verdicts together");
         new Values(result)

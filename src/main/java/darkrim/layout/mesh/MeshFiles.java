@@ -12,6 +12,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -69,6 +70,14 @@ public final class MeshFiles implements Serializable {
             error(findings, place, name, "it cannot be read: " + Wording.shortened(String.valueOf(problem.getMessage())));
         }
         return Optional.empty();
+    }
+
+    /** What was read: a line for each file with its name and SHA-256, by name. */
+    public synchronized List<String> hashes() {
+        return known.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(file -> "mesh " + Wording.oneLine(file.getKey()) + " SHA-256 " + file.getValue().sha256())
+                .toList();
     }
 
     private Optional<MeshFile> open(String name, boolean anywhere, Place place, Findings findings) throws IOException {

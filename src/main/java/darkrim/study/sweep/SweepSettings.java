@@ -38,6 +38,7 @@ public record SweepSettings(Design design, Optional<Long> seed, PointSettings po
                 "seed " + seedFor(family),
                 "batches " + points.batches(),
                 "margins " + points.margins()));
+        words.addAll(family.meshes().hashes());
         words.addAll(design.words());
         return words;
     }
