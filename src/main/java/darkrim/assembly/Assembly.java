@@ -89,7 +89,13 @@ public final class Assembly {
         PupilPlane.check(layout.beam(), findings);
         BeyondPupil.check(placer.bodies(), layout.beam(), findings);
         return new Assembly(
-                placer.bodies(), placer.openings(), placer.dies(), placer.largestChordError(), finishOf, mapOf, placer.meshes());
+                placer.bodies(),
+                placer.openings(),
+                placer.dies(),
+                placer.largestChordError(),
+                finishOf,
+                mapOf,
+                placer.meshes());
     }
 
     /** All bodies, in the order of the layout. */

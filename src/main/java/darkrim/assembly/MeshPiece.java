@@ -32,8 +32,8 @@ record MeshPiece(FacetMesh mesh, List<MeshFace> faces, boolean solid) implements
             PlacedFacets facets = new PlacedFacets(mesh, face.facets(), placement);
             for (Triangle facet : facets) {
                 if (!(facet.area() > 0)) {
-                    throw new IllegalArgumentException(
-                            "a facet of " + face.name() + " has no area where the part stands: bring the mesh nearer to the origin");
+                    throw new IllegalArgumentException("a facet of " + face.name()
+                            + " has no area where the part stands: bring the mesh nearer to the origin");
                 }
             }
             placed.add(new Face(name, solid ? Optional.empty() : Optional.of(name + BACK), facets));

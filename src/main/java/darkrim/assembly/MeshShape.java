@@ -46,8 +46,7 @@ public record MeshShape(MendedMesh mended, List<MeshFace> faces, List<AnchoredFa
                     + ": give 'crease' a larger angle");
         }
         List<MeshFace> faces = NamedFaces.of(mended.mesh(), faceOf);
-        List<AnchoredFaces.Match> matches =
-                AnchoredFaces.of(mended.mesh(), faces, shape.names(), shape.within());
+        List<AnchoredFaces.Match> matches = AnchoredFaces.of(mended.mesh(), faces, shape.names(), shape.within());
         return new MeshShape(mended, NamedFaces.renamed(faces, matches), matches);
     }
 
@@ -56,8 +55,8 @@ public record MeshShape(MendedMesh mended, List<MeshFace> faces, List<AnchoredFa
         List<MeshFace> closed = new ArrayList<>();
         List<MeshFace> open = new ArrayList<>();
         for (MeshFace face : faces) {
-            int shell = mended.shellOf()[face.facets()[0]];
-            (mended.closed()[shell] ? closed : open).add(face);
+            int shell = mended.shellOf(face.facets()[0]);
+            (mended.isClosed(shell) ? closed : open).add(face);
         }
         List<MeshPiece> pieces = new ArrayList<>();
         if (!closed.isEmpty()) {
@@ -71,7 +70,7 @@ public record MeshShape(MendedMesh mended, List<MeshFace> faces, List<AnchoredFa
 
     /** Whether no face is curved, so that the mesh is as true as its corners. */
     boolean isFlat() {
-        return faces.stream().allMatch(MeshFace::flat);
+        return faces.stream().allMatch(face -> face.size().flat());
     }
 
     /** Finishes by the end of the name of a surface, from the materials of the file. */

@@ -28,6 +28,7 @@ final class PartPlacer {
     private boolean complete = true;
     /** Parts that are alike share their mesh. */
     private final Map<Shape.Mesh, MeshShape> shapes = new HashMap<>();
+
     private final Map<String, MeshShape> meshes = new HashMap<>();
     /** Finish by name of the surface, without the number of a copy. */
     private final Map<String, String> materials = new HashMap<>();

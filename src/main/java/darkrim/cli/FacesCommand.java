@@ -78,8 +78,7 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
         if (output.isPresent() && !write(output.get(), FaceNamesStub.of(listing))) {
             return ExitCode.UNUSABLE;
         }
-        boolean wrong =
-                listing.findings().stream().anyMatch(finding -> finding.severity() == Finding.Severity.ERROR);
+        boolean wrong = listing.findings().stream().anyMatch(finding -> finding.severity() == Finding.Severity.ERROR);
         return wrong ? ExitCode.UNUSABLE : ExitCode.DONE;
     }
 

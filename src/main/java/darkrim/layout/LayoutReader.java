@@ -87,8 +87,7 @@ public final class LayoutReader {
      * @param meshes the mesh files that the layout may name
      * @return the layout and all that is wrong with it
      */
-    public static LayoutReading read(
-            String file, byte[] content, Map<String, Double> chosen, MeshFiles meshes) {
+    public static LayoutReading read(String file, byte[] content, Map<String, Double> chosen, MeshFiles meshes) {
         Findings findings = new Findings();
         Optional<Node> root = YamlText.parse(file, content, findings);
         if (root.isEmpty()) {

@@ -28,7 +28,8 @@ public final class FaceNamesStub {
                         .append(Printable.of(part.name()))
                         .append(", from ")
                         .append(Printable.of(((Shape.Mesh) part.shape()).file().name()))
-                        .append(".\n# Put these lines under the part, and your own words in place of face-1 and so on.\n")
+                        .append(
+                                ".\n# Put these lines under the part, and your own words in place of face-1 and so on.\n")
                         .append("    names:\n");
                 names(text, mesh);
             }
@@ -52,16 +53,18 @@ public final class FaceNamesStub {
             text.append("      ")
                     .append(quoted(name))
                     .append(": {at: ")
-                    .append(list(face.on(), DECIMALS))
+                    .append(list(face.size().on(), DECIMALS))
                     .append(", facing: ")
-                    .append(list(face.onNormal(), DECIMALS + 1))
+                    .append(list(face.size().onNormal(), DECIMALS + 1))
                     .append("}")
                     .append(named ? "\n" : "   # " + Printable.of(face.name()) + "\n");
         }
     }
 
     private static String quoted(String name) {
-        return name.matches("[A-Za-z][A-Za-z0-9_-]*") ? name : "\"" + name.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
+        return name.matches("[A-Za-z][A-Za-z0-9_-]*")
+                ? name
+                : "\"" + name.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
     }
 
     private static String list(Vector3D v, int decimals) {

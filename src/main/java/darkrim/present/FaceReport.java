@@ -64,11 +64,8 @@ public record FaceReport(boolean verbose) {
     }
 
     private static void mesh(Page page, Shape.Mesh shape, MeshShape mesh) {
-        long open = 0;
-        for (boolean closed : mesh.mended().closed()) {
-            open += closed ? 0 : 1;
-        }
-        int shells = mesh.mended().closed().length;
+        int open = mesh.mended().openShells();
+        int shells = mesh.mended().shellCount();
         String volume = open == 0
                 ? ", volume " + Figures.three(mesh.mended().mesh().volume()) + " mm3"
                 : ", of which " + open + " open";

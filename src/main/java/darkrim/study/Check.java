@@ -102,8 +102,7 @@ public final class Check {
             double proofs = secondsSince(proving);
             Judgement judgement = judge.decide(demands, proved, watch);
             long measuring = System.nanoTime();
-            DirectMargins margins =
-                    DirectMargins.of(scene, tree, assembly, judgement, scope, workers, watch);
+            DirectMargins margins = DirectMargins.of(scene, tree, assembly, judgement, scope, workers, watch);
             double measured = secondsSince(measuring);
             List<Finding> warnings = findings.sorted();
             return new CheckResult(
@@ -121,7 +120,9 @@ public final class Check {
 
     /** Each step of an opening needs a tree of its own, seconds for each million facets: left out unless all margins are asked for. */
     private static MarginScope scope(MarginScope asked, Scene scene, Assembly assembly, Findings findings) {
-        if (asked != MarginScope.LEAST || scene.facetCount() <= MOST_TO_MOVE || assembly.openings().isEmpty()) {
+        if (asked != MarginScope.LEAST
+                || scene.facetCount() <= MOST_TO_MOVE
+                || assembly.openings().isEmpty()) {
             return asked;
         }
         findings.warning(

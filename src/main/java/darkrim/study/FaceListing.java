@@ -95,8 +95,7 @@ public record FaceListing(
             double own = facet.area();
             area += own;
             sum = sum.add(facet.doubledNormal().multiply(0.5));
-            moment = moment.add(
-                    facet.a().add(facet.b()).add(facet.c()).multiply(own / 3));
+            moment = moment.add(facet.a().add(facet.b()).add(facet.c()).multiply(own / 3));
             for (Vector3D corner : List.of(facet.a(), facet.b(), facet.c())) {
                 double[] coordinates = corner.toArray();
                 for (int k = 0; k < 3; k++) {

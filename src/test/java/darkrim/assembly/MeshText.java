@@ -31,7 +31,9 @@ public final class MeshText {
         for (Triangle facet : facets) {
             bytes.putFloat(0).putFloat(0).putFloat(0);
             for (Vector3D corner : List.of(facet.a(), facet.b(), facet.c())) {
-                bytes.putFloat((float) corner.getX()).putFloat((float) corner.getY()).putFloat((float) corner.getZ());
+                bytes.putFloat((float) corner.getX())
+                        .putFloat((float) corner.getY())
+                        .putFloat((float) corner.getZ());
             }
             bytes.putShort((short) 0);
         }

@@ -30,7 +30,7 @@ class FindingsPageTest {
             "unknown-material",
             "material-without-finish");
 
-    /** Codes that need a layout of very many facets; darkrim.study.MillionFacetsIT triggers them. */
+    /** Codes that need a layout of very many facets; darkrim.cli.MillionFacetsIT triggers them. */
     private static final Set<String> OF_LARGE_LAYOUTS = Set.of("opening-margins-left-out");
 
     @Test

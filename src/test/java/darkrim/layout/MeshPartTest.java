@@ -56,13 +56,15 @@ class MeshPartTest {
     void materialsThatDoNotFitAreNamed() {
         assertThat(read("unit: mm").findings())
                 .extracting(Object::toString)
-                .containsExactly("src/test/resources/meshes/f.yaml:5:26: warning: the material 'Bare Metal' of the mesh has no"
-                        + " finish, so the part's own holds there, expected an entry under materials"
-                        + " [material-without-finish]");
+                .containsExactly(
+                        "src/test/resources/meshes/f.yaml:5:26: warning: the material 'Bare Metal' of the mesh has no"
+                                + " finish, so the part's own holds there, expected an entry under materials"
+                                + " [material-without-finish]");
         assertThat(read("unit: mm, materials: {Bare Metl: grey}").findings())
                 .extracting(Object::toString)
-                .anyMatch(finding -> finding.contains("the mesh has no material 'Bare Metl', did you mean 'Bare Metal'?")
-                        && finding.endsWith("[unknown-material]"));
+                .anyMatch(
+                        finding -> finding.contains("the mesh has no material 'Bare Metl', did you mean 'Bare Metal'?")
+                                && finding.endsWith("[unknown-material]"));
         assertThat(read("unit: mm, materials: {Bare Metal: gold}").hasErrors()).isTrue();
     }
 
@@ -71,7 +73,8 @@ class MeshPartTest {
         assertThat(read("crease: 20").findings()).extracting("code").contains("missing-key");
         // 5 units of 1 m are well within; the plates would have to be 200,000 times larger.
         assertThat(read("unit: m, materials: {Bare Metal: grey}").findings()).isEmpty();
-        assertThat(read("unit: mm, names: {a: {at: [0, 0, 0], facing: [0, 0, 0]}}").findings())
+        assertThat(read("unit: mm, names: {a: {at: [0, 0, 0], facing: [0, 0, 0]}}")
+                        .findings())
                 .extracting("code")
                 .contains("axis");
     }

@@ -49,7 +49,8 @@ class MeshAgainstPartTest {
 
     static Stream<Arguments> partsAndFormats() {
         return PARTS.stream()
-                .flatMap(part -> Stream.of("text.stl", "binary.stl", "groups.obj").map(end -> Arguments.of(part, end)));
+                .flatMap(part ->
+                        Stream.of("text.stl", "binary.stl", "groups.obj").map(end -> Arguments.of(part, end)));
     }
 
     private record Lit(Scene scene, FacetTree tree) {
@@ -86,8 +87,10 @@ class MeshAgainstPartTest {
                 .orElseThrow();
         Path path = folder.resolve(file);
         switch (file) {
-            case "text.stl" -> Files.writeString(path, MeshText.stl(body.triangles().toList()));
-            case "binary.stl" -> Files.write(path, MeshText.binaryStl(body.triangles().toList()));
+            case "text.stl" ->
+                Files.writeString(path, MeshText.stl(body.triangles().toList()));
+            case "binary.stl" ->
+                Files.write(path, MeshText.binaryStl(body.triangles().toList()));
             default -> Files.writeString(path, MeshText.obj(body.faces()));
         }
     }
@@ -105,16 +108,19 @@ class MeshAgainstPartTest {
         VisiblePupil exact = new VisiblePupil(one.scene, one.tree);
         VisiblePupil read = new VisiblePupil(other.scene, other.tree);
         for (int i = 0; i < 81; i++) {
-            Vector3D point = Vector3D.of(-11 + 2.7 * (i % 9), -10.3 + 2.6 * (i / 9), 0);
+            int row = i / 9;
+            Vector3D point = Vector3D.of(-11 + 2.7 * (i % 9), -10.3 + 2.6 * row, 0);
             double share = exact.from(point, Vector3D.Unit.PLUS_Z).areaFraction();
             double again = read.from(point, Vector3D.Unit.PLUS_Z).areaFraction();
-            // The rim moves by 1.2e-6 mm at most, magnified by 120 / 3 on the pupil of 45 mm: 4 / (45 pi) of it is the share.
+            // The rim moves by 1.2e-6 mm at most, magnified by 120 / 3 on the pupil of 45 mm: 4 / (45 pi) of it is the
+            // share.
             assertThat(again).as("at %s", point).isEqualTo(share, within(rounded ? 4e-6 : 1e-10));
         }
         for (String surface : List.of("screen/front", "screen/back", "below/front")) {
-            Darkness proved = new DarknessProof(one.scene, one.tree).of(one.scene.surface(surface).orElseThrow());
-            Darkness provedAgain =
-                    new DarknessProof(other.scene, other.tree).of(other.scene.surface(surface).orElseThrow());
+            Darkness proved = new DarknessProof(one.scene, one.tree)
+                    .of(one.scene.surface(surface).orElseThrow());
+            Darkness provedAgain = new DarknessProof(other.scene, other.tree)
+                    .of(other.scene.surface(surface).orElseThrow());
             assertThat(provedAgain).as(surface).hasSameClassAs(proved);
         }
         sameLight(one, other, LightClass.DIRECT);
@@ -135,7 +141,8 @@ class MeshAgainstPartTest {
 
     private static Estimate estimate(Lit lit, LightClass light, long seed) {
         Transport transport = new Transport(lit.scene, lit.tree, seed);
-        Receiver receiver = new Receiver.OnSurface(lit.scene.surface("screen/front").orElseThrow());
+        Receiver receiver =
+                new Receiver.OnSurface(lit.scene.surface("screen/front").orElseThrow());
         return transport.batch(receiver, light, 0, 100_000).irradiance();
     }
 }

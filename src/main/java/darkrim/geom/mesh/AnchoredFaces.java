@@ -72,8 +72,8 @@ public final class AnchoredFaces {
     }
 
     private static double boxDistance(MeshFace face, Vector3D p) {
-        double[] low = face.low().toArray();
-        double[] high = face.high().toArray();
+        double[] low = face.size().low().toArray();
+        double[] high = face.size().high().toArray();
         double[] at = p.toArray();
         double squared = 0;
         for (int k = 0; k < 3; k++) {
@@ -89,7 +89,8 @@ public final class AnchoredFaces {
         for (int f : face.facets()) {
             Vector3D normal = mesh.doubledNormal(f);
             if (normal.dot(facing) >= LEAST_COSINE * normal.norm()) {
-                least = Math.min(least, PointToTriangle.distance(anchor.at(), mesh.at(f, 0), mesh.at(f, 1), mesh.at(f, 2)));
+                least = Math.min(
+                        least, PointToTriangle.distance(anchor.at(), mesh.at(f, 0), mesh.at(f, 1), mesh.at(f, 2)));
             }
         }
         return least <= most ? least : Double.POSITIVE_INFINITY;

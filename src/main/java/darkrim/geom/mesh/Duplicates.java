@@ -26,7 +26,8 @@ final class Duplicates {
     }
 
     private static void mark(MeshEdges edges, FacetMesh mesh, int edge, boolean[] drop, boolean[] backToBack) {
-        // By the point across the edge, then by direction, then by facet: equal facets stand together, the first of them is kept.
+        // By the point across the edge, then by direction, then by facet: equal facets stand together, the first of
+        // them is kept.
         long[] keys = new long[edges.sideCount(edge)];
         for (int i = 0; i < keys.length; i++) {
             int side = edges.side(edge, i);

@@ -66,8 +66,7 @@ final class FaceMeasure {
             }
         }
         Vector3D centre = moment.multiply(1 / area);
-        Optional<Vector3D> normal =
-                sum.norm() > DIRECTED * area ? Optional.of(sum.normalize()) : Optional.empty();
+        Optional<Vector3D> normal = sum.norm() > DIRECTED * area ? Optional.of(sum.normalize()) : Optional.empty();
         Vector3D low = Vector3D.of(box[0], box[1], box[2]);
         Vector3D high = Vector3D.of(box[3], box[4], box[5]);
         boolean flat = normal.isPresent() && isFlat(mesh, facets, centre, normal.get(), high.distance(low));
@@ -75,14 +74,15 @@ final class FaceMeasure {
                 "",
                 mesh.groups().get(mesh.groupOf(facets[0])),
                 facets,
-                area,
-                centre,
-                normal,
-                flat,
-                low,
-                high,
-                FlawList.middle(mesh, largest),
-                mesh.doubledNormal(largest).normalize());
+                new MeshFace.Size(
+                        area,
+                        centre,
+                        normal,
+                        flat,
+                        low,
+                        high,
+                        FlawList.middle(mesh, largest),
+                        mesh.doubledNormal(largest).normalize()));
     }
 
     private static boolean isFlat(FacetMesh mesh, int[] facets, Vector3D centre, Vector3D normal, double reach) {

@@ -30,7 +30,8 @@ final class FaceNames {
         List<String> names = new ArrayList<>();
         Map<String, Integer> uses = new HashMap<>();
         for (MeshFace face : faces) {
-            String name = prefix(face) + kind(mesh, face) + "[" + place(face.centre()) + "]";
+            String name =
+                    prefix(face) + kind(mesh, face) + "[" + place(face.size().centre()) + "]";
             names.add(name);
             uses.merge(name, 1, Integer::sum);
         }
@@ -55,8 +56,8 @@ final class FaceNames {
     }
 
     private static String kind(FacetMesh mesh, MeshFace face) {
-        if (face.flat()) {
-            Vector3D normal = face.normal().orElseThrow();
+        if (face.size().flat()) {
+            Vector3D normal = face.size().normal().orElseThrow();
             double[] components = normal.toArray();
             for (int axis = 0; axis < 3; axis++) {
                 if (Math.abs(components[axis]) > ALONG_AXIS) {
@@ -67,7 +68,8 @@ final class FaceNames {
         }
         double bulge = 0;
         for (int f : face.facets()) {
-            bulge += mesh.doubledNormal(f).dot(FlawList.middle(mesh, f).subtract(face.centre()));
+            bulge += mesh.doubledNormal(f)
+                    .dot(FlawList.middle(mesh, f).subtract(face.size().centre()));
         }
         return bulge >= 0 ? "outside" : "inside";
     }
@@ -76,7 +78,7 @@ final class FaceNames {
         double reach = 0;
         for (int f : face.facets()) {
             for (int k = 0; k < 3; k++) {
-                reach = Math.max(reach, mesh.at(f, k).distance(face.centre()));
+                reach = Math.max(reach, mesh.at(f, k).distance(face.size().centre()));
             }
         }
         return reach;

@@ -71,7 +71,8 @@ final class FlatFacets {
                     // Its turn comes in the next round.
                     drop[f] = false;
                 } else if (neighbour >= 0 && !hasEqualCorners(mesh, g)) {
-                    // The neighbour runs from c to a along the shared side, d is across; b lies between. It becomes c, b, d; f becomes b, a, d.
+                    // The neighbour runs from c to a along the shared side, d is across; b lies between. It becomes c,
+                    // b, d; f becomes b, a, d.
                     int c = edges.from(neighbour);
                     int a = edges.to(neighbour);
                     int d = mesh.corner(g, (neighbour + 2) % 3);

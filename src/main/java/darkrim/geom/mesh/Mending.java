@@ -81,8 +81,7 @@ public final class Mending {
         double[] volume = new double[closed.length];
         int[] first = new int[closed.length];
         for (int f = mesh.facetCount() - 1; f >= 0; f--) {
-            volume[shellOf[f]] +=
-                    mesh.at(f, 0).dot(mesh.at(f, 1).cross(mesh.at(f, 2))) / 6;
+            volume[shellOf[f]] += mesh.at(f, 0).dot(mesh.at(f, 1).cross(mesh.at(f, 2))) / 6;
             first[shellOf[f]] = f;
         }
         boolean[] outward = new boolean[closed.length];
@@ -92,8 +91,8 @@ public final class Mending {
             inward += closed[s] && volume[s] < 0 ? 1 : 0;
         }
         if (inward > MOST_INWARD) {
-            throw new IllegalArgumentException(
-                    inward + " of its shells face inward, more than " + MOST_INWARD + ": turn them in the program that wrote it");
+            throw new IllegalArgumentException(inward + " of its shells face inward, more than " + MOST_INWARD
+                    + ": turn them in the program that wrote it");
         }
         boolean[] turnShell = new boolean[closed.length];
         boolean any = false;

@@ -26,7 +26,8 @@ public final class NamedFaces {
         for (AnchoredFaces.Match match : matches) {
             if (match.face() >= 0) {
                 renamed.set(
-                        match.face(), faces.get(match.face()).named(match.anchor().name()));
+                        match.face(),
+                        faces.get(match.face()).named(match.anchor().name()));
             }
         }
         return renamed;

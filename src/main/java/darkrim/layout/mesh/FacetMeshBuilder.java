@@ -4,7 +4,6 @@ import darkrim.geom.mesh.FacetMesh;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 
 /** Gathers facets as a file lists them. Points with the same coordinates, bit for bit, become one. For use by one thread. */

@@ -60,7 +60,8 @@ final class FlatPolygon {
         Vector3D sum = Vector3D.ZERO;
         Vector3D start = corners.get(0);
         for (int i = 1; i + 1 < corners.size(); i++) {
-            sum = sum.add(corners.get(i).subtract(start).cross(corners.get(i + 1).subtract(start)));
+            sum = sum.add(
+                    corners.get(i).subtract(start).cross(corners.get(i + 1).subtract(start)));
         }
         return sum;
     }

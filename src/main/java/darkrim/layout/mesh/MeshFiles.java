@@ -67,7 +67,11 @@ public final class MeshFiles implements Serializable {
         } catch (AccessDeniedException denied) {
             error(findings, place, name, "you may not read it");
         } catch (IOException | InvalidPathException problem) {
-            error(findings, place, name, "it cannot be read: " + Wording.shortened(String.valueOf(problem.getMessage())));
+            error(
+                    findings,
+                    place,
+                    name,
+                    "it cannot be read: " + Wording.shortened(String.valueOf(problem.getMessage())));
         }
         return Optional.empty();
     }
@@ -76,7 +80,8 @@ public final class MeshFiles implements Serializable {
     public synchronized List<String> hashes() {
         return known.entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
-                .map(file -> "mesh " + Wording.oneLine(file.getKey()) + " SHA-256 " + file.getValue().sha256())
+                .map(file -> "mesh " + Wording.oneLine(file.getKey()) + " SHA-256 "
+                        + file.getValue().sha256())
                 .toList();
     }
 
@@ -89,7 +94,8 @@ public final class MeshFiles implements Serializable {
             findings.error(
                     "mesh-outside",
                     place,
-                    "mesh file '" + Wording.shortened(name) + "' lies outside the folder of the layout, expected it within, or"
+                    "mesh file '" + Wording.shortened(name)
+                            + "' lies outside the folder of the layout, expected it within, or"
                             + " 'outside_folder: true' where that is meant");
             return Optional.empty();
         }

@@ -25,6 +25,7 @@ final class MeshReader {
     static final int MOST_FACETS = 4_000_000;
     /** A text file of so many facets is no larger. */
     private static final long MOST_BYTES = 1L << 31;
+
     private static final int LOOK = 512;
 
     private final Path file;
@@ -95,7 +96,8 @@ final class MeshReader {
         }
         if (stated < 0) {
             throw new MeshFault(
-                    "mesh-form", "the file has " + size + " bytes and no word 'solid' at its start, expected an STL file");
+                    "mesh-form",
+                    "the file has " + size + " bytes and no word 'solid' at its start, expected an STL file");
         }
         throw new MeshFault(
                 "mesh-form",
@@ -132,7 +134,8 @@ final class MeshReader {
         boolean zip = head.length > 3 && head[0] == 'P' && head[1] == 'K' && head[2] < 9;
         boolean gzip = head.length > 1 && head[0] == 0x1f && head[1] == (byte) 0x8b;
         if (zip || gzip) {
-            throw new MeshFault("mesh-form", "the file is packed (" + (zip ? "zip" : "gzip") + "), expected it unpacked");
+            throw new MeshFault(
+                    "mesh-form", "the file is packed (" + (zip ? "zip" : "gzip") + "), expected it unpacked");
         }
     }
 }

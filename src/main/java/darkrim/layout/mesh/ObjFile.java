@@ -41,7 +41,7 @@ final class ObjFile {
 
     static FacetMesh read(Reader source, int mostFacets) throws MeshFault {
         ObjFile file = new ObjFile(mostFacets);
-                try {
+        try {
             Lines parser = new Lines(source);
             while (parser.nextKeyword()) {
                 file.take(parser);
@@ -98,7 +98,8 @@ final class ObjFile {
             throw new MeshFault("mesh-value", line, 1, "this point is not finite, expected numbers");
         }
         if (pointCount == 3 * mostFacets) {
-            throw new MeshFault("mesh-too-large", line, 1, "the file has more than " + 3 * mostFacets + " points, expected fewer");
+            throw new MeshFault(
+                    "mesh-too-large", line, 1, "the file has more than " + 3 * mostFacets + " points, expected fewer");
         }
         if (3 * pointCount == points.length) {
             points = Arrays.copyOf(points, 2 * points.length);
@@ -111,11 +112,15 @@ final class ObjFile {
 
     private void face(int[] corners, int line) throws MeshFault {
         if (mesh.facetCount() + corners.length - 2 > mostFacets) {
-            throw new MeshFault("mesh-too-large", line, 1, "the file has more than " + mostFacets + " facets, expected fewer");
+            throw new MeshFault(
+                    "mesh-too-large", line, 1, "the file has more than " + mostFacets + " facets, expected fewer");
         }
         if (corners.length > MOST_CORNERS) {
             throw new MeshFault(
-                    "mesh-form", line, 1, "a face has " + corners.length + " corners, expected at most " + MOST_CORNERS);
+                    "mesh-form",
+                    line,
+                    1,
+                    "a face has " + corners.length + " corners, expected at most " + MOST_CORNERS);
         }
         int[] own = new int[corners.length];
         List<Vector3D> places = new ArrayList<>();

@@ -48,9 +48,9 @@ public final class MeshContacts {
                             selfCrossing(part, SelfCrossing.of(scene, tree, bodies, b, tolerance, watch), findings);
                         }
                         int body = b;
-                        mesh.leastGap().ifPresent(width -> NarrowGap.of(
-                                        scene, tree, bodies, body, tolerance, width, watch)
-                                .forEach(gap -> narrow(part, bodies, gap, width, findings)));
+                        mesh.leastGap()
+                                .ifPresent(width -> NarrowGap.of(scene, tree, bodies, body, tolerance, width, watch)
+                                        .forEach(gap -> narrow(part, bodies, gap, width, findings)));
                     }
                 }
             }

@@ -29,9 +29,9 @@ class FaceNamesTest {
         List<MeshFace> faces = faces(Meshes.prism(48, 5, 0, 4));
         assertThat(faces).extracting(MeshFace::name).containsExactly("+z[0,0,4]", "-z[0,0,0]", "outside[0,0,2]");
         MeshFace wall = faces.get(2);
-        assertThat(wall.flat()).isFalse();
-        assertThat(wall.normal()).isEmpty();
-        assertThat(wall.area()).isEqualTo(48 * 2 * 5 * StrictMath.sin(Math.PI / 48) * 4, within(1e-9));
+        assertThat(wall.size().flat()).isFalse();
+        assertThat(wall.size().normal()).isEmpty();
+        assertThat(wall.size().area()).isEqualTo(48 * 2 * 5 * StrictMath.sin(Math.PI / 48) * 4, within(1e-9));
         assertThat(faces(Meshes.prism(48, 5, 0, 4).insideOut())).hasSize(3);
         // Twelve sides meet at 30 deg: more than the crease.
         assertThat(faces(Meshes.prism(12, 5, 0, 4))).hasSize(14);
@@ -41,7 +41,8 @@ class FaceNamesTest {
     void theOrderOfTheFileDoesNotMatter() {
         List<String> names = names(Meshes.prism(48, 5, 0, 4).and(Meshes.box(6, 0, 0, 7, 1, 1)));
         for (long seed = 1; seed <= 5; seed++) {
-            Meshes again = Meshes.prism(48, 5, 0, 4).and(Meshes.box(6, 0, 0, 7, 1, 1)).shuffled(seed);
+            Meshes again =
+                    Meshes.prism(48, 5, 0, 4).and(Meshes.box(6, 0, 0, 7, 1, 1)).shuffled(seed);
             assertThat(names(again)).isEqualTo(names);
         }
     }
@@ -76,7 +77,9 @@ class FaceNamesTest {
                 AnchoredFaces.of(next, faces, List.of(top), 0.5).get(0);
         assertThat(faces.get(found.face()).name()).isEqualTo("+z[-0.5,0.5,4.3]");
         assertThat(found.distance()).isEqualTo(0.3, within(1e-12));
-        assertThat(NamedFaces.renamed(faces, List.of(found))).extracting(MeshFace::name).contains("top");
+        assertThat(NamedFaces.renamed(faces, List.of(found)))
+                .extracting(MeshFace::name)
+                .contains("top");
         AnchoredFaces.Match lost =
                 AnchoredFaces.of(next, faces, List.of(top), 0.2).get(0);
         assertThat(lost.face()).isNegative();

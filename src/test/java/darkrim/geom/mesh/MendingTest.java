@@ -19,7 +19,7 @@ class MendingTest {
 
     private static MendedMesh isTheBox(Meshes mesh) {
         MendedMesh mended = Mending.of(mesh.mesh());
-        assertThat(mended.closed()).containsOnly(true);
+        assertThat(mended.openShells()).isZero();
         assertThat(mended.mesh().volume()).isEqualTo(240, within(1e-4));
         assertThat(mended.mesh().area()).isEqualTo(248, within(1e-4));
         return mended;
@@ -46,14 +46,15 @@ class MendingTest {
             MendedMesh mended = Mending.of(Meshes.prism(sides, 5, 1, 4).mesh());
             assertThat(mended.mesh().volume()).isEqualTo(3 * polygon, within(EPS));
             assertThat(mended.mesh().area()).isEqualTo(2 * polygon + 3 * around, within(EPS));
-            assertThat(mended.closed()).containsExactly(true);
+            assertThat(mended.shellCount()).isEqualTo(1);
+            assertThat(mended.openShells()).isZero();
         }
     }
 
     @Test
     void aMissingFacetIsThreeOpenEdgesOfWhichTheLongestIsNamed() {
         MendedMesh mended = Mending.of(box().without(2).mesh());
-        assertThat(mended.closed()).containsExactly(false);
+        assertThat(mended.openShells()).isEqualTo(1);
         assertThat(mended.flaws()).hasSize(1);
         MeshFlaw flaw = mended.flaws().get(0);
         assertThat(flaw.kind()).isEqualTo(Kind.OPEN_EDGE);
@@ -110,7 +111,8 @@ class MendingTest {
         assertThat(hollow.flaws()).isEmpty();
         assertThat(hollow.mesh().volume()).isEqualTo(504, within(EPS));
         // Beside it, in the corner of a bracket whose box holds it: not inside the material.
-        Meshes bracket = Meshes.box(0, 0, 0, 10, 1, 10).and(Meshes.box(3, 4, 3, 5, 6, 5).insideOut());
+        Meshes bracket =
+                Meshes.box(0, 0, 0, 10, 1, 10).and(Meshes.box(3, 4, 3, 5, 6, 5).insideOut());
         bracket.and(Meshes.box(0, 8, 0, 10, 9, 10));
         MendedMesh beside = Mending.of(bracket.mesh());
         assertThat(kinds(beside)).containsExactly(Kind.INSIDE_OUT);

@@ -109,9 +109,8 @@ final class Meshes {
     }
 
     FacetMesh mesh() {
-        double[] xyz = points.stream()
-                .flatMapToDouble(p -> Arrays.stream(p.toArray()))
-                .toArray();
+        double[] xyz =
+                points.stream().flatMapToDouble(p -> Arrays.stream(p.toArray())).toArray();
         int[] corners = facets.stream().flatMapToInt(Arrays::stream).toArray();
         return FacetMesh.of(xyz, corners, new int[facets.size()], List.of(FacetMesh.Group.NAMELESS));
     }

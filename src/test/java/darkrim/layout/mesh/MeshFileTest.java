@@ -77,15 +77,17 @@ class MeshFileTest {
 
     @Test
     void aTextFileMayHaveSeveralSolidsEachAGroup() throws IOException {
-        MeshFile file = good("a.stl", "solid lid/one\n" + FACET + "endsolid lid\n\n  solid wall\n" + FACET + FACET
-                + "endsolid\n");
+        MeshFile file = good(
+                "a.stl", "solid lid/one\n" + FACET + "endsolid lid\n\n  solid wall\n" + FACET + FACET + "endsolid\n");
         assertThat(file.mesh().facetCount()).isEqualTo(3);
         assertThat(file.mesh().groups()).extracting("name").containsExactly("lid_one", "wall");
     }
 
     @Test
     void theNameOfAnOnlySolidDoesNotCountAndNormalsAreNotRead() throws IOException {
-        MeshFile file = good("a.stl", "SOLID exported 2026\n" + FACET.replace("0 0 1\n outer", "nan -nan inf\n outer") + "endsolid\n");
+        MeshFile file = good(
+                "a.stl",
+                "SOLID exported 2026\n" + FACET.replace("0 0 1\n outer", "nan -nan inf\n outer") + "endsolid\n");
         assertThat(file.mesh().groups()).extracting("name").containsExactly("");
     }
 
@@ -152,8 +154,7 @@ class MeshFileTest {
         assertThat(refusal("lie.stl", binary(1_000_000, 0, 0, 0, 1, 0, 0, 0, 1, 0)))
                 .isEqualTo("lie.stl: byte 80: the header states 1000000 facets, which take 50000084 bytes, but the file"
                         + " has 134: it is cut off, or no STL file [mesh-form]");
-        assertThat(refusal("more.stl", binary(-1, 0, 0, 0, 1, 0, 0, 0, 1, 0)))
-                .contains("states 4294967295 facets");
+        assertThat(refusal("more.stl", binary(-1, 0, 0, 0, 1, 0, 0, 0, 1, 0))).contains("states 4294967295 facets");
         assertThat(refusal("short.stl", new byte[20])).contains("the file has 20 bytes and no word 'solid'");
     }
 
@@ -191,9 +192,13 @@ class MeshFileTest {
         assertThat(refusal("a.stl", "solid a\n" + FACET + FACET.replace("vertex 1", "vertx 1") + "endsolid\n"))
                 .isEqualTo("a.stl:12:3: expected [vertex] but found [vertx] [mesh-form]");
         // The place counts from the beginning of the file, whichever solid it is in.
-        assertThat(refusal("b.stl", "solid a\n" + FACET + "endsolid a\nsolid b\n" + FACET.replace("endloop", "end") + "endsolid\n"))
+        assertThat(refusal(
+                        "b.stl",
+                        "solid a\n" + FACET + "endsolid a\nsolid b\n" + FACET.replace("endloop", "end") + "endsolid\n"))
                 .startsWith("b.stl:16:2: ");
-        assertThat(refusal("c.stl", "solid a\n" + FACET)).startsWith("c.stl:9:1: ").endsWith("[mesh-form]");
+        assertThat(refusal("c.stl", "solid a\n" + FACET))
+                .startsWith("c.stl:9:1: ")
+                .endsWith("[mesh-form]");
         assertThat(refusal("d.stl", "")).contains("the file has 0 bytes and no word 'solid'");
         assertThat(refusal("e.stl", "solid a\n" + FACET + "endsolid\nrubbish\n"))
                 .startsWith("e.stl:10:1: ")
@@ -214,15 +219,20 @@ class MeshFileTest {
         assertThat(refusal("p.obj", points + "f 1 2 3 4 5\n"))
                 .startsWith("p.obj:6:1: this face cannot be split into triangles: ");
         assertThat(refusal("q.obj", "v 0 0 0\nv 1 0 0\nv 2 1 1\nv 1 2 0\nv 0 1 1\nf 1 2 3 4 5\n"))
-                .isEqualTo("q.obj:6:1: this face cannot be split into triangles: a face of 5 corners is not flat [mesh-form]");
-        assertThat(refusal("r.obj", "v 0 0 0\n")).isEqualTo("r.obj:1:1: the file has no faces, expected lines that begin with f [mesh-form]");
+                .isEqualTo(
+                        "q.obj:6:1: this face cannot be split into triangles: a face of 5 corners is not flat [mesh-form]");
+        assertThat(refusal("r.obj", "v 0 0 0\n"))
+                .isEqualTo("r.obj:1:1: the file has no faces, expected lines that begin with f [mesh-form]");
     }
 
     @Test
     void linesWithoutEndTakeBoundedMemory() throws IOException {
         for (String name : List.of("long.stl", "long.obj")) {
             try (OutputStream out = Files.newOutputStream(folder.resolve(name))) {
-                out.write(name.endsWith("stl") ? "solid a\nfacet normal ".getBytes(StandardCharsets.US_ASCII) : "v ".getBytes(StandardCharsets.US_ASCII));
+                out.write(
+                        name.endsWith("stl")
+                                ? "solid a\nfacet normal ".getBytes(StandardCharsets.US_ASCII)
+                                : "v ".getBytes(StandardCharsets.US_ASCII));
                 byte[] nines = new byte[1 << 20];
                 java.util.Arrays.fill(nines, (byte) '9');
                 for (int i = 0; i < 64; i++) {
@@ -230,8 +240,12 @@ class MeshFileTest {
                 }
             }
         }
-        assertThat(refusal("long.stl")).isEqualTo("long.stl:2:1: a line has more than 1000 characters, expected fewer [mesh-form]");
-        assertThat(refusal("long.obj")).startsWith("long.obj:1:").endsWith("[mesh-form]").hasSizeLessThan(300);
+        assertThat(refusal("long.stl"))
+                .isEqualTo("long.stl:2:1: a line has more than 1000 characters, expected fewer [mesh-form]");
+        assertThat(refusal("long.obj"))
+                .startsWith("long.obj:1:")
+                .endsWith("[mesh-form]")
+                .hasSizeLessThan(300);
     }
 
     @Test
@@ -248,7 +262,8 @@ class MeshFileTest {
         Files.writeString(folder.resolve("o.stl"), "solid a\n" + FACET + "endsolid\n");
         Files.createSymbolicLink(inner.resolve("link.stl"), folder.resolve("o.stl"));
         MeshFiles files = MeshFiles.beside(inner.resolve("l.yaml").toString());
-        for (String name : List.of("../o.stl", "link.stl", folder.resolve("o.stl").toString())) {
+        for (String name :
+                List.of("../o.stl", "link.stl", folder.resolve("o.stl").toString())) {
             Findings findings = new Findings();
             assertThat(files.read(name, false, Place.IN_CODE, findings)).isEmpty();
             assertThat(findings.sorted()).extracting(Finding::code).containsExactly("mesh-outside");
@@ -259,7 +274,8 @@ class MeshFileTest {
         Files.createDirectory(folder.resolve("d.stl"));
         assertThat(refusal("d.stl")).contains("it is not an ordinary file").endsWith("[mesh-unreadable]");
         assertThat(refusal("none.stl"))
-                .isEqualTo("l.yaml:3:7: mesh file 'none.stl': there is no such file beside the layout [mesh-unreadable]");
+                .isEqualTo(
+                        "l.yaml:3:7: mesh file 'none.stl': there is no such file beside the layout [mesh-unreadable]");
         assertThat(refusal("no\0name.stl")).endsWith("[mesh-unreadable]");
     }
 
@@ -267,9 +283,11 @@ class MeshFileTest {
     void aFileIsReadOnceHoweverManyPartsNameIt() throws IOException {
         Files.writeString(folder.resolve("once.stl"), "solid a\n" + FACET + "endsolid\n");
         MeshFiles files = MeshFiles.beside(folder.resolve("l.yaml").toString());
-        MeshFile first = files.read("once.stl", false, Place.IN_CODE, new Findings()).orElseThrow();
+        MeshFile first =
+                files.read("once.stl", false, Place.IN_CODE, new Findings()).orElseThrow();
         Files.delete(folder.resolve("once.stl"));
-        MeshFile second = files.read("once.stl", false, Place.IN_CODE, new Findings()).orElseThrow();
+        MeshFile second =
+                files.read("once.stl", false, Place.IN_CODE, new Findings()).orElseThrow();
         assertThat(second).isSameAs(first);
     }
 }
