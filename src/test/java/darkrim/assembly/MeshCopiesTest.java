@@ -48,7 +48,8 @@ class MeshCopiesTest {
 
     @Test
     void anOpenMeshIsASheetWithTwoSides() {
-        LayoutReading reading = LayoutReader.read("src/test/resources/meshes/f.yaml", """
+        LayoutReading reading =
+                LayoutReader.read("src/test/resources/meshes/f.yaml", """
                 title: t
                 beam: {pupil: {shape: disc, diameter: 45, distance: 320}}
                 parts: {a: {kind: mesh, file: block-open.stl, unit: mm}}

@@ -24,7 +24,8 @@ class FacesCommandTest {
         assertThat(run.output())
                 .contains("Part hood: 10 faces")
                 .contains("32 facets, 1 shell, volume 6720 mm3")
-                .containsPattern("hood/outside/\\+x\\[22,0,15] +880 +22, 0, 15 +1.00, 0.00, 0.00 +22, -22, 5 +22, 22, 25")
+                .containsPattern(
+                        "hood/outside/\\+x\\[22,0,15] +880 +22, 0, 15 +1.00, 0.00, 0.00 +22, -22, 5 +22, 22, 25")
                 .doesNotContain("screen");
     }
 
@@ -39,7 +40,12 @@ class FacesCommandTest {
         Run run = Run.of("faces", HOOD, "--part", "hod");
         assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(run.errors()).isEqualTo("darkrim: --part: the layout has no part named 'hod'.\n");
-        assertThat(Run.of("faces", "geometries/part-block.yaml", "--names", folder.resolve("n").toString()).errors())
+        assertThat(Run.of(
+                                "faces",
+                                "geometries/part-block.yaml",
+                                "--names",
+                                folder.resolve("n").toString())
+                        .errors())
                 .contains("no part listed is a mesh; no file was written");
         assertThat(folder).isEmptyDirectory();
     }
@@ -59,11 +65,16 @@ class FacesCommandTest {
         Run second = Run.of("faces", layout.toString());
         assertThat(second.code()).as(second.errors()).isZero();
         assertThat(second.errors()).isEmpty();
-        assertThat(second.output()).contains("hood/face-1 ").contains("hood/face-10 ").doesNotContain("[");
+        assertThat(second.output())
+                .contains("hood/face-1 ")
+                .contains("hood/face-10 ")
+                .doesNotContain("[");
         // The next revision is 0.1 mm wider on every side: every wall is found, and said to have moved.
         Files.writeString(
                 folder.resolve("hood.obj"),
-                Files.readString(folder.resolve("hood.obj")).replace("20 ", "20.1 ").replace("22 ", "22.1 "));
+                Files.readString(folder.resolve("hood.obj"))
+                        .replace("20 ", "20.1 ")
+                        .replace("22 ", "22.1 "));
         Run third = Run.of("faces", layout.toString());
         assertThat(third.code()).as(third.errors()).isZero();
         assertThat(third.output()).contains("hood/face-1 ").contains("hood/face-10 ");
@@ -73,7 +84,9 @@ class FacesCommandTest {
         // Five times as far is too far: nothing is guessed.
         Files.writeString(
                 folder.resolve("hood.obj"),
-                Files.readString(folder.resolve("hood.obj")).replace("20.1 ", "20.6 ").replace("22.1 ", "22.6 "));
+                Files.readString(folder.resolve("hood.obj"))
+                        .replace("20.1 ", "20.6 ")
+                        .replace("22.1 ", "22.6 "));
         Run fourth = Run.of("faces", layout.toString());
         assertThat(fourth.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(fourth.errors()).contains("[mesh-face-missing]");
@@ -83,7 +96,11 @@ class FacesCommandTest {
     @Test
     void aMeshThatCannotBeReadIsRefusedAndNothingIsWritten() throws IOException {
         Files.writeString(folder.resolve("l.yaml"), Files.readString(Path.of(HOOD)));
-        Run run = Run.of("faces", folder.resolve("l.yaml").toString(), "--names", folder.resolve("n").toString());
+        Run run = Run.of(
+                "faces",
+                folder.resolve("l.yaml").toString(),
+                "--names",
+                folder.resolve("n").toString());
         assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(run.errors()).contains("there is no such file beside the layout [mesh-unreadable]");
         assertThat(folder.resolve("n")).doesNotExist();

@@ -68,9 +68,7 @@ class MillionFacetsIT {
         double turn = 2 * Math.PI * (side % SIDES) / SIDES;
         double z = 10 + 60.0 * ring / RINGS;
         double wavy = radius + 0.3 * StrictMath.sin(12 * turn) * StrictMath.sin(0.7 * z);
-        return new float[] {
-            (float) (wavy * StrictMath.cos(turn)), (float) (wavy * StrictMath.sin(turn)), (float) z
-        };
+        return new float[] {(float) (wavy * StrictMath.cos(turn)), (float) (wavy * StrictMath.sin(turn)), (float) z};
     }
 
     private static void quad(ByteBuffer bytes, float[] a, float[] b, float[] c, float[] d) {

@@ -1,13 +1,10 @@
 package darkrim.geom.mesh;
 
-import java.io.Serializable;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Triangular facets that share points. Immutable; lengths in mm; corners run counter-clockwise as seen from outside. */
-public final class FacetMesh implements Serializable {
-    private static final long serialVersionUID = 1L;
-
+public final class FacetMesh {
     private final double[] points;
     private final int[] corners;
     private final int[] groupOf;
@@ -19,7 +16,7 @@ public final class FacetMesh implements Serializable {
      * @param name name of the object or group; empty where the file gives none
      * @param material name of the material; empty where the file gives none
      */
-    public record Group(String name, String material) implements Serializable {
+    public record Group(String name, String material) {
         /** Facets of which the file tells nothing. */
         public static final Group NAMELESS = new Group("", "");
     }

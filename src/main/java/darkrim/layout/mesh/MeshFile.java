@@ -11,4 +11,8 @@ import java.io.Serializable;
  * @param outside whether it lies outside the folder of the layout
  * @param mesh its facets as they stand there, in whatever unit it has
  */
-public record MeshFile(String name, String sha256, boolean outside, FacetMesh mesh) implements Serializable {}
+public record MeshFile(String name, String sha256, boolean outside, FacetMesh mesh) implements Serializable {
+    private Object writeReplace() {
+        return new SentMeshFile(this);
+    }
+}

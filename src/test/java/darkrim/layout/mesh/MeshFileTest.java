@@ -280,6 +280,29 @@ class MeshFileTest {
     }
 
     @Test
+    void whatWasReadArrivesOnAnotherMachine() throws IOException, ClassNotFoundException {
+        Files.writeString(folder.resolve("sent.obj"), "o a\nusemtl m\nv 0 0 0.1\nv 1 0 0\nv 0 1 0\nf 1 2 3\n");
+        MeshFiles files = MeshFiles.beside(folder.resolve("l.yaml").toString());
+        MeshFile sent =
+                files.read("sent.obj", false, Place.IN_CODE, new Findings()).orElseThrow();
+        var bytes = new java.io.ByteArrayOutputStream();
+        try (var out = new java.io.ObjectOutputStream(bytes)) {
+            out.writeObject(files);
+        }
+        Files.delete(folder.resolve("sent.obj"));
+        MeshFiles arrived;
+        try (var in = new java.io.ObjectInputStream(new java.io.ByteArrayInputStream(bytes.toByteArray()))) {
+            arrived = (MeshFiles) in.readObject();
+        }
+        MeshFile again =
+                arrived.read("sent.obj", false, Place.IN_CODE, new Findings()).orElseThrow();
+        assertThat(again.sha256()).isEqualTo(sent.sha256()).hasSize(64);
+        assertThat(again.mesh().groups()).isEqualTo(sent.mesh().groups());
+        assertThat(again.mesh().area()).isEqualTo(sent.mesh().area());
+        assertThat(again.mesh().coordinate(0, 2)).isEqualTo(0.1);
+    }
+
+    @Test
     void aFileIsReadOnceHoweverManyPartsNameIt() throws IOException {
         Files.writeString(folder.resolve("once.stl"), "solid a\n" + FACET + "endsolid\n");
         MeshFiles files = MeshFiles.beside(folder.resolve("l.yaml").toString());
