@@ -94,6 +94,16 @@ class FacesCommandTest {
     }
 
     @Test
+    void aVerdictOnALeakyMeshSaysSoBesideTheVerdict() {
+        Run gap = Run.of("check", "src/test/resources/placed/mesh-narrow-gap.yaml", "--margins", "none");
+        assertThat(gap.output().replaceAll("\\s+", " "))
+                .contains("PASS: the requirement holds. CAUTION: light may leak, or be stopped by what is not there. parts"
+                        + " upper and lower leave a gap of 0.05 mm");
+        Run whole = Run.of("check", HOOD, "--margins", "none");
+        assertThat(whole.output()).doesNotContain("CAUTION");
+    }
+
+    @Test
     void aMeshThatCannotBeReadIsRefusedAndNothingIsWritten() throws IOException {
         Files.writeString(folder.resolve("l.yaml"), Files.readString(Path.of(HOOD)));
         Run run = Run.of(

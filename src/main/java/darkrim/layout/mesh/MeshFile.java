@@ -12,6 +12,23 @@ import java.io.Serializable;
  * @param mesh its facets as they stand there, in whatever unit it has
  */
 public record MeshFile(String name, String sha256, boolean outside, FacetMesh mesh) implements Serializable {
+    /** Files of one name with the same bytes are the same. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof MeshFile file && name.equals(file.name) && sha256.equals(file.sha256);
+    }
+
+    @Override
+    public int hashCode() {
+        return sha256.hashCode();
+    }
+
+    /** The content in short, for whoever prints a layout. */
+    @Override
+    public String toString() {
+        return name + " SHA-256 " + sha256;
+    }
+
     private Object writeReplace() {
         return new SentMeshFile(this);
     }
