@@ -97,8 +97,9 @@ class FacesCommandTest {
     void aVerdictOnALeakyMeshSaysSoBesideTheVerdict() {
         Run gap = Run.of("check", "src/test/resources/placed/mesh-narrow-gap.yaml", "--margins", "none");
         assertThat(gap.output().replaceAll("\\s+", " "))
-                .contains("PASS: the requirement holds. CAUTION: light may leak, or be stopped by what is not there. parts"
-                        + " upper and lower leave a gap of 0.05 mm");
+                .contains(
+                        "PASS: the requirement holds. CAUTION: light may leak, or be stopped by what is not there. parts"
+                                + " upper and lower leave a gap of 0.05 mm");
         Run whole = Run.of("check", HOOD, "--margins", "none");
         assertThat(whole.output()).doesNotContain("CAUTION");
     }
