@@ -31,6 +31,39 @@ public final class ChiSquare {
         assertThat(sum).as("chi-square of %d cells", counts.length).isLessThan(limit(counts.length - 1));
     }
 
+    /**
+     * Requires that counts fit given chances at the level 1e-4. Cells due less than 20 counts are taken together.
+     *
+     * @param counts how often each cell was met
+     * @param chances the chance of each cell; they add up to 1
+     * @param draws how many draws there were
+     */
+    public static void requireFit(long[] counts, double[] chances, long draws) {
+        double sum = 0;
+        double rareDue = 0;
+        double rareMet = 0;
+        int cells = 0;
+        for (int i = 0; i < counts.length; i++) {
+            double due = chances[i] * draws;
+            if (due < 20) {
+                rareDue += due;
+                rareMet += counts[i];
+            } else {
+                sum += (counts[i] - due) * (counts[i] - due) / due;
+                cells++;
+            }
+        }
+        if (rareDue >= 20) {
+            sum += (rareMet - rareDue) * (rareMet - rareDue) / rareDue;
+            cells++;
+        } else {
+            // Too rare for chi-square: a Poisson count this far off has a chance below 1e-4.
+            assertThat(rareMet).as("counts in rare cells").isLessThan(rareDue + 6 * Math.sqrt(rareDue) + 6);
+        }
+        assertThat(cells).as("cells").isGreaterThan(1);
+        assertThat(sum).as("chi-square of %d cells", cells).isLessThan(limit(cells - 1));
+    }
+
     /** Upper quantile of chi-square, Wilson and Hilferty, PNAS 17, 1931. */
     private static double limit(int degrees) {
         double spread = 2.0 / (9 * degrees);

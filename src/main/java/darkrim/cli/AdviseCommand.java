@@ -1,13 +1,17 @@
 package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.form.Wording;
 import darkrim.present.AdviceReport;
 import darkrim.present.json.JsonResult;
 import darkrim.study.LayoutFamily;
+import darkrim.study.UnusableStudy;
 import darkrim.study.advice.Advice;
 import darkrim.study.advice.AdviceSettings;
 import darkrim.study.advice.AdviceStudy;
 import darkrim.study.advice.UnusableAdvice;
+import darkrim.study.sweep.Variation;
+import darkrim.study.sweep.VariationReader;
 import darkrim.verdict.Verdict;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -44,6 +48,8 @@ import picocli.CommandLine.Option;
             "  4  the program broke; standard error says what to report"
         })
 final class AdviseCommand implements Callable<Integer>, LayoutCommand {
+    private static final String RANGE = "expected 'NAME = LEAST to MOST'";
+
     private final Surroundings surroundings;
 
     @Option(
@@ -55,12 +61,13 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
 
     @Option(
             names = "--range",
-            paramLabel = "NAME=LEAST:MOST",
+            paramLabel = "'NAME = LEAST to MOST'",
             order = -2,
-            converter = RangeOption.Reader.class,
-            description = "Values that a dimension may take, in mm, degrees or plain; may be given several times. "
-                    + "Default: an angle 15 deg either way, all else from a hundredth to twice its value.")
-    private List<RangeOption> ranges = new ArrayList<>();
+            description =
+                    "Values that a dimension may take, such as 'lid_thickness = 0.1 mm to 2 mm'; may be given several times."
+                            + " A bare number is in the unit of the layout file. Default: an angle 15 deg either way, all else half"
+                            + " of itself either way, a length at least 3 mm, but no nearer to 0 than a twentieth of itself.")
+    private List<String> ranges = new ArrayList<>();
 
     @Option(names = "--json", paramLabel = "FILE", order = -1, description = "Also write the advice into this file.")
     private Path json;
@@ -81,12 +88,12 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
         Advice advice;
         try {
             LayoutFamily family = LayoutFamily.of(options.layout());
-            AdviceSettings settings = settings();
+            AdviceSettings settings = settings(family);
             advice = surroundings.watched(watch -> new AdviceStudy(family, settings, watch).run());
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
-        } catch (UnusableAdvice wrong) {
-            surroundings.errors().println("darkrim: " + wrong.getMessage() + ".");
+        } catch (UnusableAdvice | UnusableStudy wrong) {
+            surroundings.errors().println("darkrim: " + wrong.getMessage() + "; nothing was done.");
             return ExitCode.UNUSABLE;
         }
         surroundings.show(
@@ -96,9 +103,22 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
                 : ExitCode.UNUSABLE;
     }
 
-    private AdviceSettings settings() {
+    private AdviceSettings settings(LayoutFamily family) throws UnusableStudy {
+        VariationReader reader = new VariationReader(family, RANGE);
         Map<String, AdviceSettings.Bounds> bounds = new LinkedHashMap<>();
-        ranges.forEach(range -> bounds.put(range.name(), new AdviceSettings.Bounds(range.least(), range.most())));
+        for (String range : ranges) {
+            Variation read = reader.read(range);
+            if (!read.isOpen()) {
+                throw new UnusableStudy("'" + Wording.shortened(range) + "' is no range, " + RANGE + " without a step");
+            }
+            if (bounds.containsKey(read.dimension())) {
+                throw new UnusableStudy("the range of '" + Wording.oneLine(read.dimension()) + "' is given twice");
+            }
+            bounds.put(
+                    read.dimension(),
+                    new AdviceSettings.Bounds(
+                            read.from().doubleValue(), read.to().doubleValue()));
+        }
         return new AdviceSettings(
                 new HashSet<>(keep),
                 bounds,

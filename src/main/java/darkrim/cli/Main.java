@@ -56,10 +56,13 @@ public final class Main {
         line.addSubcommand(new CheckCommand(surroundings));
         line.addSubcommand(new SeenFromCommand(surroundings));
         line.addSubcommand(new FacesCommand(surroundings));
+        line.addSubcommand(new DrawCommand(surroundings));
         line.addSubcommand(new SweepCommand(surroundings));
         line.addSubcommand(new ToleranceCommand(surroundings));
         line.addSubcommand(new AdviseCommand(surroundings));
         line.addSubcommand(new CompareCommand(surroundings));
+        line.addSubcommand(new FinishesCommand(surroundings));
+        line.addSubcommand(new ViewCommand(surroundings));
         line.setOut(surroundings.output());
         line.setErr(surroundings.errors());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
@@ -75,13 +78,15 @@ public final class Main {
     }
 
     private static int broken(Throwable failure, CommandLine line, Surroundings surroundings) {
-        Optional<LayoutOptions> command = Optional.ofNullable(line.getParseResult())
+        Optional<LayoutOptions> options = Optional.ofNullable(line.getParseResult())
                 .map(ParseResult::subcommand)
-                .map(given -> ((LayoutCommand) given.commandSpec().userObject()).options());
+                .map(given -> given.commandSpec().userObject())
+                .filter(LayoutCommand.class::isInstance)
+                .map(command -> ((LayoutCommand) command).options());
         Breakage.report(
                 failure,
-                command.map(options -> String.valueOf(options.layout())).orElse("the command line"),
-                command.map(LayoutOptions::verbose).orElse(false),
+                options.map(given -> String.valueOf(given.layout())).orElse("the command line"),
+                options.map(LayoutOptions::verbose).orElse(false),
                 surroundings.errors());
         return ExitCode.BROKEN;
     }

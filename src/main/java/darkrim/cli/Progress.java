@@ -40,6 +40,8 @@ final class Progress implements Watch, AutoCloseable {
                     .setConsumer(new Line())
                     .build();
         }
+        // More work may come up on the way.
+        bar.maxHint(most);
         bar.stepTo(done);
     }
 

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** Reads a number of samples: {@code 200000000} or {@code 2e8}. */
+/** Reads a number of samples, at least 1 and at most what a {@code long} holds: {@code 200000000} or {@code 2e8}. */
 final class SampleCount implements ITypeConverter<Long> {
     @Override
     public Long convert(String text) {
@@ -22,6 +22,8 @@ final class SampleCount implements ITypeConverter<Long> {
     }
 
     private static TypeConversionException refused(String text) {
-        return new TypeConversionException("'" + text + "' is not a number of samples, expected for example 2e8");
+        return new TypeConversionException(
+                "'" + text + "' is not a number of samples, expected a whole number from 1 to " + Long.MAX_VALUE
+                        + ", for example 2e8");
     }
 }

@@ -1,23 +1,28 @@
 package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
+import darkrim.present.SweepChart;
 import darkrim.present.SweepReport;
+import darkrim.present.json.JsonResult;
 import darkrim.study.LayoutFamily;
 import darkrim.study.MarginScope;
 import darkrim.study.PointSettings;
 import darkrim.study.PointWorkers;
 import darkrim.study.UnusableStudy;
 import darkrim.study.WorkersLost;
+import darkrim.study.journal.StudyRecord;
 import darkrim.study.sweep.Design;
-import darkrim.study.sweep.SweepRecord;
+import darkrim.study.sweep.SweepPoint;
 import darkrim.study.sweep.SweepResult;
 import darkrim.study.sweep.SweepSettings;
 import darkrim.study.sweep.SweepStudy;
+import darkrim.study.sweep.SweepTable;
 import darkrim.study.sweep.Variation;
 import darkrim.study.sweep.VariationReader;
 import darkrim.verdict.Plan;
 import darkrim.verdict.Watch;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -125,48 +130,41 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
 
     @Override
     public Integer call() {
-        try {
-            LayoutFamily family = LayoutFamily.of(options.layout());
-            SweepSettings settings = settings(family);
-            SweepOutputs outputs = new SweepOutputs(csv, json, chart, family, settings);
-            if (!outputs.areUsable(options, surroundings.errors())) {
-                return ExitCode.UNUSABLE;
-            }
-            try (SweepRecord record = outputs.open()) {
-                return run(new SweepStudy(family, settings), record, outputs);
-            }
-        } catch (UnusableInput unusable) {
-            return Refusal.of(unusable.findings(), surroundings.errors());
-        } catch (UnusableStudy unusable) {
-            surroundings.errors().println("darkrim: " + unusable.getMessage() + "; nothing was done.");
-        } catch (WorkersLost lost) {
-            surroundings.errors().println("darkrim: " + lost.getMessage() + ".");
-        } catch (IOException notKept) {
-            surroundings
-                    .errors()
-                    .println("darkrim: a finished point could not be kept: " + notKept.getMessage()
-                            + "; what was kept before is good, and the same command goes on from there.");
-        }
-        return ExitCode.UNUSABLE;
+        StudyAttempt attempt = this::run;
+        return attempt.code(surroundings.errors());
     }
 
-    private int run(SweepStudy study, SweepRecord record, SweepOutputs outputs)
-            throws WorkersLost, UnusableStudy, UnusableInput, IOException {
-        SweepResult result = swept(study, record);
-        surroundings.show(result.warnings(), new SweepReport(Version.number(), surroundings.ink()).of(result));
-        if (result.stopped()) {
-            outputs.journal()
-                    .ifPresent(file -> surroundings
-                            .errors()
-                            .println("darkrim: stopped after " + result.points().size()
-                                    + " points, which are kept in " + file
-                                    + "; the same command goes on from there."));
-            return ExitCode.UNDECIDED;
+    private int run() throws UnusableInput, UnusableStudy, WorkersLost, IOException {
+        LayoutFamily family = LayoutFamily.of(options.layout());
+        SweepSettings settings = settings(family);
+        if (chart != null) {
+            SweepChart.check(settings.design(), chart.toString());
         }
-        return outputs.write(result, record, surroundings.errors()) ? ExitCode.DONE : ExitCode.UNUSABLE;
+        SweepTable table =
+                new SweepTable(settings.design().variations(), family.written().requirements());
+        StudyOutputs<SweepResult> outputs = new StudyOutputs<>(settings.study(family, Version.number()));
+        outputs.add("--csv", csv, result -> utf8(table.of(result.points())));
+        outputs.add("--json", json, result -> utf8(JsonResult.of(result, Version.number())));
+        outputs.add("--chart", chart, result -> new SweepChart(result, Version.number()).content(chart.toString()));
+        if (!outputs.areUsable(options, surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
+        try (StudyRecord<SweepPoint> record = outputs.open(table)) {
+            SweepResult result = swept(new SweepStudy(family, settings), record);
+            surroundings.show(result.warnings(), new SweepReport(Version.number(), surroundings.ink()).of(result));
+            if (result.stopped()) {
+                outputs.tellOfStop(result.points().size() + " points", surroundings.errors());
+                return ExitCode.UNDECIDED;
+            }
+            return outputs.write(result, record, surroundings.errors()) ? ExitCode.DONE : ExitCode.UNUSABLE;
+        }
     }
 
-    private SweepResult swept(SweepStudy study, SweepRecord record)
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private SweepResult swept(SweepStudy study, StudyRecord<SweepPoint> record)
             throws WorkersLost, UnusableStudy, UnusableInput, IOException {
         Watch watch = surroundings.watch().get();
         try (PointWorkers workers = where.open(options.effort().threads())) {

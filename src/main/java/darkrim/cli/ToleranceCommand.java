@@ -2,14 +2,24 @@ package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
 import darkrim.present.BuildsCsv;
+import darkrim.present.ToleranceChart;
 import darkrim.present.ToleranceReport;
 import darkrim.present.json.JsonResult;
 import darkrim.study.Effort;
 import darkrim.study.LayoutFamily;
+import darkrim.study.PointWorkers;
+import darkrim.study.UnusableStudy;
+import darkrim.study.WorkersLost;
+import darkrim.study.journal.StudyRecord;
+import darkrim.study.tolerance.LookTable;
+import darkrim.study.tolerance.Looked;
 import darkrim.study.tolerance.ToleranceResult;
 import darkrim.study.tolerance.ToleranceSettings;
 import darkrim.study.tolerance.ToleranceStudy;
 import darkrim.verdict.Plan;
+import darkrim.verdict.Watch;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -37,10 +47,15 @@ import picocli.CommandLine.Option;
             "  2  the layout, an option or an output cannot be used; standard error says why",
             "  3  neither is decided, or the work was stopped before it was",
             "  4  the program broke; standard error says what to report",
-            "Ctrl-C shows the builds that are finished and ends with the code of that."
+            "A study that is interrupted, even by a power cut, leaves FILE.part beside its first output file;",
+            "the same command then goes on from there and ends with the same bytes. Ctrl-C shows the builds",
+            "that are finished."
         })
 final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
     private final Surroundings surroundings;
+
+    @Mixin
+    private WorkersOption where;
 
     @Option(
             names = "--builds",
@@ -62,7 +77,7 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
     @Option(
             names = "--build-margins",
             order = -4,
-            description = "Also measure the margins of every build, which takes several times as long.")
+            description = "Also measure the margins of every build, which takes about twice as long.")
     private boolean margins;
 
     @Option(
@@ -79,6 +94,13 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
             description = "Also write the builds into this file, a line each.")
     private Path csv;
 
+    @Option(
+            names = "--chart",
+            paramLabel = "FILE",
+            order = -1,
+            description = "Also draw margins and contributors into this file (.svg or .png).")
+    private Path chart;
+
     @Mixin
     private LayoutOptions options;
 
@@ -88,31 +110,48 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
 
     @Override
     public Integer call() {
-        Optional<OutputFile> document = options.output("--json", json);
-        Optional<OutputFile> table = options.output("--csv", csv);
-        if (!isUsable(document) || !isUsable(table)) {
+        StudyAttempt attempt = this::run;
+        return attempt.code(surroundings.errors());
+    }
+
+    private int run() throws UnusableInput, UnusableStudy, WorkersLost, IOException {
+        LayoutFamily family = LayoutFamily.of(options.layout());
+        ToleranceSettings settings = settings();
+        if (chart != null) {
+            ToleranceChart.check(chart.toString());
+        }
+        LookTable table = ToleranceStudy.table(family);
+        StudyOutputs<ToleranceResult> outputs = new StudyOutputs<>(settings.study(family, Version.number()));
+        outputs.add("--json", json, result -> utf8(JsonResult.of(result, Version.number())));
+        outputs.add("--csv", csv, result -> utf8(BuildsCsv.of(result)));
+        outputs.add("--chart", chart, result -> new ToleranceChart(result, Version.number()).content(chart.toString()));
+        if (!outputs.areUsable(options, surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
-        if (json != null
-                && csv != null
-                && json.toAbsolutePath().normalize().equals(csv.toAbsolutePath().normalize())) {
-            surroundings
-                    .errors()
-                    .println("darkrim: --json and --csv name the same file, expected two files; nothing was done.");
-            return ExitCode.UNUSABLE;
+        try (StudyRecord<Looked> record = outputs.open(table)) {
+            ToleranceResult result = studied(family, settings, record);
+            ToleranceReport report = new ToleranceReport(Version.number(), surroundings.ink());
+            surroundings.show(result.drawn().warnings(), report.of(result));
+            if (result.stopped()) {
+                outputs.tellOfStop(result.builds().size() + " builds", surroundings.errors());
+                return ExitCode.of(result.verdict());
+            }
+            return outputs.write(result, record, surroundings.errors())
+                    ? ExitCode.of(result.verdict())
+                    : ExitCode.UNUSABLE;
         }
-        ToleranceResult result;
-        try {
-            LayoutFamily family = LayoutFamily.of(options.layout());
-            result = surroundings.watched(watch -> ToleranceStudy.of(family, settings(), watch));
-        } catch (UnusableInput unusable) {
-            return Refusal.of(unusable.findings(), surroundings.errors());
+    }
+
+    private ToleranceResult studied(LayoutFamily family, ToleranceSettings settings, StudyRecord<Looked> record)
+            throws WorkersLost, UnusableInput, IOException {
+        Watch watch = surroundings.watch().get();
+        try (PointWorkers workers = where.open(options.effort().threads())) {
+            return ToleranceStudy.of(family, settings, workers, record, watch);
+        } finally {
+            if (watch instanceof Progress progress) {
+                progress.close();
+            }
         }
-        ToleranceReport report = new ToleranceReport(Version.number(), surroundings.ink());
-        surroundings.show(result.drawn().warnings(), report.of(result));
-        boolean written = write(document, JsonResult.of(result, Version.number()));
-        written &= write(table, BuildsCsv.of(result));
-        return written ? ExitCode.of(result.verdict()) : ExitCode.UNUSABLE;
     }
 
     private ToleranceSettings settings() {
@@ -121,17 +160,12 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
                 builds == null ? ToleranceSettings.BUILDS : Math.toIntExact(builds),
                 Optional.ofNullable(yield),
                 margins,
-                effort.threads(),
                 effort.seed(),
                 effort.mostSamples().map(Plan::batchesOf).orElse(ToleranceSettings.BATCHES));
     }
 
-    private boolean isUsable(Optional<OutputFile> output) {
-        return output.isEmpty() || output.get().isUsable(options.layout(), surroundings.errors());
-    }
-
-    private boolean write(Optional<OutputFile> output, String text) {
-        return output.isEmpty() || output.get().write(text, surroundings.errors());
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     @Override

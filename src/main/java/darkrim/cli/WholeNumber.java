@@ -52,6 +52,20 @@ class WholeNumber implements ITypeConverter<Long> {
         }
     }
 
+    /** A number of cells along a side. */
+    static final class Cells extends WholeNumber {
+        Cells() {
+            super(1, 512);
+        }
+    }
+
+    /** A number of samples of a cell. */
+    static final class CellSamples extends WholeNumber {
+        CellSamples() {
+            super(2, 1_000_000);
+        }
+    }
+
     /** A number of threads. */
     static final class Threads extends WholeNumber {
         Threads() {

@@ -1,6 +1,7 @@
 package darkrim.layout;
 
 import darkrim.diagnostic.Findings;
+import darkrim.diagnostic.Place;
 import darkrim.layout.form.Fields;
 import darkrim.layout.form.Value;
 import darkrim.layout.form.Wording;
@@ -11,17 +12,20 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The finishes of a file, the rules that give them to surfaces, and whether every name of a finish is known. */
 final class FinishBuilder {
     private final Fields file;
+    private final SideFiles files;
     private final Findings findings;
     private final Set<String> known = new LinkedHashSet<>();
     private final Set<String> used = new HashSet<>();
 
-    FinishBuilder(Fields file, Findings findings) {
+    FinishBuilder(Fields file, SideFiles files, Findings findings) {
         this.file = file;
+        this.files = files;
         this.findings = findings;
     }
 
@@ -30,6 +34,8 @@ final class FinishBuilder {
         Map<String, FinishSpec> finishes = new LinkedHashMap<>();
         if (file.find("finishes").orElse(null) instanceof Value.Named named) {
             known.addAll(named.places().keySet());
+            Optional<Band> band = band();
+            FinishReader reader = new FinishReader(band, files, findings);
             named.values().forEach((name, value) -> {
                 Fields fields = (Fields) value;
                 if (name.equals(Part.NO_FINISH)) {
@@ -37,20 +43,41 @@ final class FinishBuilder {
                             "name",
                             named.places().get(name),
                             "'" + name + "' is the finish that reflects nothing, expected another name");
-                } else if (fields.isWhole() && reflectsNotTooMuch(fields)) {
-                    finishes.put(
-                            name,
-                            new FinishSpec(
-                                    name,
-                                    fields.number("diffuse"),
-                                    fields.number("mirror"),
-                                    fields.text("source"),
-                                    named.places().get(name)));
+                } else if (fields.isWhole()) {
+                    finish(name, named.places().get(name), fields, reader, band)
+                            .ifPresent(finish -> finishes.put(name, finish));
                 }
             });
         }
         known.add(Part.NO_FINISH);
         return finishes;
+    }
+
+    private Optional<FinishSpec> finish(
+            String name, Place place, Fields fields, FinishReader reader, Optional<Band> band) {
+        if (fields.has("library")) {
+            return new LibraryFinish(findings).read(name, place, fields, band);
+        }
+        reader.warnOfDye(fields, fields);
+        return reader.reflection(fields)
+                .map(reflection -> new FinishSpec(name, reflection, fields.text("source"), place));
+    }
+
+    private Optional<Band> band() {
+        Optional<Value> value = file.find("band").filter(Value::isWhole);
+        if (value.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Double> ends = file.numbers("band");
+        if (!(ends.get(1) > ends.get(0))) {
+            findings.error(
+                    "wavelength",
+                    value.get().place(),
+                    "a band from " + Wording.number(ends.get(0)) + " to " + Wording.number(ends.get(1))
+                            + " um, expected the shorter wavelength first");
+            return Optional.empty();
+        }
+        return Optional.of(new Band(ends.get(0), ends.get(1)));
     }
 
     /** The rules that could be read. */
@@ -100,17 +127,5 @@ final class FinishBuilder {
                 findings.warning("unused", finish.place(), "the finish '" + finish.name() + "' is not used");
             }
         }
-    }
-
-    private boolean reflectsNotTooMuch(Fields fields) {
-        double sum = fields.number("diffuse") + fields.number("mirror");
-        if (sum <= 1) {
-            return true;
-        }
-        findings.error(
-                "reflectance",
-                fields.place(),
-                "diffuse and mirror add up to " + Wording.number(sum) + ", expected at most 1");
-        return false;
     }
 }

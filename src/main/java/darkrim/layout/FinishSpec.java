@@ -1,14 +1,34 @@
 package darkrim.layout;
 
 import darkrim.diagnostic.Place;
+import darkrim.reflection.Reflection;
 
 /**
- * A finish as the designer wrote it.
+ * A finish as the designer wrote it, for the layout's band of wavelengths.
  *
  * @param name its name
- * @param diffuse reflectance of the Lambertian part, 0 to 1
- * @param mirror reflectance of the mirror part, 0 to 1
- * @param source where the numbers come from, in the designer's words; may be empty
+ * @param reflection how it reflects
+ * @param source where the numbers come from, in the designer's words or those of the finish library; may be empty
  * @param place where it stands
  */
-public record FinishSpec(String name, double diffuse, double mirror, String source, Place place) {}
+public record FinishSpec(String name, Reflection reflection, String source, Place place) {
+    /**
+     * A finish that reflects the same at every angle.
+     *
+     * @param diffuse reflectance of the Lambertian part, 0 to 1
+     * @param mirror reflectance of the mirror part, 0 to 1
+     */
+    public FinishSpec(String name, double diffuse, double mirror, String source, Place place) {
+        this(name, Reflection.of(diffuse, mirror), source, place);
+    }
+
+    /** Total hemispherical reflectance of all but the mirror part at normal incidence, 0 to 1. */
+    public double diffuse() {
+        return reflection.broadReflectance(1) + reflection.lobeReflectance(1);
+    }
+
+    /** Reflectance of the mirror part at normal incidence, 0 to 1. */
+    public double mirror() {
+        return reflection.mirror(1);
+    }
+}

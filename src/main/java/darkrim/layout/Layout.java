@@ -98,7 +98,7 @@ public record Layout(
      * Where a layout came from.
      *
      * @param name file name as the user gave it
-     * @param sha256 SHA-256 of the file's bytes in lower-case hexadecimal; empty for a layout built in code
+     * @param sha256 SHA-256 of the file's bytes in lower-case hexadecimal, of the files that it names with them; empty for a layout built in code
      */
     public record Source(String name, String sha256) {
         /** A layout built in code. */

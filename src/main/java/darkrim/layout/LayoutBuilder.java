@@ -7,11 +7,11 @@ import darkrim.layout.form.Fields;
 import darkrim.layout.form.FormReader;
 import darkrim.layout.form.Node;
 import darkrim.layout.form.Value;
-import darkrim.layout.mesh.MeshFiles;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Makes a layout of the values of a file, and checks what no single value tells. */
@@ -23,16 +23,16 @@ final class LayoutBuilder {
             Optional.empty(),
             Place.IN_CODE);
 
-    private final Layout.Source source;
+    private final Supplier<Layout.Source> source;
     private final Map<String, Double> chosen;
-    private final MeshFiles meshes;
+    private final SideFiles files;
     private final Findings findings;
     private boolean partsComplete;
 
-    LayoutBuilder(Layout.Source source, Map<String, Double> chosen, MeshFiles meshes, Findings findings) {
+    LayoutBuilder(Supplier<Layout.Source> source, Map<String, Double> chosen, SideFiles files, Findings findings) {
         this.source = source;
-        this.meshes = meshes;
         this.chosen = chosen;
+        this.files = files;
         this.findings = findings;
     }
 
@@ -46,7 +46,7 @@ final class LayoutBuilder {
         Fields file = (Fields) reader.read(mapping, LayoutKeys.LAYOUT, "").orElseThrow();
         DimensionBuilder dimensionBuilder = new DimensionBuilder(file, chosen, findings);
         Map<String, Dimension> dimensions = dimensionBuilder.build(reader.amounts());
-        FinishBuilder finishBuilder = new FinishBuilder(file, findings);
+        FinishBuilder finishBuilder = new FinishBuilder(file, files, findings);
         Map<String, FinishSpec> finishes = finishBuilder.finishes();
         List<FinishRule> rules = finishBuilder.rules();
         List<Part> parts = parts(file, finishBuilder);
@@ -61,7 +61,7 @@ final class LayoutBuilder {
         return new Layout(
                 whole(file, "title").map(Fields::text).orElse(""),
                 whole(file, "revision").map(Fields::text).orElse(""),
-                source,
+                source.get(),
                 dimensions,
                 finishes,
                 rules,
@@ -82,7 +82,7 @@ final class LayoutBuilder {
             return List.of();
         }
         Map<String, Part> parts = new LinkedHashMap<>();
-        PartBuilder builder = new PartBuilder(finishes, meshes, findings);
+        PartBuilder builder = new PartBuilder(finishes, files.meshes(), findings);
         named.values().forEach((name, value) -> {
             Fields fields = (Fields) value;
             finishes.checkUse(fields);

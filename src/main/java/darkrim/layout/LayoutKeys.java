@@ -18,12 +18,6 @@ final class LayoutKeys {
 
     private static final Kind DIMENSION = new Kind.Either(List.of(Kinds.ANY, ToleranceKeys.DIMENSION));
 
-    private static final Kind FINISH = Kind.Structure.of(
-            "finish",
-            Key.withDefault("diffuse", Kinds.SHARE, "0", "Reflectance of the diffuse part, 0 to 1."),
-            Key.withDefault("mirror", Kinds.SHARE, "0", "Reflectance of the mirror part, 0 to 1."),
-            Key.withDefault("source", Kinds.NOTE, "\"\"", "Where the numbers come from."));
-
     private static final Kind FINISH_RULE = Kind.Structure.of(
             "finish_rule",
             Key.required("surfaces", Kinds.PATTERN, "Pattern that selects surfaces."),
@@ -90,8 +84,12 @@ final class LayoutKeys {
                     new Kind.Named(Letters.DIMENSION, DIMENSION, 0, 1000),
                     "Named dimensions for use in formulas; each may be a formula over others."),
             Key.optional(
+                    "band",
+                    FinishKeys.BAND,
+                    "Shortest and longest wavelength, um: values of finishes that change with wavelength are averaged over it."),
+            Key.optional(
                     "finishes",
-                    new Kind.Named(Letters.NAME, FINISH, 0, 1000),
+                    new Kind.Named(Letters.NAME, FinishKeys.FINISH, 0, 1000),
                     "How surfaces reflect, by name; 'absorber' reflects nothing and is always there."),
             Key.optional(
                     "finish_rules",

@@ -7,9 +7,9 @@ import darkrim.layout.form.FormReader;
 import darkrim.layout.form.Node;
 import darkrim.layout.form.Wording;
 import darkrim.layout.form.YamlText;
-import darkrim.layout.mesh.MeshFiles;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -43,7 +43,7 @@ public final class LayoutReader {
             return unreadable(name, "is a folder, expected a layout file");
         }
         try (InputStream stream = Files.newInputStream(file)) {
-            return read(name, stream.readNBytes(YamlText.LARGEST + 1), Map.of(), MeshFiles.beside(file.toString()));
+            return read(name, stream.readNBytes(YamlText.LARGEST + 1), Map.of(), SideFiles.beside(file.toString()));
         } catch (NoSuchFileException missing) {
             return unreadable(name, "there is no such file");
         } catch (AccessDeniedException denied) {
@@ -75,19 +75,19 @@ public final class LayoutReader {
      * @return the layout and all that is wrong with it
      */
     public static LayoutReading read(String file, byte[] content, Map<String, Double> chosen) {
-        return read(file, content, chosen, MeshFiles.beside(file));
+        return read(file, content, chosen, SideFiles.beside(file));
     }
 
     /**
-     * The same with mesh files that may have been read before.
+     * Reads a text, with some named dimensions at other values, and the files that it names from elsewhere than beside it.
      *
      * @param file name of the file, for messages
      * @param content its bytes, UTF-8
      * @param chosen values by name of the dimension, in mm, degrees or plain; a name that the file does not define has no effect
-     * @param meshes the mesh files that the layout may name
+     * @param files the files that it names
      * @return the layout and all that is wrong with it
      */
-    public static LayoutReading read(String file, byte[] content, Map<String, Double> chosen, MeshFiles meshes) {
+    public static LayoutReading read(String file, byte[] content, Map<String, Double> chosen, SideFiles files) {
         Findings findings = new Findings();
         Optional<Node> root = YamlText.parse(file, content, findings);
         if (root.isEmpty()) {
@@ -105,7 +105,8 @@ public final class LayoutReader {
             return new LayoutReading(Optional.empty(), false, findings.sorted());
         }
         FormReader reader = new FormReader(findings);
-        LayoutBuilder builder = new LayoutBuilder(new Layout.Source(file, sha256(content)), chosen, meshes, findings);
+        LayoutBuilder builder = new LayoutBuilder(
+                () -> new Layout.Source(file, sha256(content, files.contents())), chosen, files, findings);
         Layout layout = builder.build(reader, mapping);
         return new LayoutReading(Optional.of(layout), builder.partsComplete(), limited(findings.sorted()));
     }
@@ -128,9 +129,16 @@ public final class LayoutReader {
         return new LayoutReading(Optional.empty(), false, List.of(finding));
     }
 
-    private static String sha256(byte[] content) {
+    /** Of the bytes of the file and, where it names files, of the name and bytes of each after it, in the order of the names. */
+    private static String sha256(byte[] content, Map<String, byte[]> named) {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            digest.update(content);
+            named.forEach((name, bytes) -> {
+                digest.update(name.getBytes(StandardCharsets.UTF_8));
+                digest.update(bytes);
+            });
+            return HexFormat.of().formatHex(digest.digest());
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java platform has SHA-256", impossible);
         }

@@ -1,5 +1,6 @@
 package darkrim.light;
 
+import darkrim.reflection.Reflection;
 import darkrim.sampling.Streams;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
@@ -14,8 +15,10 @@ import org.apache.commons.rng.UniformRandomProvider;
  * and is its cross-check; it also keeps the books on energy. Slow for narrow receivers, so no verdict rests on it.
  *
  * <p>Each packet leaves a uniform point of the pupil into the cone about the scene (Lambert's law gives its weight); what leaves outside
- * that cone meets nothing and is not followed. At a hit the packet is tallied, the absorbed share stays, and one direction is drawn for
- * the rest: Lambertian or mirror in proportion to their reflectances.
+ * that cone meets nothing and is not followed. At a hit the packet is tallied, one part of the finish is drawn in proportion to what it reflects (for
+ * lobes: to the most that they reflect at any angle) and one direction of it; the packet's flux is multiplied by what that part reflects there over
+ * the chance of drawing it. The rest counts as absorbed; where a direction is drawn with another density than it is reflected, a packet may
+ * gain, and the sum is right in the mean.
  */
 public final class ForwardTracer {
     private final Scene scene;
@@ -105,12 +108,12 @@ public final class ForwardTracer {
             }
             Surface surface = scene.surfaces().get(met);
             tally.arrive(met, order, p.flux);
-            double reflected = p.flux * surface.finish().reflectance();
-            tally.absorb(p.flux - reflected);
-            if (!(reflected > 0)) {
+            double arrived = p.flux;
+            reflect(random, p, facet, surface);
+            tally.absorb(arrived - p.flux);
+            if (!(p.flux > 0)) {
                 return;
             }
-            reflect(random, p, facet, surface, reflected);
         }
         tally.goOn(p.flux);
     }
@@ -141,28 +144,62 @@ public final class ForwardTracer {
         return cosine > 0 && pupil.passes(p.x, p.y, p.z, p.dx, p.dy, p.dz);
     }
 
-    private void reflect(UniformRandomProvider random, Packet p, int facet, Surface surface, double flux) {
+    private void reflect(UniformRandomProvider random, Packet p, int facet, Surface surface) {
+        Reflection reflection = surface.finish().reflection();
         double side = surface.back() ? -1 : 1;
         double nx = side * scene.normal(facet, 0);
         double ny = side * scene.normal(facet, 1);
         double nz = side * scene.normal(facet, 2);
+        double in = Math.min(1, -(p.dx * nx + p.dy * ny + p.dz * nz));
+        double mirror = reflection.mirror(in);
+        double broad = reflection.broadReflectance(in);
+        double lobes = reflection.greatestLobeReflectance();
+        double all = mirror + broad + lobes;
+        if (!(all > 0)) {
+            p.flux = 0;
+            return;
+        }
         starts.place(facet, p.ray.weightA(), p.ray.weightB(), !surface.back(), p.placed);
         p.x = p.placed[0];
         p.y = p.placed[1];
         p.z = p.placed[2];
         p.plane = scene.plane(facet);
-        p.flux = flux;
-        double mirror = surface.finish().mirror();
-        if (mirror > 0 && random.nextDouble() * surface.finish().reflectance() < mirror) {
-            double twice = 2 * (p.dx * nx + p.dy * ny + p.dz * nz);
-            p.dx -= twice * nx;
-            p.dy -= twice * ny;
-            p.dz -= twice * nz;
-        } else {
+        double pick = (mirror < all && mirror > 0) || lobes > 0 ? random.nextDouble() * all : 0;
+        if (pick < mirror) {
+            p.dx += 2 * in * nx;
+            p.dy += 2 * in * ny;
+            p.dz += 2 * in * nz;
+            p.flux *= all;
+        } else if (pick < mirror + broad) {
             p.directions.cosine(random, nx, ny, nz);
+            double out = Math.min(1, p.directions.x * nx + p.directions.y * ny + p.directions.z * nz);
             p.dx = p.directions.x;
             p.dy = p.directions.y;
             p.dz = p.directions.z;
+            p.flux *= reflection.isPlain() ? all : all * reflection.broad(in, out) / broad;
+        } else {
+            p.flux *= all / lobes * throwLobe(random, reflection, p, nx, ny, nz, in);
         }
+    }
+
+    /** Draws a direction of the lobes; the BRDF over its density, 0 where none is drawn. The frame is built from scratch, on purpose. */
+    private static double throwLobe(
+            UniformRandomProvider random, Reflection reflection, Packet p, double nx, double ny, double nz, double in) {
+        double[] at = p.inPupil;
+        if (!reflection.sampleLobe(in, random.nextDouble(), random.nextDouble(), at)) {
+            return 0;
+        }
+        Vector3D normal = Vector3D.of(nx, ny, nz);
+        Vector3D came = Vector3D.of(p.dx, p.dy, p.dz);
+        Vector3D along = came.subtract(normal.multiply(came.dot(normal)));
+        Vector3D on = along.norm() > 1e-9 ? along.normalize() : normal.orthogonal();
+        double out = Math.sqrt(Math.max(0, 1 - at[0] * at[0] - at[1] * at[1]));
+        Vector3D thrown =
+                on.multiply(at[0]).add(normal.cross(on).multiply(at[1])).add(normal.multiply(out));
+        double between = -thrown.dot(came);
+        p.dx = thrown.getX();
+        p.dy = thrown.getY();
+        p.dz = thrown.getZ();
+        return out > 0 ? reflection.lobe(in, out, between) / reflection.lobeDensity(in, out, between) : 0;
     }
 }

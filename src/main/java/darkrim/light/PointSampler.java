@@ -72,6 +72,24 @@ final class PointSampler {
         }
     }
 
+    /** Draws the next point of a part of the receiver; it belongs to no cell. */
+    void next(UniformRandomProvider random, Patch patch) {
+        int triangle = patch.triangles() == 1 ? 0 : patch.triangleAt(random.nextDouble());
+        double root = Math.sqrt(random.nextDouble());
+        double second = root * (1 - random.nextDouble());
+        int facet = patch.facet(triangle);
+        starts.place(
+                facet,
+                patch.weight(triangle, 1 - root, second, 0),
+                patch.weight(triangle, 1 - root, second, 1),
+                side > 0,
+                placed);
+        x = placed[0];
+        y = placed[1];
+        z = placed[2];
+        face(facet);
+    }
+
     /** Draws the next point. */
     void next(UniformRandomProvider random) {
         if (fixed) {

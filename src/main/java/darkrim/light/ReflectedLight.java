@@ -1,6 +1,6 @@
 package darkrim.light;
 
-import darkrim.scene.Finish;
+import darkrim.reflection.Reflection;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
@@ -12,9 +12,11 @@ import org.apache.commons.rng.UniformRandomProvider;
  * One-sample estimates of the once-reflected irradiance at a point, in units of the reference irradiance, traced back from the receiver so
  * that a narrow strip is sampled as well as a wide plate.
  *
- * <p>A cosine-distributed ray looks for the reflecting point. There, the Lambertian part sends rho E / pi, so the sample is rho times a
- * sample of the direct irradiance E (next-event estimation, Kajiya, "The rendering equation", SIGGRAPH 1986). Flat mirrors are sampled
- * through the image of the pupil behind them (image method, any optics text); other mirrors by following the ray on.
+ * <p>A cosine-distributed ray looks for the reflecting point. There, what scatters with a BRDF f sends f E from a small source that gives the
+ * irradiance E, so the sample is pi f times a sample of the direct irradiance (next-event estimation, Kajiya, "The rendering equation", SIGGRAPH
+ * 1986). Lobes are sampled twice, by a point of the pupil and by a direction of the lobe, each weighted by its share of both densities (balance
+ * heuristic, Veach and Guibas, "Optimally combining sampling techniques for Monte Carlo rendering", SIGGRAPH 1995). Flat mirrors are
+ * sampled through the image of the pupil behind them (image method, any optics text); other mirrors by following the ray on.
  *
  * <p>A surface that is known to be dark sends nothing and costs no second ray.
  *
@@ -32,12 +34,14 @@ final class ReflectedLight {
     private final Ray ray = new Ray();
     private final double[] inPupil = new double[2];
     private final double[] placed = new double[3];
+    private final LobeLight lobes;
     private final double perReference;
 
-    /** The surface that the gathered ray met, or -1, and what came by its Lambertian and its mirror part. */
+    /** The surface that the gathered ray met, or -1, and what came by what scatters broadly, by its lobes and by its mirror part. */
     int gatheredVia;
 
     double diffuseValue;
+    double lobeValue;
     double followedValue;
 
     /** The surface that showed the image of the pupil, or -1, and what came by it. */
@@ -54,6 +58,7 @@ final class ReflectedLight {
         this.reflectors = reflectors;
         this.lit = lit;
         this.direct = new DirectLight(scene, tree, pupil);
+        this.lobes = new LobeLight(scene, pupil, direct);
         this.perReference = 1 / scene.referenceIrradiance();
     }
 
@@ -65,12 +70,13 @@ final class ReflectedLight {
         if (reflectors.imageCount() > 0) {
             sampleImage(random, point);
         }
-        return diffuseValue + followedValue + imageValue;
+        return diffuseValue + lobeValue + followedValue + imageValue;
     }
 
     private void gather(UniformRandomProvider random, PointSampler point) {
         gatheredVia = -1;
         diffuseValue = 0;
+        lobeValue = 0;
         followedValue = 0;
         directions.cosine(random, point.nx, point.ny, point.nz);
         double dx = directions.x;
@@ -86,8 +92,8 @@ final class ReflectedLight {
             return;
         }
         Surface surface = scene.surfaces().get(met);
-        Finish finish = surface.finish();
-        if (!(finish.reflectance() > 0)) {
+        Reflection reflection = surface.finish().reflection();
+        if (!reflection.reflects()) {
             return;
         }
         gatheredVia = met;
@@ -100,13 +106,20 @@ final class ReflectedLight {
         double y = placed[1];
         double z = placed[2];
         int plane = scene.plane(facet);
-        if (finish.diffuse() > 0) {
-            diffuseValue = finish.diffuse() * direct.sample(random, x, y, z, nx, ny, nz, plane);
+        double back = -(dx * nx + dy * ny + dz * nz);
+        if (reflection.scatters()) {
+            double sample = direct.sample(random, x, y, z, nx, ny, nz, plane);
+            if (reflection.isPlain()) {
+                diffuseValue = reflection.lambertian() * sample;
+            } else {
+                lobes.gather(random, reflection, sample, x, y, z, nx, ny, nz, dx, dy, dz, plane);
+                diffuseValue = lobes.broadValue;
+                lobeValue = lobes.lobeValue;
+            }
         }
-        if (finish.mirror() > 0 && !byImage(plane, pupil.height(x, y, z))) {
-            double twice = 2 * (dx * nx + dy * ny + dz * nz);
-            if (direct.along(x, y, z, dx - twice * nx, dy - twice * ny, dz - twice * nz, plane)) {
-                followedValue = finish.mirror() * Math.PI * perReference;
+        if (reflection.hasMirror() && !byImage(plane, pupil.height(x, y, z))) {
+            if (direct.along(x, y, z, dx + 2 * back * nx, dy + 2 * back * ny, dz + 2 * back * nz, plane)) {
+                followedValue = reflection.mirror(back) * Math.PI * perReference;
             }
         }
     }
@@ -141,7 +154,7 @@ final class ReflectedLight {
         int met = scene.surfaceMet(facet, dx, dy, dz);
         if (met == Scene.INSIDE
                 || !lit[met]
-                || !(scene.surfaces().get(met).finish().mirror() > 0)) {
+                || !scene.surfaces().get(met).finish().reflection().hasMirror()) {
             return;
         }
         placeHit(facet, !scene.surfaces().get(met).back());
@@ -165,10 +178,12 @@ final class ReflectedLight {
             return;
         }
         double squared = dx * dx + dy * dy + dz * dz;
-        double cosines = facing / Math.sqrt(squared) * leaving / leg;
+        double length = Math.sqrt(squared);
+        double cosines = facing / length * leaving / leg;
+        double incidence = Math.min(1, Math.abs(mx * dx + my * dy + mz * dz) / length);
         imageVia = met;
         imageValue = reflectors.imageCount()
-                * scene.surfaces().get(met).finish().mirror()
+                * scene.surfaces().get(met).finish().reflection().mirror(incidence)
                 * pupil.area
                 * cosines
                 / squared

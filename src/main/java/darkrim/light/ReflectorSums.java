@@ -6,22 +6,25 @@ import java.util.TreeMap;
 
 /** Sums of what came by each reflector, in flat arrays. Mutable, one for each batch. */
 final class ReflectorSums {
+    /** By their slots. */
+    private static final Reflector.Part[] PARTS = {Reflector.Part.DIFFUSE, Reflector.Part.MIRROR, Reflector.Part.LOBE};
+
     private final double[] sum;
     private final double[] squares;
     private int[] touched = new int[16];
     private int touchedCount;
 
     ReflectorSums(int surfaces) {
-        sum = new double[2 * surfaces];
-        squares = new double[2 * surfaces];
+        sum = new double[PARTS.length * surfaces];
+        squares = new double[PARTS.length * surfaces];
     }
 
     /** Adds what one sample got by a reflector; nothing for a value of 0. */
-    void add(int surface, boolean mirror, double value) {
+    void add(int surface, Reflector.Part part, double value) {
         if (!(value > 0)) {
             return;
         }
-        int at = 2 * surface + (mirror ? 1 : 0);
+        int at = PARTS.length * surface + part.slot();
         if (sum[at] == 0) {
             if (touchedCount == touched.length) {
                 touched = Arrays.copyOf(touched, 2 * touchedCount);
@@ -39,7 +42,9 @@ final class ReflectorSums {
             int at = touched[i];
             double mean = sum[at] / samples;
             double variance = samples < 2 ? 0 : Math.max(0, squares[at] - samples * mean * mean) / (samples - 1);
-            by.put(new Reflector(at / 2, at % 2 == 1), new Estimate(samples, mean, variance, largest));
+            by.put(
+                    new Reflector(at / PARTS.length, PARTS[at % PARTS.length]),
+                    new Estimate(samples, mean, variance, largest));
         }
         return by;
     }

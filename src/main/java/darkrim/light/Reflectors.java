@@ -40,7 +40,7 @@ final class Reflectors {
             planes[4 * i + 3] = normal.dot(scene.corner(facet, 0));
         }
         double followed = planeNumbers.length == 0 ? mirrors.strongest : mirrors.strongestNearPupil;
-        largest = (largestDiffuse(scene, senders, facing) + Math.PI * followed + planeNumbers.length * image)
+        largest = (largestScattered(scene, senders, facing) + Math.PI * followed + planeNumbers.length * image)
                 / scene.referenceIrradiance();
     }
 
@@ -74,10 +74,10 @@ final class Reflectors {
         }
     }
 
-    private static double largestDiffuse(Scene scene, Senders senders, Facing facing) {
+    private static double largestScattered(Scene scene, Senders senders, Facing facing) {
         for (int sender : senders.brightestFirst()) {
             if (mayGet(scene, senders, sender, facing)) {
-                return senders.diffuseSample(sender);
+                return senders.scatteredSample(sender);
             }
         }
         return 0;

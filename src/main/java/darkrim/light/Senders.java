@@ -1,5 +1,7 @@
 package darkrim.light;
 
+import darkrim.reflection.Reflection;
+import darkrim.scene.Incidence;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import java.util.Comparator;
@@ -12,7 +14,7 @@ import java.util.stream.IntStream;
 final class Senders {
     private final int[] facets;
     private final int[] surfaces;
-    private final double[] diffuse;
+    private final double[] scattered;
     private final double[] mirror;
     private final double[] samples;
     private final boolean[] nearPupil;
@@ -28,7 +30,7 @@ final class Senders {
         }
         facets = new int[count];
         surfaces = new int[count];
-        diffuse = new double[count];
+        scattered = new double[count];
         mirror = new double[count];
         samples = new double[count];
         nearPupil = new boolean[count];
@@ -39,15 +41,16 @@ final class Senders {
                 surfaces[next] = surface.index();
                 double height = leastHeight(scene, pupil, facets[next]);
                 samples[next] = pupil.largestSample(height);
-                diffuse[next] = surface.finish().diffuse() * samples[next];
-                mirror[next] = surface.finish().mirror();
+                Reflection reflection = surface.finish().reflection();
+                scattered[next] = largestScattered(reflection, samples[next]);
+                mirror[next] = reflection.hasMirror() ? greatestMirror(scene, surface, facets[next]) : 0;
                 nearPupil[next] = pupil.fillsTheSky(Math.max(0, height));
             }
         }
         brightestFirst = IntStream.range(0, count)
-                .filter(i -> diffuse[i] > 0)
+                .filter(i -> scattered[i] > 0)
                 .boxed()
-                .sorted(Comparator.comparingDouble(i -> -diffuse[i]))
+                .sorted(Comparator.comparingDouble(i -> -scattered[i]))
                 .mapToInt(Integer::intValue)
                 .toArray();
     }
@@ -57,7 +60,7 @@ final class Senders {
         return facets.length;
     }
 
-    /** Numbers of the diffuse senders, those with the largest {@link #diffuseSample} first. */
+    /** Numbers of the senders that scatter, those with the largest {@link #scatteredSample} first. */
     int[] brightestFirst() {
         return brightestFirst;
     }
@@ -72,12 +75,12 @@ final class Senders {
         return surfaces[sender];
     }
 
-    /** No sample of its Lambertian part is larger, sr. */
-    double diffuseSample(int sender) {
-        return diffuse[sender];
+    /** No sample of all but its mirror part is larger, sr. */
+    double scatteredSample(int sender) {
+        return scattered[sender];
     }
 
-    /** Reflectance of its mirror part. */
+    /** No reflectance of its mirror part is larger at the angles at which light from the pupil can strike it. */
     double mirror(int sender) {
         return mirror[sender];
     }
@@ -93,7 +96,26 @@ final class Senders {
     }
 
     private static boolean sends(Surface surface, boolean[] lit) {
-        return lit[surface.index()] && surface.finish().reflectance() > 0;
+        return lit[surface.index()] && surface.finish().reflects();
+    }
+
+    /**
+     * What scatters broadly is sampled by the pupil alone. Lobes are sampled by both, and each of the two samples is at most the BRDF over the sum of
+     * both densities: over that of the pupil it is the BRDF times a sample of direct light, over that of the lobe its weight.
+     */
+    private static double largestScattered(Reflection reflection, double sample) {
+        double lobes = Math.min(reflection.greatestLobe() * sample, reflection.greatestLobeWeight());
+        return reflection.greatestBroad() * sample + 2 * Math.PI * lobes;
+    }
+
+    private static double greatestMirror(Scene scene, Surface surface, int facet) {
+        Incidence incidence = Incidence.of(
+                scene.beam().pupil(),
+                scene.corner(facet, 0),
+                scene.corner(facet, 1),
+                scene.corner(facet, 2),
+                surface.back() ? scene.normal(facet).negate() : scene.normal(facet));
+        return surface.finish().reflection().greatestMirror(incidence.least(), incidence.most());
     }
 
     private static double leastHeight(Scene scene, PupilSource pupil, int facet) {

@@ -117,6 +117,34 @@ public final class Transport {
                 : reflectedBatch(receiver, random, samples);
     }
 
+    /**
+     * Measures one batch over a part of a surface. What it finds is for showing, not for judging: it states no largest sample.
+     *
+     * @param patch where; not without area
+     * @param light which light
+     * @param batch number of the batch
+     * @param samples how many samples
+     */
+    public Estimate batch(Patch patch, LightClass light, long batch, int samples) {
+        UniformRandomProvider random = streams.stream(patch.name() + " " + light, batch);
+        Receiver whole = new Receiver.OnSurface(patch.surface());
+        PointSampler point = new PointSampler(scene, starts, whole);
+        DirectLight direct = new DirectLight(scene, tree, pupil);
+        ReflectedLight reflected = light == LightClass.DIRECT
+                ? null
+                : new ReflectedLight(scene, tree, pupil, starts, reflectors(whole), lit);
+        Accumulator sum = new Accumulator();
+        for (int i = 0; i < samples; i++) {
+            point.next(random, patch);
+            sum.add(
+                    reflected != null
+                            ? reflected.sample(random, point)
+                            : direct.sample(
+                                    random, point.x, point.y, point.z, point.nx, point.ny, point.nz, point.plane));
+        }
+        return sum.estimate(Double.POSITIVE_INFINITY);
+    }
+
     private Tally directBatch(Receiver receiver, UniformRandomProvider random, int samples) {
         PointSampler point = new PointSampler(scene, starts, receiver);
         DirectLight direct = new DirectLight(scene, tree, pupil);
@@ -166,14 +194,15 @@ public final class Transport {
                 cells[point.cell].add(value);
             }
             if (value > 0) {
-                sums.add(reflected.gatheredVia, false, reflected.diffuseValue);
+                sums.add(reflected.gatheredVia, Reflector.Part.DIFFUSE, reflected.diffuseValue);
+                sums.add(reflected.gatheredVia, Reflector.Part.LOBE, reflected.lobeValue);
                 double byMirror = reflected.followedValue;
                 if (reflected.imageVia == reflected.gatheredVia) {
                     byMirror += reflected.imageValue;
                 } else {
-                    sums.add(reflected.imageVia, true, reflected.imageValue);
+                    sums.add(reflected.imageVia, Reflector.Part.MIRROR, reflected.imageValue);
                 }
-                sums.add(reflected.gatheredVia, true, byMirror);
+                sums.add(reflected.gatheredVia, Reflector.Part.MIRROR, byMirror);
             }
         }
         SortedMap<Reflector, Estimate> by = sums.estimates(samples, largest);

@@ -62,7 +62,7 @@ public final class ViewFactors {
             if (facet >= 0) {
                 int met = scene.surfaceMet(facet, directions.x, directions.y, directions.z);
                 if (met != Scene.INSIDE) {
-                    sums.add(met, false, 1);
+                    sums.add(met, Reflector.Part.DIFFUSE, 1);
                 }
             }
         }

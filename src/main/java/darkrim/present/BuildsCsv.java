@@ -44,6 +44,7 @@ public final class BuildsCsv {
             }
         }
         cells.add("cannot be built because");
+        cells.add("warnings");
         return cells;
     }
 
@@ -64,6 +65,7 @@ public final class BuildsCsv {
             }
         }
         cells.add(build.result().impossible());
+        cells.add(build.result().warnings());
         return cells;
     }
 

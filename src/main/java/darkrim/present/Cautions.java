@@ -8,10 +8,10 @@ public final class Cautions {
     public static final List<String> NOT_MODELLED = List.of(
             "diffraction",
             "polarisation",
-            "dependence on wavelength",
+            "dependence on wavelength within the band",
             "light after more than one reflection",
-            "change of reflectance with angle",
-            "scatter lobes between diffuse and mirror",
+            "finishes that turn with the surface, such as brushed faces",
+            "what passes through transparent bodies",
             "thermal contraction and motion of parts",
             "gaps between bond wires (a row of wires is one solid)",
             "dust and scratches",

@@ -1,9 +1,6 @@
 package darkrim.present;
 
 import darkrim.layout.Layout;
-import darkrim.study.sweep.SweepResult;
-import darkrim.study.sweep.Variation;
-import darkrim.verdict.Plan;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -22,12 +19,19 @@ abstract class ChartSheet {
     static final int HEAD = 66;
     static final int LINE = 18;
 
-    private final SweepResult result;
-    private final String version;
+    private final Layout layout;
+    private final String subject;
+    private final String made;
 
-    ChartSheet(SweepResult result, String version) {
-        this.result = result;
-        this.version = version;
+    /**
+     * @param layout what it is about
+     * @param subject what was asked of it
+     * @param made how the numbers came about, after the name of the file
+     */
+    ChartSheet(Layout layout, String subject, String made) {
+        this.layout = layout;
+        this.subject = subject;
+        this.made = made;
     }
 
     abstract int width();
@@ -44,15 +48,6 @@ abstract class ChartSheet {
         return new Font(Font.SANS_SERIF, style, size);
     }
 
-    /** Name and unit of a dimension. */
-    static String label(Variation variation) {
-        return Printable.of(variation.dimension()) + (variation.unit().isEmpty() ? "" : ", " + variation.unit());
-    }
-
-    final SweepResult result() {
-        return result;
-    }
-
     final int footHeight() {
         return LINE * foot().size() + MARGIN;
     }
@@ -62,22 +57,13 @@ abstract class ChartSheet {
         graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         graphics.setColor(Color.WHITE);
         graphics.fillRect(0, 0, width(), height());
-        Layout layout = result.layout();
         graphics.setColor(INK);
         graphics.setFont(font(Font.BOLD, 17));
         graphics.drawString(LayoutWords.title(layout), MARGIN, 28);
         graphics.setFont(font(Font.PLAIN, 12));
-        String varied = String.join(
-                "; ", result.variations().stream().map(Variation::toString).toList());
-        graphics.drawString(Printable.of(varied), MARGIN, 46);
+        graphics.drawString(Printable.of(subject), MARGIN, 46);
         graphics.setColor(PALE);
-        graphics.drawString(
-                LayoutWords.file(layout) + "; Darkrim " + version + ", seed " + result.seed() + ", "
-                        + Figures.count(
-                                Plan.samplesOf(result.settings().points().batches()))
-                        + " samples for each sampled number",
-                MARGIN,
-                62);
+        graphics.drawString(LayoutWords.file(layout) + "; " + made, MARGIN, 62);
         paintPanels(graphics);
         graphics.setColor(INK);
         graphics.setFont(font(Font.PLAIN, 12));

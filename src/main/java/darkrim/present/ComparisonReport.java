@@ -3,12 +3,14 @@ package darkrim.present;
 import darkrim.layout.Dimension;
 import darkrim.layout.FinishSpec;
 import darkrim.layout.Quantity;
-import darkrim.study.MarginFigure;
+import darkrim.study.RequirementMargin;
 import darkrim.study.comparison.Changed;
 import darkrim.study.comparison.Comparison;
+import darkrim.study.comparison.PartChange;
 import darkrim.study.comparison.PathChange;
 import darkrim.study.comparison.RequirementChange;
 import darkrim.study.comparison.SurfaceChange;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -78,8 +80,8 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                     Printable.of(each.name()),
                     verdict(each.before()),
                     verdict(each.after()),
-                    each.before().map(AdviceReport::margin).orElse(""),
-                    each.after().map(AdviceReport::margin).orElse(""),
+                    each.before().map(MarginWords::withUnit).orElse(""),
+                    each.after().map(MarginWords::withUnit).orElse(""),
                     !each.alike()
                             ? "asks something else"
                             : each.judgement() == RequirementChange.Judgement.WORSE ? "worse" : "");
@@ -87,8 +89,8 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
         page.block(table.text());
     }
 
-    private static String verdict(Optional<MarginFigure> figure) {
-        return figure.map(each -> each.verdict().name()).orElse("not asked");
+    private static String verdict(Optional<RequirementMargin> figure) {
+        return figure.map(MarginWords::verdict).orElse("not asked");
     }
 
     private static void changed(Page page, Comparison comparison) {
@@ -111,11 +113,24 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
             table.row("part", Printable.of(name), "", "new");
             rows++;
         }
+        for (PartChange each : comparison.partsChanged()) {
+            table.row("part", Printable.of(each.name()), "", words(each));
+            rows++;
+        }
         if (rows == 0) {
             page.line("none");
         } else {
             page.block(table.text());
         }
+    }
+
+    private static String words(PartChange part) {
+        List<String> words = new ArrayList<>();
+        words.add(part.changed() == 0 ? "" : part.changed() + " changed");
+        words.add(part.added() == 0 ? "" : part.added() + " new");
+        words.add(part.gone() == 0 ? "" : part.gone() + " gone");
+        words.removeIf(String::isEmpty);
+        return String.join(", ", words) + (part.changed() + part.added() + part.gone() == 1 ? " surface" : " surfaces");
     }
 
     private static String dimension(Optional<Dimension> dimension) {
@@ -126,9 +141,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
     }
 
     private static String finish(Optional<FinishSpec> finish) {
-        return finish.map(
-                        each -> "diffuse " + Figures.limit(each.diffuse()) + ", mirror " + Figures.limit(each.mirror()))
-                .orElse("none");
+        return finish.map(FinishWords::of).orElse("none");
     }
 
     private void surfaces(Page page, List<SurfaceChange> changes) {
@@ -197,7 +210,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                             each.kind().name().toLowerCase(java.util.Locale.ROOT),
                             Printable.of(each.receiver()),
                             Printable.of(each.via()),
-                            each.mirror() ? "mirror" : "diffuse",
+                            each.part().word(),
                             Figures.three(each.before()),
                             Figures.three(each.after()),
                             each.error() == 0

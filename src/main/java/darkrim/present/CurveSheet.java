@@ -2,6 +2,7 @@ package darkrim.present;
 
 import darkrim.layout.Requirement;
 import darkrim.layout.form.Wording;
+import darkrim.study.MarginUnit;
 import darkrim.study.RequirementFigure;
 import darkrim.study.sweep.RequirementLine;
 import darkrim.study.sweep.SweepPoint;
@@ -15,7 +16,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Curves over one dimension: of each requirement that changes, its value with the limit on the left and its margin on the right. */
-final class CurveSheet extends ChartSheet {
+final class CurveSheet extends SweepSheet {
     private static final int PANEL_WIDTH = 560;
     private static final int PANEL_HEIGHT = 250;
     /** Letters of a line of the foot. */
@@ -106,7 +107,7 @@ final class CurveSheet extends ChartSheet {
                 label(dimension()),
                 "margin, " + SweepTable.marginUnit(requirement),
                 true);
-        boolean sampled = !(requirement.condition() instanceof Requirement.NoDirect);
+        boolean sampled = MarginUnit.of(requirement) == MarginUnit.RELATIVE_IRRADIANCE;
         each(
                 requirement,
                 (x, figure) ->

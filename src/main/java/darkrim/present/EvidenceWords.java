@@ -6,7 +6,7 @@ import darkrim.verdict.LightMargin;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Evidence in words. */
-final class EvidenceWords {
+public final class EvidenceWords {
     private EvidenceWords() {}
 
     /**
@@ -15,7 +15,7 @@ final class EvidenceWords {
      * @param evidence the evidence
      * @param confidence confidence of all sampled verdicts together, 0 to 1
      */
-    static String of(Evidence evidence, double confidence) {
+    public static String of(Evidence evidence, double confidence) {
         if (evidence instanceof Evidence.ProvedDark dark) {
             return "proved dark"
                     + dark.clearance().map(margin -> ", " + margin(margin)).orElse("");
@@ -39,7 +39,7 @@ final class EvidenceWords {
     }
 
     /** A margin, such as {@code clearance 0.199 mm, set by lid/opening/land/-y}. */
-    static String margin(LightMargin margin) {
+    public static String margin(LightMargin margin) {
         String setBy = margin.setBy().isEmpty() ? "" : ", set by " + EdgeName.of(margin.setBy());
         if (margin.millimetres() < 0) {
             return "light reaches " + (margin.atLeast() ? "at most " : "")
@@ -61,6 +61,10 @@ final class EvidenceWords {
         }
         if (share.lowest().isEmpty()) {
             return "not looked at";
+        }
+        if (share.atMost() == 0) {
+            return "nothing of the pupil seen from " + point(share.lowest().get())
+                    + ", exact (covered, in shadow, facing away or outside the field)";
         }
         return (share.isNear() ? "least " : "lowest found ") + Figures.share(share.atMost()) + " at "
                 + point(share.lowest().get()) + ", exact; "
@@ -86,7 +90,7 @@ final class EvidenceWords {
     }
 
     /** Coordinates in mm, such as {@code (1.018, 20.1, -0.175)}. */
-    static String point(Vector3D point) {
+    public static String point(Vector3D point) {
         return "(" + Figures.length(point.getX()) + ", " + Figures.length(point.getY()) + ", "
                 + Figures.length(point.getZ()) + ")";
     }

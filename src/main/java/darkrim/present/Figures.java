@@ -6,7 +6,7 @@ import java.math.RoundingMode;
 import java.util.Locale;
 
 /** Numbers for people: three digits that matter, with the error in the same power of ten. Letters are ASCII. */
-final class Figures {
+public final class Figures {
     private static final int DIGITS = 3;
     /** Digits of what was written by hand. */
     private static final int WRITTEN_DIGITS = 6;
@@ -20,7 +20,7 @@ final class Figures {
     private Figures() {}
 
     /** Three digits that matter, such as {@code 0.0123} or {@code 2.10e-6}. */
-    static String three(double value) {
+    public static String three(double value) {
         return three(value, RoundingMode.HALF_EVEN);
     }
 
@@ -40,7 +40,7 @@ final class Figures {
      * @param value the value
      * @param error its standard error; infinite where it is unknown
      */
-    static String withError(double value, double error) {
+    public static String withError(double value, double error) {
         if (!Double.isFinite(value) || !Double.isFinite(error)) {
             return three(value) + " +- unknown";
         }
@@ -61,12 +61,12 @@ final class Figures {
     }
 
     /** A count with separators, such as {@code 1,048,576}. */
-    static String count(long count) {
+    public static String count(long count) {
         return String.format(Locale.ROOT, "%,d", count);
     }
 
     /** A count of things, such as {@code 1 surface} or {@code 2 surfaces}. */
-    static String counted(long count, String one) {
+    public static String counted(long count, String one) {
         return count(count) + " " + one + (count == 1 ? "" : "s");
     }
 
@@ -76,7 +76,7 @@ final class Figures {
     }
 
     /** A share as a percentage with one decimal; a share too small for it is {@code < 0.1 %}. */
-    static String percent(double share) {
+    public static String percent(double share) {
         return share > 0 && share < 0.001 ? "< 0.1 %" : String.format(Locale.ROOT, "%.1f %%", 100 * share);
     }
 
@@ -101,7 +101,7 @@ final class Figures {
     }
 
     /** A limit as it was written, such as {@code 2e-5} or {@code 0.999}; below 1 it never reads 1. */
-    static String limit(double value) {
+    public static String limit(double value) {
         BigDecimal shown = digits(value);
         int power = power(shown);
         return shown.signum() == 0 || power >= LEAST_PLAIN
@@ -120,13 +120,13 @@ final class Figures {
     }
 
     /** A length in mm with three decimals at most, without the unit. */
-    static String length(double millimetres) {
+    public static String length(double millimetres) {
         BigDecimal shown = BigDecimal.valueOf(millimetres).setScale(3, RoundingMode.HALF_EVEN);
         return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
     }
 
     /** A margin in mm with three decimals, never more than it is, without the unit. */
-    static String margin(double millimetres) {
+    public static String margin(double millimetres) {
         // What is less than a nanometre is rounding.
         return BigDecimal.valueOf(millimetres)
                 .setScale(6, RoundingMode.HALF_EVEN)

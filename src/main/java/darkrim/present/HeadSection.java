@@ -8,6 +8,7 @@ import darkrim.verdict.Evidence;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -76,35 +77,47 @@ final class HeadSection {
                 + (more > 0 ? " " + Figures.counted(more, "more such warning") + " below." : ""));
     }
 
-    /** Whether all that is not decided is a matter of proofs, in which no sample takes part. */
-    private static boolean byGeometryOnly(List<RequirementResult> all) {
-        return all.stream()
-                .filter(result -> result.verdict() == Verdict.UNDECIDED)
-                .flatMap(result -> result.outcomes().stream())
+    /** Whether all that is not decided of a requirement is a matter of proofs, in which no sample takes part. */
+    private static boolean isOpenByGeometry(RequirementResult result) {
+        return result.outcomes().stream()
                 .filter(outcome -> outcome.verdict() == Verdict.UNDECIDED)
                 .noneMatch(outcome -> outcome.evidence() instanceof Evidence.Sampled);
+    }
+
+    /** Why requirements are not decided, and which; first those that more samples would not help. */
+    private static String open(CheckResult result) {
+        List<RequirementResult> open = result.judgement().requirements().stream()
+                .filter(one -> one.verdict() == Verdict.UNDECIDED)
+                .toList();
+        if (result.judgement().stopped()) {
+            return open.isEmpty() ? "" : "when the work was stopped: " + names(open, Verdict.UNDECIDED);
+        }
+        Map<Boolean, List<RequirementResult>> parts =
+                open.stream().collect(Collectors.partitioningBy(HeadSection::isOpenByGeometry));
+        String geometry = names(parts.get(true), Verdict.UNDECIDED);
+        String samples = names(parts.get(false), Verdict.UNDECIDED);
+        return (geometry.isEmpty() ? "" : "by geometry (more samples would not help): " + geometry)
+                + (geometry.isEmpty() || samples.isEmpty() ? "" : "; ")
+                + (samples.isEmpty()
+                        ? ""
+                        : "within " + Figures.counted(result.effort().mostSamples(), "sample")
+                                + " (--samples allows more): " + samples);
     }
 
     /** The verdict on all requirements together, one sentence without the word itself. */
     static String sentence(CheckResult result) {
         List<RequirementResult> all = result.judgement().requirements();
         String failed = names(all, Verdict.FAIL);
-        String open = names(all, Verdict.UNDECIDED);
-        String why = result.judgement().stopped()
-                ? " when the work was stopped"
-                : byGeometryOnly(all)
-                        ? " by geometry (more samples would not help)"
-                        : " within " + Figures.counted(result.effort().mostSamples(), "sample")
-                                + " (--samples allows more)";
+        String open = open(result);
         return switch (result.judgement().verdict()) {
             case PASS -> Figures.all(all.size(), "requirement") + (all.size() == 1 ? " holds." : " hold.");
             case FAIL ->
                 of(all, Verdict.FAIL) + doNot(all) + " hold: " + failed + "."
-                        + (open.isEmpty() ? "" : " Not decided" + why + ": " + open + ".");
+                        + (open.isEmpty() ? "" : " Not decided " + open + ".");
             case UNDECIDED ->
                 all.isEmpty()
                         ? "the layout asks for nothing."
-                        : of(all, Verdict.UNDECIDED) + "not decided" + why + ": " + open + ". None fails.";
+                        : of(all, Verdict.UNDECIDED) + "not decided " + open + ". None fails.";
         };
     }
 

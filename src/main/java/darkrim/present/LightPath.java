@@ -13,11 +13,11 @@ import java.util.Map;
  *
  * @param receiver where it arrives
  * @param via the surface that reflects it
- * @param mirror whether by the mirror part of its finish; otherwise by the diffuse part
+ * @param reflector the part of its finish
  * @param irradiance relative irradiance that it gives the receiver
  * @param share that over all once-reflected light of the receiver, 0 to 1
  */
-public record LightPath(Surface receiver, Surface via, boolean mirror, Estimate irradiance, double share) {
+public record LightPath(Surface receiver, Surface via, Reflector.Part reflector, Estimate irradiance, double share) {
     /** The paths to a receiver that carry light, strongest first. */
     public static List<LightPath> to(SurfaceResult receiver, List<Surface> surfaces) {
         double whole = receiver.onceReflected().irradiance().mean();
@@ -27,7 +27,7 @@ public record LightPath(Surface receiver, Surface via, boolean mirror, Estimate 
                 .sorted(Comparator.comparingDouble((LightPath path) -> path.irradiance.mean())
                         .reversed()
                         .thenComparing(path -> path.via.index())
-                        .thenComparing(LightPath::mirror))
+                        .thenComparing(LightPath::reflector))
                 .toList();
     }
 
@@ -36,11 +36,11 @@ public record LightPath(Surface receiver, Surface via, boolean mirror, Estimate 
         Reflector reflector = entry.getKey();
         Estimate irradiance = entry.getValue();
         return new LightPath(
-                receiver, surfaces.get(reflector.surface()), reflector.mirror(), irradiance, irradiance.mean() / whole);
+                receiver, surfaces.get(reflector.surface()), reflector.part(), irradiance, irradiance.mean() / whole);
     }
 
     /** The part of the finish in a word. */
     public String part() {
-        return mirror ? "mirror" : "diffuse";
+        return reflector.word();
     }
 }

@@ -1,30 +1,50 @@
 package darkrim.present;
 
 import darkrim.layout.Requirement;
+import darkrim.study.MarginUnit;
 import darkrim.study.RequirementMargin;
 import darkrim.study.tolerance.Contributor;
+import darkrim.verdict.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /** Margins and deviations in words. */
-final class MarginWords {
+public final class MarginWords {
     private MarginWords() {}
 
     /** The unit of the margins of a requirement: {@code mm}, or {@code 1} for relative irradiance. */
-    static String unit(Requirement requirement) {
-        return requirement.condition() instanceof Requirement.AtMost ? "1" : "mm";
+    public static String unit(Requirement requirement) {
+        return MarginUnit.of(requirement) == MarginUnit.MILLIMETRES ? "mm" : "1";
     }
 
     /** A margin as a number, such as {@code 0.0312} or {@code >= 20}. */
-    static String of(RequirementMargin margin) {
+    public static String of(RequirementMargin margin) {
         if (!margin.impossible().isEmpty()) {
-            return "no such part";
+            return "cannot be built";
         }
         if (!margin.capped()) {
             return Figures.three(margin.margin());
         }
         return margin.margin() < 0 ? "<= " + Figures.atMost(margin.margin()) : ">= " + Figures.atLeast(margin.margin());
+    }
+
+    /** A margin with its unit or its standard error, such as {@code -0.153 mm} or {@code 4.2e-06 +- 1.0e-07}. */
+    static String withUnit(RequirementMargin margin) {
+        if (Double.isNaN(margin.margin())) {
+            return "unknown";
+        }
+        if (margin.unit() == MarginUnit.RELATIVE_IRRADIANCE) {
+            return margin.standardError() == 0
+                    ? of(margin)
+                    : Figures.withError(margin.margin(), margin.standardError());
+        }
+        return (margin.capped() ? margin.margin() < 0 ? "<= " : ">= " : "") + Figures.margin(margin.margin()) + " mm";
+    }
+
+    /** The verdict that belongs to a margin. */
+    static String verdict(RequirementMargin margin) {
+        return margin.verdict().map(Verdict::name).orElse("no such part");
     }
 
     /** The deviations that are not 0, such as {@code opening +0.03 mm, lid tilt z -0.1 deg}. */

@@ -35,7 +35,7 @@ final class NoteSection {
         boolean judged =
                 result.judgement().requirements().stream().anyMatch(each -> Values.isReflected(each.requirement()));
         Map<String, Long> parts = result.scene().surfaces().stream()
-                .filter(surface -> surface.finish().reflectance() == 0)
+                .filter(surface -> !surface.finish().reflects())
                 .collect(Collectors.groupingBy(NoteSection::part, LinkedHashMap::new, Collectors.counting()));
         if (judged && !parts.isEmpty()) {
             page.paragraph("Taken to reflect nothing (finish absorber, or none stated): "

@@ -3,6 +3,7 @@ package darkrim.present;
 import darkrim.layout.Layout;
 import darkrim.layout.Requirement;
 import darkrim.layout.form.Wording;
+import darkrim.study.MarginUnit;
 import darkrim.study.sweep.RequirementLine;
 import darkrim.study.sweep.SweepPoint;
 import darkrim.study.sweep.SweepResult;
@@ -43,6 +44,7 @@ public final class SweepReport {
         page.heading("Points");
         points(result, page);
         impossible(result, page);
+        warnings(result, page);
         turns(result, page);
         notes(result, page);
         return page.text();
@@ -143,6 +145,11 @@ public final class SweepReport {
                 .min(Comparator.comparingDouble(line -> line.figure().margin()));
         if (least.isPresent()) {
             double margin = least.get().figure().margin();
+            if (margin < 0 && least.get().figure().verdict() == Verdict.PASS) {
+                // Only of the pupil: less than the whole of it is asked for.
+                return Figures.length(-margin) + " mm short of the whole pupil, allowed "
+                        + place(requirements, least.get(), named);
+            }
             return (least.get().figure().marginAtLeast() ? ">= " : "") + Figures.length(margin) + " mm "
                     + place(requirements, least.get(), named);
         }
@@ -162,7 +169,7 @@ public final class SweepReport {
     private static boolean isInMillimetres(List<Requirement> requirements, RequirementLine line) {
         return requirements.stream()
                 .anyMatch(each -> each.name().equals(line.figure().requirement())
-                        && each.condition() instanceof Requirement.NoDirect);
+                        && MarginUnit.of(each) == MarginUnit.MILLIMETRES);
     }
 
     private static String place(List<Requirement> requirements, RequirementLine line, boolean named) {
@@ -188,6 +195,23 @@ public final class SweepReport {
                         "", "  ", values(result, point.chosen()) + ": " + Printable.of(point.impossible())));
         if (none.size() > MOST_REASONS) {
             page.line("... and " + Figures.count(none.size() - MOST_REASONS) + " more; --csv names every reason.");
+        }
+    }
+
+    private static void warnings(SweepResult result, Page page) {
+        List<SweepPoint> some = result.points().stream()
+                .filter(point -> !point.warnings().isEmpty())
+                .toList();
+        if (some.isEmpty()) {
+            return;
+        }
+        page.heading("Warnings at points");
+        some.stream()
+                .limit(MOST_REASONS)
+                .forEach(point -> page.paragraph(
+                        "", "  ", values(result, point.chosen()) + ": " + Printable.of(point.warnings())));
+        if (some.size() > MOST_REASONS) {
+            page.line("... and at " + Figures.count(some.size() - MOST_REASONS) + " more; --csv names all.");
         }
     }
 

@@ -1,7 +1,6 @@
 package darkrim.present;
 
 import darkrim.study.tolerance.Contributor;
-import darkrim.study.tolerance.LoosestFactor;
 import darkrim.study.tolerance.RequirementTolerance;
 import darkrim.study.tolerance.ToleranceResult;
 import darkrim.study.tolerance.YieldInterval;
@@ -25,7 +24,7 @@ public record ToleranceReport(String version, Ink ink) {
         WorstCaseSection.write(page, result);
         ShareSection.write(page, result);
         builds(page, result);
-        result.loosest().ifPresent(loosest -> loosest(page, loosest));
+        result.loosest().ifPresent(loosest -> LoosestSection.write(page, loosest));
         notes(page, result);
         return page.text();
     }
@@ -141,35 +140,21 @@ public record ToleranceReport(String version, Ink ink) {
                 + " at a confidence of " + Figures.confidence(yield.confidence());
     }
 
-    private static String percent(double share, boolean up) {
+    static String percent(double share, boolean up) {
         double scaled = 1000 * share;
         return Figures.limit((up ? Math.ceil(scaled) : Math.floor(scaled)) / 10) + " %";
     }
 
-    private static void loosest(Page page, LoosestFactor loosest) {
-        page.heading("Loosest tolerances");
-        String kept = Figures.confidence(loosest.wanted()) + " of these " + Figures.counted(loosest.builds(), "build")
-                + " (" + Figures.count(loosest.allowed()) + " may fail)";
-        if (loosest.factor() == 0) {
-            page.paragraph("No factor on the tolerances was found with which " + kept + " pass.");
-            return;
-        }
-        page.paragraph("With all tolerances " + Figures.atLeast(loosest.factor()) + " times as large, " + kept
-                + " still pass"
-                + (Double.isInfinite(loosest.beyond())
-                        ? "; it was not looked further."
-                        : "; with " + Figures.three(loosest.beyond()) + " times they do not.")
-                + (loosest.stopped() ? " The search was stopped before it was done." : ""));
-    }
-
     private static void notes(Page page, ToleranceResult result) {
         page.heading("What this does not cover");
-        page.paragraph("The worst case is the worst that was found: at the corners of the tolerances and by a search"
-                + " from there, not by proof. Each contributor deviates by itself. Root sum square takes the margin for"
-                + " a straight-line function of the deviations; a dash says that a margin it needs is not known.");
+        page.paragraph(
+                "A worst case is the least margin that was found within the tolerances, by looks at their corners"
+                        + " and a search from there: it shows what can happen, and is no proof that nothing worse can. Each"
+                        + " contributor deviates by itself. Root sum square takes the margin for a straight-line function of"
+                        + " the deviations; a dash says that a margin it needs is not known.");
         page.paragraph("Not modelled: " + String.join(", ", Cautions.NOT_MODELLED) + ".");
         page.space();
-        page.line(Figures.counted(result.builds().size(), "build") + "; the whole study "
+        page.line(Figures.counted(result.builds().size(), "build") + "; this run took "
                 + Figures.three(result.seconds()) + " s.");
     }
 }

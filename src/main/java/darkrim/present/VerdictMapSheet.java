@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Maps over a grid of two dimensions: for each requirement, and for all together, a letter for the verdict at each point. */
-final class VerdictMapSheet extends ChartSheet {
+final class VerdictMapSheet extends SweepSheet {
     private static final int PANEL = 360;
     private static final int LEFT = 70;
     private static final int BOTTOM = 46;

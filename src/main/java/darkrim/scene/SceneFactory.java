@@ -12,7 +12,10 @@ import darkrim.layout.BeamSpec.FieldSpec;
 import darkrim.layout.FinishSpec;
 import darkrim.layout.Layout;
 import darkrim.layout.Part;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Makes the scene that light meets from a layout and its assembly. */
@@ -28,19 +31,21 @@ public final class SceneFactory {
      */
     public static Scene of(Layout layout, Assembly assembly) {
         SceneBuilder builder = new SceneBuilder();
+        Map<String, Finish> finishes = new HashMap<>();
         for (Body body : assembly.bodies()) {
             for (Face face : body.faces()) {
-                add(builder, layout, assembly, body, face);
+                add(builder, assembly, body, face, name -> finishes.computeIfAbsent(name, any -> finish(layout, any)));
             }
         }
         return builder.build(beam(layout.beam()));
     }
 
-    private static void add(SceneBuilder builder, Layout layout, Assembly assembly, Body body, Face face) {
-        Finish front = finish(layout, assembly.finishOf(face.name()));
+    private static void add(
+            SceneBuilder builder, Assembly assembly, Body body, Face face, Function<String, Finish> finishes) {
+        Finish front = finishes.apply(assembly.finishOf(face.name()));
         if (face.back().isPresent()) {
             String back = face.back().get();
-            builder.sheet(face.name(), front, back, finish(layout, assembly.finishOf(back)), body.place());
+            builder.sheet(face.name(), front, back, finishes.apply(assembly.finishOf(back)), body.place());
         } else {
             builder.solid(face.name(), front, body.place());
         }
@@ -62,7 +67,7 @@ public final class SceneFactory {
         if (spec == null) {
             throw new IllegalArgumentException("no finish is named " + name);
         }
-        return new Finish(name, spec.diffuse(), spec.mirror());
+        return new Finish(name, spec.reflection());
     }
 
     /** The beam of a layout; the pupil's normal points toward the focal plane. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.DoublePredicate;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -18,21 +19,27 @@ final class ClearanceSearch {
     /** A clearance that holds is proved with a few pairs; one that does not hold would use up all that are allowed. */
     private static final ProofSettings FEW_PAIRS = new ProofSettings(1e-3, 60, ProofSettings.DEFAULT.gapWidth());
 
+    /** Most that hold need no more; what they show of a limit is then confirmed with more. */
+    private static final ProofSettings FEWEST_PAIRS = new ProofSettings(1e-3, 12, ProofSettings.DEFAULT.gapWidth());
+
     /** To find the place where a clearance ends. */
     private static final ProofSettings PLACE = new ProofSettings(1e-2, 400, ProofSettings.DEFAULT.gapWidth());
 
-    /** Halvings with all surfaces together. */
-    private static final int TOGETHER = 6;
-
-    private static final double FIRST_STEP = 0.01;
     /** How near to the limit a single clearance is found, mm. */
     private static final double FINE = 1e-7;
     /** How near to the limit the least of many is found, mm. */
     private static final double TABLE = 1e-6;
+    /** A limit is found no nearer than to this share of it. */
+    private static final double SHARE = 1e-6;
+    /** Halvings with all surfaces together. */
+    private static final int TOGETHER = 6;
+    /** Where to look in an interval: a proof that fails costs some ten times as much as one that succeeds. */
+    private static final double EARLY = 0.2;
     /** How far beyond the limit a line of light is looked for, mm. */
     private static final double BEYOND = 2e-6;
 
     private final DarknessProof proofs;
+    private final DarknessProof quick;
     private final DarknessProof places;
     private final LimitingEdge limiting;
     private final double farthest;
@@ -45,13 +52,11 @@ final class ClearanceSearch {
      */
     ClearanceSearch(Scene scene, FacetTree tree, LimitingEdge limiting, double farthest) {
         proofs = new DarknessProof(scene, tree, FEW_PAIRS);
+        quick = new DarknessProof(scene, tree, FEWEST_PAIRS);
         places = new DarknessProof(scene, tree, PLACE);
         this.limiting = limiting;
         this.farthest = farthest;
     }
-
-    /** Distances between which the limit lies: dark within the first, not proved dark within the second, mm. */
-    private record Bracket(double dark, double open) {}
 
     /** The clearance of one surface. */
     Margin of(Surface surface) {
@@ -59,73 +64,67 @@ final class ClearanceSearch {
         if (!isDark(moving, 0)) {
             return margin(moving, 0);
         }
-        double dark = 0;
-        double open = Math.min(FIRST_STEP, farthest);
-        while (isDark(moving, open)) {
-            dark = open;
-            if (open >= farthest) {
-                return new Margin(farthest, true, Optional.empty(), "");
-            }
-            open = Math.min(farthest, 2 * open);
-        }
-        return margin(moving, halved(moving, new Bracket(dark, open), FINE).dark);
+        LimitBracket coarse = LimitBracket.fromZero(distance -> isPlainlyDark(moving, distance), farthest);
+        double limit = limit(moving, coarse, FINE);
+        return limit >= farthest ? capped() : margin(moving, limit);
+    }
+
+    private Margin capped() {
+        return new Margin(farthest, true, Optional.empty(), "");
     }
 
     /** A surface with its faces. */
     private record Moving(Surface surface, List<Face> faces) {}
 
-    /** The least clearance of surfaces that are proved dark; empty if there is none, or it was stopped. */
-    Optional<Margins.Least> least(List<Surface> surfaces, BooleanSupplier stop) {
+    /**
+     * The least clearance of surfaces that are proved dark; empty if there is none, or it was stopped.
+     *
+     * @param guess where to begin
+     */
+    Optional<Margins.Least> least(List<Surface> surfaces, Optional<MarginGuess> guess, BooleanSupplier stop) {
         List<Moving> all = new ArrayList<>();
-        surfaces.forEach(surface -> all.add(new Moving(surface, proofs.faces(surface))));
-        if (all.isEmpty()) {
+        Margins.likelyFirst(surfaces, guess).forEach(surface -> all.add(new Moving(surface, proofs.faces(surface))));
+        if (all.isEmpty() || stop.getAsBoolean()) {
             return Optional.empty();
         }
-        // All together first: in steps that double, then by halving, with what stopped it last in front.
-        double dark = 0;
-        double open = Math.min(FIRST_STEP, farthest);
-        while (!bringsOpenToFront(all, open, stop)) {
-            dark = open;
-            if (open >= farthest) {
-                Margin none = new Margin(farthest, true, Optional.empty(), "");
-                return found(new Margins.Least(surfaces.get(0), none), stop);
-            }
-            open = Math.min(farthest, 2 * open);
-        }
-        for (int i = 0; i < TOGETHER && !stop.getAsBoolean(); i++) {
-            double middle = 0.5 * (dark + open);
-            if (bringsOpenToFront(all, middle, stop)) {
-                open = middle;
-            } else {
-                dark = middle;
-            }
-        }
-        // Then one by one: what stays dark within the least so far has no less.
+        LimitBracket bracket = guess.isPresent() ? around(all.get(0), guess.get()) : together(all, stop);
         Moving worst = all.get(0);
-        double least = halved(worst, new Bracket(dark, open), TABLE).dark;
+        double least = limit(worst, bracket, TABLE);
+        // What stays dark within the least so far has no less.
         for (Moving next : all.subList(1, all.size())) {
-            if (!stop.getAsBoolean() && !isDark(next, least)) {
-                double alike = Math.max(dark, least - TABLE);
+            if (stop.getAsBoolean()) {
+                return Optional.empty();
+            }
+            if (!isDark(next, least)) {
+                double alike = Math.max(0, least - TABLE);
                 if (!isDark(next, alike)) {
                     worst = next;
-                    alike = halved(next, new Bracket(dark, alike), TABLE).dark;
+                    alike = limit(next, new LimitBracket(0, alike), TABLE);
                 }
                 least = alike;
             }
         }
-        return stop.getAsBoolean()
-                ? Optional.empty()
-                : found(new Margins.Least(worst.surface, margin(worst, least)), stop);
+        if (stop.getAsBoolean()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Margins.Least(worst.surface, least >= farthest ? capped() : margin(worst, least)));
     }
 
-    private static Optional<Margins.Least> found(Margins.Least least, BooleanSupplier stop) {
-        return stop.getAsBoolean() ? Optional.empty() : Optional.of(least);
+    private LimitBracket around(Moving moving, MarginGuess guess) {
+        return LimitBracket.around(guess.millimetres(), distance -> isPlainlyDark(moving, distance), farthest);
     }
 
-    /** Whether some surface is not proved dark within a distance; the first such is put in front. */
-    private boolean bringsOpenToFront(List<Moving> all, double distance, BooleanSupplier stop) {
-        for (int i = 0; i < all.size() && !stop.getAsBoolean(); i++) {
-            if (!isDark(all.get(i), distance)) {
+    /** The limit of all together, in steps that double, then by halving; what stopped it last comes in front. */
+    private LimitBracket together(List<Moving> all, BooleanSupplier stop) {
+        DoublePredicate dark = distance -> stop.getAsBoolean() || !bringsOpenToFront(all, distance);
+        LimitBracket limit = LimitBracket.fromZero(dark, farthest);
+        return limit.isCapped() ? limit : limit.narrowed(dark, limit.high() / (1 << TOGETHER), 0, 0.5);
+    }
+
+    /** Whether some surface is not quickly proved dark within a distance; the first such is put in front. */
+    private boolean bringsOpenToFront(List<Moving> all, double distance) {
+        for (int i = 0; i < all.size(); i++) {
+            if (!isPlainlyDark(all.get(i), distance)) {
                 all.add(0, all.remove(i));
                 return true;
             }
@@ -133,18 +132,22 @@ final class ClearanceSearch {
         return false;
     }
 
-    private Bracket halved(Moving moving, Bracket bracket, double fineness) {
-        double dark = bracket.dark;
-        double open = bracket.open;
-        while (open - dark > Math.max(fineness, 1e-6 * open)) {
-            double middle = 0.5 * (dark + open);
-            if (isDark(moving, middle)) {
-                dark = middle;
-            } else {
-                open = middle;
-            }
+    /** Narrows an interval by quick proofs; then the full proof says whether the limit lies beyond what these can do. */
+    private double limit(Moving moving, LimitBracket bracket, double fineness) {
+        double low = bracket.narrowed(distance -> isPlainlyDark(moving, distance), fineness, SHARE, EARLY)
+                .low();
+        double step = Math.max(fineness, SHARE * low);
+        if (low >= farthest || !isDark(moving, Math.min(farthest, low + step))) {
+            return low;
         }
-        return new Bracket(dark, open);
+        DoublePredicate dark = distance -> isDark(moving, distance);
+        return LimitBracket.around(low + step, dark, farthest)
+                .narrowed(dark, fineness, SHARE, EARLY)
+                .low();
+    }
+
+    private boolean isPlainlyDark(Moving moving, double distance) {
+        return quick.moved(moving.faces, moving.surface.name(), distance).dark();
     }
 
     private boolean isDark(Moving moving, double distance) {

@@ -45,10 +45,12 @@ final class IsFullyLit implements Question {
         openCount = 0;
         blockers.clear();
         boolean apart = true;
+        RestingPlanes resting = new RestingPlanes(pair, corners, facets);
         for (int f : facets) {
             if (!pair.isSurelyOutOfReach(corners, 9 * f)
                     && !pair.isBeside(corners, 9 * f)
-                    && !shaft.apartFromTriangle(Arrays.copyOfRange(corners, 9 * f, 9 * f + 9))) {
+                    && !shaft.apartFromTriangle(Arrays.copyOfRange(corners, 9 * f, 9 * f + 9))
+                    && !resting.hide(9 * f)) {
                 apart = false;
                 note(f);
                 blockers.add(f);

@@ -22,7 +22,7 @@ public final class LeastShare {
     /** Cells are never asked to settle a share to less than this. */
     private static final double FINEST = 1e-5;
     /** How near the bounds should come to show where the worst point is, once it is known on which side of the limit it lies. */
-    private static final double NEAR = 0.01;
+    private static final double NEAR = 0.001;
     /** Share of the work that this is worth. */
     private static final double FOR_THE_WORST = 0.2;
 
@@ -105,6 +105,18 @@ public final class LeastShare {
             }
             return Math.max(FINEST, 0.5 * (high - limit));
         };
+        return search(surface, goal, stop);
+    }
+
+    /**
+     * Bounds that tell on which side of a limit the least share lies, and come no nearer than that takes.
+     *
+     * @param surface the surface
+     * @param limit the limit, 0 to 1
+     * @param stop whether to stop and keep what is known
+     */
+    public Bracket sideOf(Surface surface, double limit, BooleanSupplier stop) {
+        Goal goal = (low, high, spent) -> low >= limit || high < limit ? 0 : Math.max(FINEST, 0.5 * (high - limit));
         return search(surface, goal, stop);
     }
 

@@ -25,16 +25,19 @@ final class LowestPoint {
         return point;
     }
 
-    /** Looks at the middle of a piece and near its corners. */
+    /** Looks at the middle of a piece, near its corners, and near the middles of its sides. */
     void look(FlatPiece piece) {
         double[] middle = piece.middle();
         at(piece, middle[0], middle[1]);
         for (int i = 0; i < piece.size() && share > 0; i++) {
-            at(
-                    piece,
-                    piece.u(i) + DRAWN_IN * (middle[0] - piece.u(i)),
-                    piece.v(i) + DRAWN_IN * (middle[1] - piece.v(i)));
+            int next = (i + 1) % piece.size();
+            near(piece, piece.u(i), piece.v(i), middle);
+            near(piece, 0.5 * (piece.u(i) + piece.u(next)), 0.5 * (piece.v(i) + piece.v(next)), middle);
         }
+    }
+
+    private void near(FlatPiece piece, double u, double v, double[] middle) {
+        at(piece, u + DRAWN_IN * (middle[0] - u), v + DRAWN_IN * (middle[1] - v));
     }
 
     private void at(FlatPiece piece, double u, double v) {

@@ -6,6 +6,9 @@ import darkrim.trace.FacetTree;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.BiPredicate;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -24,15 +27,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * <p>Immutable; safe for use by many threads.
  */
 public final class Margins {
-    /** An interval is halved down to this, mm. */
-    private static final double FINENESS = 2e-8;
-
-    private static final double FIRST_STEP = 0.01;
-    /** Once the interval is this narrow, as a share of the margin, the direction in which the limit lies is known. */
-    private static final double NEAR = 0.05;
-
     private static final double FARTHEST = 20;
-    private static final double BEYOND = 1e-6;
 
     private final DarknessProof darkness;
     private final ClearanceSearch clearances;
@@ -65,17 +60,22 @@ public final class Margins {
         clearances = new ClearanceSearch(scene, tree, limiting, farthest);
     }
 
-    /** What was found for faces of one size: whether it holds, and a line for which it does not. */
-    private record Trial(boolean holds, Optional<WitnessRay> line) {}
-
     /** The shadow margin of a surface, mm. */
     public Margin shadow(Surface surface) {
-        return margin(surface, false, faces -> dark(faces, surface));
+        return shadow(surface, OptionalDouble.empty());
+    }
+
+    private Margin shadow(Surface surface, OptionalDouble guess) {
+        return search(darkness.faces(surface), faces -> dark(faces, surface)).margin(false, guess);
     }
 
     /** The pupil margin of a surface, mm. */
     public Margin pupil(Surface surface) {
-        return margin(surface, true, faces -> seesAll(faces, surface));
+        return pupil(surface, OptionalDouble.empty());
+    }
+
+    private Margin pupil(Surface surface, OptionalDouble guess) {
+        return search(darkness.faces(surface), faces -> seesAll(faces, surface)).margin(true, guess);
     }
 
     /**
@@ -96,56 +96,35 @@ public final class Margins {
         return alongRim(surface, faces -> seesAll(faces, surface));
     }
 
-    private Trial dark(List<Face> faces, Surface surface) {
+    private WidthSearch search(List<Face> faces, Function<List<Face>, WidthSearch.Trial> test) {
+        return new WidthSearch(faces, test, limiting, farthest);
+    }
+
+    private WidthSearch.Trial dark(List<Face> faces, Surface surface) {
         Darkness found = darkness.of(faces, surface.name());
-        return new Trial(
+        return new WidthSearch.Trial(
                 found instanceof Darkness.Dark,
                 found instanceof Darkness.Lit lit ? Optional.of(lit.witness()) : Optional.empty());
     }
 
-    private Trial seesAll(List<Face> faces, Surface surface) {
+    private WidthSearch.Trial seesAll(List<Face> faces, Surface surface) {
         FullyLitProof.Finding found = fullyLit.of(faces, surface.name());
-        return new Trial(found.proved(), found.blocked());
+        return new WidthSearch.Trial(found.proved(), found.blocked());
     }
 
-    private List<RimMargin> alongRim(Surface surface, Function<List<Face>, Trial> test) {
+    private List<RimMargin> alongRim(Surface surface, Function<List<Face>, WidthSearch.Trial> test) {
         List<Face> faces = darkness.faces(surface);
         List<RimMargin> found = new ArrayList<>();
         if (faces.size() == 1) {
             for (RimPlace place : RimPlace.of(faces.get(0))) {
                 List<Face> here = place.face(0);
-                Trial asItIs = test.apply(here);
-                Margin margin = asItIs.holds ? room(here, test) : wayIn(place, asItIs, test);
+                WidthSearch.Trial asItIs = test.apply(here);
+                WidthSearch search = search(here, test);
+                Margin margin = asItIs.holds() ? search.room(OptionalDouble.empty()) : search.wayIn(place, asItIs);
                 found.add(new RimMargin(place.point(), place.outward(), place.isCorner(), margin));
             }
         }
         return found;
-    }
-
-    /** How far in from a place on the rim the first place lies for which it holds. */
-    private Margin wayIn(RimPlace place, Trial asItIs, Function<List<Face>, Trial> test) {
-        double low = 0;
-        double high = FIRST_STEP;
-        Trial failed = asItIs;
-        Trial trial = test.apply(place.face(high));
-        while (!trial.holds && high < farthest) {
-            failed = trial.line.isPresent() ? trial : failed;
-            low = high;
-            high = Math.min(farthest, 2 * high);
-            trial = test.apply(place.face(high));
-        }
-        boolean capped = !trial.holds;
-        while (!capped && high - low > FINENESS) {
-            double middle = 0.5 * (low + high);
-            trial = test.apply(place.face(middle));
-            if (trial.holds) {
-                high = middle;
-            } else {
-                low = middle;
-                failed = trial.line.isPresent() ? trial : failed;
-            }
-        }
-        return new Margin(-high, capped, failed.line, setBy(place.face(0), failed));
     }
 
     /**
@@ -161,36 +140,93 @@ public final class Margins {
      * The least dark clearance of some surfaces, within 1e-6 mm: each of them is proved dark wherever it is moved within it.
      *
      * @param surfaces surfaces that are proved dark
+     * @param guess where to begin
      * @param stop asked between proofs whether to give up
      * @return the least, with the surface that has it; empty if there is no surface or the search was stopped
      */
+    public Optional<Least> leastClearance(List<Surface> surfaces, Optional<MarginGuess> guess, BooleanSupplier stop) {
+        return clearances.least(surfaces, guess, stop);
+    }
+
+    /** The same without a guess. */
     public Optional<Least> leastClearance(List<Surface> surfaces, BooleanSupplier stop) {
-        return clearances.least(surfaces, stop);
+        return leastClearance(surfaces, Optional.empty(), stop);
     }
 
     /**
      * The deepest intrusion of light into some surfaces that are lit: the least of their shadow margins.
      *
      * @param surfaces flat surfaces that are lit
+     * @param guess where to begin
      * @param stop asked between surfaces whether to give up
      * @return the least, with the surface that has it; empty if there is no surface or the search was stopped
      */
+    public Optional<Least> deepestIntrusion(List<Surface> surfaces, Optional<MarginGuess> guess, BooleanSupplier stop) {
+        return least(
+                surfaces,
+                guess,
+                stop,
+                this::shadow,
+                (surface, least) -> isDarkBeyond(surface, -least + WidthSearch.FINENESS));
+    }
+
+    /** The same without a guess. */
     public Optional<Least> deepestIntrusion(List<Surface> surfaces, BooleanSupplier stop) {
-        Optional<Least> deepest = Optional.empty();
-        for (Surface surface : surfaces) {
+        return deepestIntrusion(surfaces, Optional.empty(), stop);
+    }
+
+    /**
+     * The least pupil margin of some surfaces.
+     *
+     * @param surfaces flat surfaces
+     * @param guess where to begin
+     * @param stop asked between surfaces whether to give up
+     * @return the least, with the surface that has it; empty if there is no surface or the search was stopped
+     */
+    public Optional<Least> leastPupil(List<Surface> surfaces, Optional<MarginGuess> guess, BooleanSupplier stop) {
+        return least(
+                surfaces,
+                guess,
+                stop,
+                this::pupil,
+                (surface, least) -> seesAllWithin(surface, least - WidthSearch.FINENESS));
+    }
+
+    private static Optional<Least> least(
+            List<Surface> surfaces,
+            Optional<MarginGuess> guess,
+            BooleanSupplier stop,
+            BiFunction<Surface, OptionalDouble, Margin> measure,
+            BiPredicate<Surface, Double> hasNoLess) {
+        Optional<Least> found = Optional.empty();
+        for (Surface surface : likelyFirst(surfaces, guess)) {
             if (stop.getAsBoolean()) {
                 return Optional.empty();
             }
-            if (deepest.isEmpty()
-                    || !isDarkBeyond(surface, -deepest.get().margin().millimetres() + FINENESS)) {
-                Margin margin = shadow(surface);
-                if (deepest.isEmpty()
-                        || margin.millimetres() < deepest.get().margin().millimetres()) {
-                    deepest = Optional.of(new Least(surface, margin));
+            double least = found.map(known -> known.margin().millimetres()).orElse(Double.POSITIVE_INFINITY);
+            if (found.isEmpty() || !hasNoLess.test(surface, least)) {
+                OptionalDouble near = guess.isPresent() && guess.get().surface().equals(surface.name())
+                        ? OptionalDouble.of(guess.get().millimetres())
+                        : found.isPresent() ? OptionalDouble.of(least) : OptionalDouble.empty();
+                Margin margin = measure.apply(surface, near);
+                if (margin.millimetres() < least) {
+                    found = Optional.of(new Least(surface, margin));
                 }
             }
         }
-        return deepest;
+        return found;
+    }
+
+    /** Surfaces with the one in front that is likely to matter. */
+    static List<Surface> likelyFirst(List<Surface> surfaces, Optional<MarginGuess> guess) {
+        List<Surface> order = new ArrayList<>(surfaces);
+        guess.ifPresent(likely -> surfaces.stream()
+                .filter(surface -> surface.name().equals(likely.surface()))
+                .forEach(surface -> {
+                    order.remove(surface);
+                    order.add(0, surface);
+                }));
+        return order;
     }
 
     /** Whether a surface is dark once a strip of some depth is cut from one of its sides. */
@@ -198,8 +234,17 @@ public final class Margins {
         List<Face> faces = darkness.faces(surface);
         return Growth.sides(faces).stream().anyMatch(side -> {
             List<Face> left = Growth.cutBack(faces, List.of(side), depth);
-            return left.isEmpty() || dark(left, surface).holds;
+            return left.isEmpty() || dark(left, surface).holds();
         });
+    }
+
+    /** Whether all of the pupil is seen from all of a surface, widened by some distance or, if that is negative, cut back from all sides. */
+    private boolean seesAllWithin(Surface surface, double distance) {
+        List<Face> faces = darkness.faces(surface);
+        List<Face> changed = distance > 0
+                ? new Growth().grown(faces, distance)
+                : Growth.cutBack(faces, Growth.sides(faces), -distance);
+        return changed.isEmpty() || seesAll(changed, surface).holds();
     }
 
     /**
@@ -218,95 +263,5 @@ public final class Margins {
     /** The point of a surface that is nearest to a point, mm. */
     public Vector3D nearestPoint(Surface surface, Vector3D point) {
         return NearestFace.of(darkness.faces(surface), point).point();
-    }
-
-    private Margin margin(Surface surface, boolean allSides, Function<List<Face>, Trial> test) {
-        List<Face> faces = darkness.faces(surface);
-        Trial asItIs = test.apply(faces);
-        return asItIs.holds ? room(faces, test) : excess(faces, asItIs, test, allSides);
-    }
-
-    /** By how much the faces can be widened. */
-    private Margin room(List<Face> faces, Function<List<Face>, Trial> test) {
-        Growth growth = new Growth();
-        double low = 0;
-        double high = FIRST_STEP;
-        Trial failed = test.apply(growth.grown(faces, high));
-        while (failed.holds && high < farthest) {
-            low = high;
-            high = Math.min(farthest, 2 * high);
-            failed = test.apply(growth.grown(faces, high));
-        }
-        if (failed.holds) {
-            return new Margin(farthest, true, Optional.empty(), "");
-        }
-        while (high - low > FINENESS) {
-            double middle = 0.5 * (low + high);
-            Trial trial = test.apply(growth.grown(faces, middle));
-            if (trial.holds) {
-                low = middle;
-                continue;
-            }
-            double before = high;
-            high = middle;
-            if (trial.line.isPresent()) {
-                failed = trial;
-                // Beyond a corner the polygon reaches farther than the disc that it stands for: the true distance may
-                // be more.
-                NearestFace off = NearestFace.of(faces, trial.line.get().to());
-                double distance = Math.hypot(off.alongU(), off.alongV());
-                if (distance > middle + FINENESS && distance < before - FINENESS && before - low < NEAR * before) {
-                    growth.sharpen(off.alongU(), off.alongV());
-                    high = distance;
-                }
-            }
-        }
-        // A little beyond the limit a line is found easily, and it is as good as the one that sets the limit.
-        Trial beyond = test.apply(growth.grown(faces, low + BEYOND));
-        Trial last = beyond.line.isPresent() ? beyond : failed;
-        return new Margin(low, false, last.line, setBy(faces, last));
-    }
-
-    /** How much must be cut for the rest to hold: from one side, the best of all, or from all sides alike. */
-    private Margin excess(List<Face> faces, Trial asItIs, Function<List<Face>, Trial> test, boolean allSides) {
-        List<Side> sides = Growth.sides(faces);
-        Margin best = null;
-        for (List<Side> cut :
-                allSides ? List.of(sides) : sides.stream().map(List::of).toList()) {
-            double low = 0;
-            double high = most(faces, cut);
-            double most = high;
-            Trial failed = asItIs;
-            while (high - low > FINENESS && (best == null || low < -best.millimetres())) {
-                double middle = 0.5 * (low + high);
-                List<Face> left = Growth.cutBack(faces, cut, middle);
-                Trial trial = left.isEmpty() ? new Trial(true, Optional.empty()) : test.apply(left);
-                if (trial.holds) {
-                    high = middle;
-                } else {
-                    low = middle;
-                    failed = trial.line.isPresent() ? trial : failed;
-                }
-            }
-            if (best == null || high < -best.millimetres()) {
-                best = new Margin(-high, high > most - 2 * FINENESS, failed.line, setBy(faces, failed));
-            }
-        }
-        return best;
-    }
-
-    /** By how much faces can be cut from some sides before nothing is left: at most the width along the first. */
-    private static double most(List<Face> faces, List<Side> sides) {
-        Side first = sides.get(0);
-        return Growth.farthest(faces, first)
-                + Growth.farthest(faces, new Side(first.direction().negate()));
-    }
-
-    private String setBy(List<Face> faces, Trial failed) {
-        return failed.line
-                .map(line -> limiting.of(
-                        line,
-                        NearestFace.of(faces, line.to()).face().piece().frame().normal()))
-                .orElse("");
     }
 }

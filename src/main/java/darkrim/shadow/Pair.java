@@ -62,6 +62,24 @@ record Pair(FlatPiece pupil, FlatPiece face, double radius, Tolerance tolerance)
         return (ofFace[0] >= least && ofPupil[0] > flat) || (ofFace[1] <= -least && ofPupil[1] < -flat);
     }
 
+    /**
+     * The plane of a triangle that the face rests against with a side, both pieces lying on one side of it as {@link #isBeside} has it:
+     * the unit normal toward them and its product with the points of the plane, mm; empty where there is no such plane.
+     */
+    double[] restingPlane(double[] t, int at) {
+        double[] n = trustedNormal(t, at);
+        if (n.length == 0 || !isSteep(face, n) || !isBeside(t, at)) {
+            return new double[0];
+        }
+        double[] ofFace = heights(n, t, at, face.space());
+        double sign = heights(n, t, at, pupil.space())[0] > 0 ? 1 : -1;
+        if (Math.abs(ofFace[sign > 0 ? 0 : 1]) > tolerance.flat()) {
+            return new double[0];
+        }
+        double offset = n[0] * t[at] + n[1] * t[at + 1] + n[2] * t[at + 2];
+        return new double[] {sign * n[0], sign * n[1], sign * n[2], sign * offset};
+    }
+
     /** The same for an edge, as {@link #isOutOfReach} has it. */
     boolean isEdgeOutOfReach(double[] ends, int at) {
         return (radius == 0 && highest(face.frame(), ends, at, 2) <= tolerance.flat())

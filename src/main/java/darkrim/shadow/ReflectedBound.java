@@ -1,6 +1,7 @@
 package darkrim.shadow;
 
-import darkrim.scene.Finish;
+import darkrim.reflection.Reflection;
+import darkrim.scene.Incidence;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
@@ -15,10 +16,11 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
  * An upper bound of the once-reflected light on a surface, without a sample: for every piece of a surface that may be lit and faces the
- * receiver, its area times its largest direct irradiance times its reflectance is the flux that it sends out; of the Lambertian part at
- * most the largest view factor from the piece to the receiver arrives, of the mirror part at most all ({@link PieceFlux}). The sum over the
- * receiver's area bounds its mean. The brightest reflection in all directions at once bounds it too: rho E from what scatters, rho pi L from
- * a mirror.
+ * receiver, its area times its largest direct irradiance is the flux that it gets; of what scatters at most pi times the largest BRDF times the
+ * largest view factor from the piece to the receiver arrives, and never more than the largest reflectance; of the mirror part at most its largest
+ * reflectance at the angles at which the pupil can strike the piece ({@link PieceFlux}, {@link Incidence}). The sum over the
+ * receiver's area bounds its mean. The brightest reflection in all directions at once bounds it too: pi f E from what scatters, or by reciprocity
+ * its largest reflectance times pi L; R pi L from a mirror.
  *
  * <p>Pieces that are proved dark, or proved unseen from the receiver ({@link NoReflection}), send nothing. If all do, the bound is 0: a proof
  * that no once-reflected light arrives at all. What else stands in between is left out, which only makes the bound larger.
@@ -116,7 +118,7 @@ public final class ReflectedBound {
     }
 
     private boolean maySend(Surface surface) {
-        return !dark.contains(surface) && surface.finish().reflectance() > 0;
+        return !dark.contains(surface) && surface.finish().reflects();
     }
 
     /** The facets of all surfaces that may send light. */
@@ -175,10 +177,27 @@ public final class ReflectedBound {
         if (!(irradiance > 0)) {
             return new Piece(sender, plane, triangle, 0, 0);
         }
-        Finish finish = sender.finish();
-        double viewFactor = finish.diffuse() > 0 ? flux.largestViewFactor(triangle) : 0;
-        double sent = finish.diffuse() * viewFactor + finish.mirror();
-        double brightest = finish.diffuse() * irradiance + finish.mirror() * Math.PI / scene.referenceIrradiance();
+        Reflection reflection = sender.finish().reflection();
+        double all = Math.PI / scene.referenceIrradiance();
+        double sent = 0;
+        double brightest = 0;
+        if (reflection.scatters()) {
+            double viewFactor = flux.largestViewFactor(triangle);
+            double broad = reflection.greatestBroad();
+            double lobe = Math.PI * reflection.greatestLobe();
+            double mostOfBroad = reflection.greatestBroadReflectance();
+            double mostOfLobe = reflection.greatestLobeReflectance();
+            sent += Math.min(broad * viewFactor, mostOfBroad) + Math.min(lobe * viewFactor, mostOfLobe);
+            brightest +=
+                    Math.min(broad * irradiance, mostOfBroad * all) + Math.min(lobe * irradiance, mostOfLobe * all);
+        }
+        if (reflection.hasMirror()) {
+            Incidence incidence =
+                    Incidence.of(scene.beam().pupil(), triangle.a(), triangle.b(), triangle.c(), triangle.normal());
+            double mirror = reflection.greatestMirror(incidence.least(), incidence.most());
+            sent += mirror;
+            brightest += mirror * all;
+        }
         return new Piece(sender, plane, triangle, triangle.area() * irradiance * sent, brightest);
     }
 

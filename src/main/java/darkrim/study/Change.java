@@ -34,4 +34,17 @@ public record Change(double value, double standardError, int freedoms) implement
         double most = TDistribution.of(freedoms).inverseSurvivalProbability((1 - confidence) / 2);
         return Math.abs(value) > most * standardError;
     }
+
+    /** Probability that chance alone makes a difference as large: Student's t, both sides; 0 for a difference of exact values; NaN where not known. */
+    public double chance() {
+        if (!isKnown() || Double.isNaN(standardError)) {
+            return Double.NaN;
+        }
+        if (value == 0) {
+            return 1;
+        }
+        return standardError == 0
+                ? 0
+                : 2 * TDistribution.of(freedoms).survivalProbability(Math.abs(value) / standardError);
+    }
 }

@@ -2,7 +2,6 @@ package darkrim.study;
 
 import darkrim.assembly.Assembly;
 import darkrim.assembly.Feasibility;
-import darkrim.assembly.Selection;
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
@@ -12,10 +11,6 @@ import darkrim.layout.LayoutReading;
 import darkrim.layout.SamplingSpec;
 import darkrim.light.Transport;
 import darkrim.scene.Scene;
-import darkrim.scene.SceneFactory;
-import darkrim.scene.Surface;
-import darkrim.study.contact.MeshContacts;
-import darkrim.study.contact.PartContacts;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Demand;
 import darkrim.verdict.Judge;
@@ -83,17 +78,14 @@ public final class Check {
     public static CheckResult of(Layout layout, Findings findings, Effort effort, Plan plan, Watch watch)
             throws UnusableInput {
         long start = System.nanoTime();
-        Assembly assembly = Assembly.of(layout, findings);
-        findings.throwIfErrors();
-        Scene scene = SceneFactory.of(layout, assembly);
-        FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
-        PartContacts.check(assembly, scene, tree, findings, watch);
-        MeshContacts.check(layout, assembly, scene, tree, findings, watch);
-        findings.throwIfErrors();
+        PlacedScene placed = PlacedScene.of(layout, findings, watch);
+        Assembly assembly = placed.assembly();
+        Scene scene = placed.scene();
+        FacetTree tree = placed.tree();
         List<Feasibility> feasibility = Feasibility.of(assembly, layout.beam(), layout.placementError(), findings);
         MarginScope scope = scope(effort.margins(), scene, assembly, findings);
         SamplingSpec asked = effort.over(layout.sampling());
-        List<Demand> demands = demands(layout, scene);
+        List<Demand> demands = placed.demands();
         try (Workers workers = new Workers(effort.threads())) {
             ProvenLight proven = new ProvenLight(scene, tree, watch::stop);
             Judge judge = new Judge(new Transport(scene, tree, asked.seed()), proven, workers, asked, plan);
@@ -131,18 +123,6 @@ public final class Check {
                 "how far openings can be moved was not looked for, since the layout has " + scene.facetCount()
                         + " facets, more than " + MOST_TO_MOVE + "; --margins all looks for it and takes hours");
         return MarginScope.REQUIREMENTS;
-    }
-
-    private static List<Demand> demands(Layout layout, Scene scene) {
-        return layout.requirements().stream()
-                .map(requirement -> {
-                    Selection selection = Selection.of(requirement.surfaces());
-                    List<Surface> surfaces = scene.surfaces().stream()
-                            .filter(surface -> selection.selects(surface.name()))
-                            .toList();
-                    return new Demand(requirement, surfaces);
-                })
-                .toList();
     }
 
     private static double secondsSince(long start) {

@@ -140,7 +140,7 @@ public record DirectMargins(
     }
 
     /** The least margin for the surface that has it; the others have no less. */
-    private static Map<Surface, LightMargin> alike(
+    public static Map<Surface, LightMargin> alike(
             Margins margins, List<Surface> surfaces, Optional<Margins.Least> least) {
         Map<Surface, LightMargin> found = new LinkedHashMap<>();
         least.ifPresent(one -> {

@@ -28,7 +28,7 @@ public record Effort(int threads, Optional<Long> seed, Optional<Long> mostSample
     }
 
     /** What the layout asks, with what differs put in. */
-    SamplingSpec over(SamplingSpec asked) {
+    public SamplingSpec over(SamplingSpec asked) {
         return new SamplingSpec(seed.orElse(asked.seed()), asked.confidence(), mostSamples.orElse(asked.mostSamples()));
     }
 }

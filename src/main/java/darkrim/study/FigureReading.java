@@ -6,25 +6,43 @@ import darkrim.light.Estimate;
 import darkrim.light.Tally;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Judgement;
-import darkrim.verdict.LightMargin;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.SurfaceResult;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
 /** Reads the figures of requirements out of what was found. */
 final class FigureReading {
     private final Judgement judgement;
+    private final List<RequirementMargin> margins;
 
-    FigureReading(Judgement judgement) {
-        this.judgement = judgement;
+    /**
+     * @param result what was found
+     * @param scope which margins were looked for
+     */
+    FigureReading(CheckResult result, MarginScope scope) {
+        this.judgement = result.judgement();
+        this.margins = scope == MarginScope.NONE
+                ? judgement.requirements().stream()
+                        .map(RequirementMargin::unmeasured)
+                        .toList()
+                : RequirementMargin.of(result);
+    }
+
+    /** The margins that were looked for, in the order of the layout; not known where none was. */
+    List<RequirementMargin> margins() {
+        return margins;
     }
 
     List<RequirementFigure> all() {
-        return judgement.requirements().stream().map(this::of).toList();
+        List<RequirementFigure> figures = new ArrayList<>();
+        for (int i = 0; i < margins.size(); i++) {
+            figures.add(of(judgement.requirements().get(i), margins.get(i)));
+        }
+        return figures;
     }
 
     /** A value with its error and what is known of it for certain. */
@@ -42,7 +60,7 @@ final class FigureReading {
         }
     }
 
-    private RequirementFigure of(RequirementResult result) {
+    private RequirementFigure of(RequirementResult result, RequirementMargin found) {
         Requirement.Condition condition = result.requirement().condition();
         String name = result.requirement().name();
         double limit = RequirementFigure.limit(condition);
@@ -63,13 +81,10 @@ final class FigureReading {
         }
         Outcome worst = result.worst();
         Known known = known(condition, worst);
-        Optional<LightMargin> light =
-                result.leastMargin().flatMap(outcome -> outcome.evidence().margin());
-        double margin = condition instanceof Requirement.NoDirect
-                ? light.map(LightMargin::millimetres).orElse(Double.NaN)
-                : condition instanceof Requirement.PupilSeen ? known.value - limit : limit - known.value;
-        boolean atLeast = condition instanceof Requirement.NoDirect
-                && light.map(LightMargin::atLeast).orElse(false);
+        // The margin of a limit is that of the value beside it, even where a bound alone decides.
+        boolean ofValue = found.unit() == MarginUnit.RELATIVE_IRRADIANCE;
+        double margin = ofValue ? limit - known.value : found.margin();
+        boolean atLeast = !ofValue && found.capped() && margin > 0;
         return new RequirementFigure(
                 name,
                 result.verdict(),

@@ -9,12 +9,16 @@ import darkrim.layout.Layout;
 import darkrim.layout.LayoutReader;
 import darkrim.layout.LayoutReading;
 import darkrim.layout.Part;
+import darkrim.layout.SideFiles;
 import darkrim.layout.form.YamlText;
 import darkrim.layout.mesh.MeshFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,14 +30,16 @@ import java.util.Optional;
 public final class LayoutFamily {
     private final String name;
     private final byte[] content;
-    private final MeshFiles meshes;
+    private final SideFiles files;
     private final Layout written;
+    private final List<Finding> warnings;
 
-    private LayoutFamily(String name, byte[] content, MeshFiles meshes, Layout written) {
-        this.meshes = meshes;
+    private LayoutFamily(String name, byte[] content, SideFiles files, Layout written, List<Finding> warnings) {
         this.name = name;
         this.content = content;
+        this.files = files;
         this.written = written;
+        this.warnings = List.copyOf(warnings);
     }
 
     /**
@@ -61,21 +67,21 @@ public final class LayoutFamily {
      * @throws UnusableInput if the layout as written has an error
      */
     public static LayoutFamily of(String name, byte[] content) throws UnusableInput {
-        return of(name, content, MeshFiles.beside(name));
+        return of(name, content, SideFiles.beside(name));
     }
 
     /**
-     * Reads a text with mesh files that were read before.
+     * Reads a text that names files.
      *
      * @param name name of the file, for messages
      * @param content its bytes, UTF-8
-     * @param meshes the mesh files that it may name
+     * @param files the files that it names
      * @throws UnusableInput if the layout as written has an error
      */
-    public static LayoutFamily of(String name, byte[] content, MeshFiles meshes) throws UnusableInput {
-        LayoutReading reading = LayoutReader.read(name, content, Map.of(), meshes);
+    public static LayoutFamily of(String name, byte[] content, SideFiles files) throws UnusableInput {
+        LayoutReading reading = LayoutReader.read(name, content, Map.of(), files);
         throwIfUnusable(reading);
-        return new LayoutFamily(name, content.clone(), meshes, reading.layout().orElseThrow());
+        return new LayoutFamily(name, content.clone(), files, reading.layout().orElseThrow(), reading.findings());
     }
 
     private static void throwIfUnusable(LayoutReading reading) throws UnusableInput {
@@ -94,14 +100,43 @@ public final class LayoutFamily {
         return content.clone();
     }
 
-    /** The mesh files that it names, read. */
+    /** What tells these layouts from all others, for studies that go on after an interruption: the bytes of all files. */
+    public String identity() {
+        StringBuilder words =
+                new StringBuilder("layout SHA-256 " + written.source().sha256());
+        sideFiles()
+                .forEach((file, bytes) ->
+                        words.append(", ").append(file).append(" SHA-256 ").append(sha256(bytes)));
+        files.meshes().hashes().forEach(mesh -> words.append(", ").append(mesh));
+        return words.toString();
+    }
+
+    /** The mesh files that the layout names, read. */
     public MeshFiles meshes() {
-        return meshes;
+        return files.meshes();
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java platform has SHA-256", impossible);
+        }
+    }
+
+    /** The contents of the files that the layout names, by the name that it has for them. */
+    public Map<String, byte[]> sideFiles() {
+        return files.contents();
     }
 
     /** The layout as written. */
     public Layout written() {
         return written;
+    }
+
+    /** What deserves attention in the layout as written, as far as it shows without its parts being put together. */
+    public List<Finding> warnings() {
+        return warnings;
     }
 
     /** A named dimension as written; none of that name: empty. */
@@ -142,7 +177,7 @@ public final class LayoutFamily {
                 throw new IllegalArgumentException("there is no part '" + key + "'");
             }
         });
-        LayoutReading reading = LayoutReader.read(name, content, chosen, meshes);
+        LayoutReading reading = LayoutReader.read(name, content, chosen, files);
         findings.addAll(reading.findings());
         findings.throwIfErrors();
         Layout layout = reading.layout().orElseThrow();

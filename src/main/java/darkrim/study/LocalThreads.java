@@ -2,7 +2,6 @@ package darkrim.study;
 
 import java.util.ArrayDeque;
 import java.util.List;
-import java.util.Map;
 import java.util.Queue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -28,8 +27,7 @@ public final class LocalThreads implements PointWorkers {
     }
 
     @Override
-    public int work(
-            PointCheck check, List<Map<String, Double>> points, Consumer<PointResult> results, BooleanSupplier stop) {
+    public int work(PointCheck check, List<Point> points, Consumer<PointResult> results, BooleanSupplier stop) {
         Queue<Future<PointResult>> coming = new ArrayDeque<>();
         points.forEach(point -> coming.add(threads.submit(() -> check.at(point))));
         try {

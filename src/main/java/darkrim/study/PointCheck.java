@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Checks members of a family of layouts with the same random numbers and the same number of samples, so that what differs between two of them
@@ -70,6 +71,19 @@ public final class PointCheck {
     }
 
     /**
+     * Does what is asked of one of them.
+     *
+     * @throws IllegalArgumentException if the file does not define a name
+     */
+    public PointResult at(Point point) {
+        if (point.marginOf().isEmpty()) {
+            return at(point.chosen(), point.moved());
+        }
+        RequirementMargin margin = margin(point.chosen(), point.moved(), point.marginOf());
+        return new PointResult(point.chosen(), margin.verdict(), List.of(), List.of(margin), "", margin.impossible());
+    }
+
+    /**
      * Checks one of them.
      *
      * @param chosen values by name, in mm, degrees or plain
@@ -91,10 +105,23 @@ public final class PointCheck {
         try {
             Layout layout = family.with(chosen, moved, findings);
             CheckResult result = Check.of(layout, findings, effort, plan, Watch.NONE);
-            List<RequirementFigure> figures = new FigureReading(result.judgement()).all();
-            return new PointResult(chosen, Optional.of(result.judgement().verdict()), figures, "");
+            FigureReading reading = new FigureReading(result, settings.margins());
+            return new PointResult(
+                    chosen,
+                    Optional.of(result.judgement().verdict()),
+                    reading.all(),
+                    settings.margins() == MarginScope.NONE ? List.of() : reading.margins(),
+                    said(result.warnings().stream()
+                            .filter(warning -> !family.warnings().contains(warning))),
+                    "");
         } catch (UnusableInput impossible) {
-            return new PointResult(chosen, Optional.empty(), List.of(), reason(impossible));
+            String why = reason(impossible);
+            List<RequirementMargin> none = settings.margins() == MarginScope.NONE
+                    ? List.of()
+                    : family.written().requirements().stream()
+                            .map(each -> RequirementMargin.impossible(each, why))
+                            .toList();
+            return new PointResult(chosen, Optional.empty(), List.of(), none, "", why);
         }
     }
 
@@ -107,24 +134,25 @@ public final class PointCheck {
      * @throws IllegalArgumentException if the file does not define a name
      */
     public RequirementMargin margin(Map<String, Double> chosen, Map<String, PartOffset> moved, String requirement) {
+        Requirement asked = family.written().requirements().stream()
+                .filter(each -> each.name().equals(requirement))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there is no requirement '" + requirement + "'"));
         Findings findings = new Findings();
         try {
             Layout whole = family.with(chosen, moved, findings);
-            Requirement asked = whole.requirements().stream()
-                    .filter(each -> each.name().equals(requirement))
-                    .findFirst()
-                    .orElseThrow(() -> new IllegalArgumentException("there is no requirement '" + requirement + "'"));
             CheckResult result = Check.of(whole.withOnly(asked), findings, effort, plan, Watch.NONE);
             return RequirementMargin.of(result.judgement().requirements().get(0), result.scene());
         } catch (UnusableInput impossible) {
-            return RequirementMargin.impossible(requirement, reason(impossible));
+            return RequirementMargin.impossible(asked, reason(impossible));
         }
     }
 
     private static String reason(UnusableInput impossible) {
-        return impossible.findings().stream()
-                .filter(finding -> finding.severity() == Finding.Severity.ERROR)
-                .map(Finding::toString)
-                .collect(Collectors.joining("; "));
+        return said(impossible.findings().stream().filter(finding -> finding.severity() == Finding.Severity.ERROR));
+    }
+
+    private static String said(Stream<Finding> findings) {
+        return findings.map(Finding::toString).collect(Collectors.joining("; "));
     }
 }

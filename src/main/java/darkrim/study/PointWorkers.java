@@ -1,7 +1,6 @@
 package darkrim.study;
 
 import java.util.List;
-import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
@@ -14,14 +13,14 @@ public interface PointWorkers extends AutoCloseable {
      * Works out points and hands over their results one by one, in the order of the points, each as soon as it and all before it are there.
      *
      * @param check how a point is checked
-     * @param points values of dimensions by name, in mm, degrees or plain
+     * @param points what is asked
      * @param results receives the results, in the calling thread
      * @param stop asked several times a second, in the calling thread; once it says yes, no more results come
      * @return how many results were handed over: as many as there are points, unless it was stopped
      * @throws WorkersLost if those who work out points cannot go on; what was handed over until then is good
-     * @throws IllegalArgumentException if the layout does not define a name
+     * @throws IllegalArgumentException if the layout does not define a name that a point holds
      */
-    int work(PointCheck check, List<Map<String, Double>> points, Consumer<PointResult> results, BooleanSupplier stop)
+    int work(PointCheck check, List<Point> points, Consumer<PointResult> results, BooleanSupplier stop)
             throws WorkersLost;
 
     /** Lets go of threads or of the cluster. */

@@ -17,7 +17,7 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 
 /** What the proofs of the exact shadows say, as evidence for verdicts. */
-final class ProvenLight implements Prover {
+public final class ProvenLight implements Prover {
     /** A first look; where it fails, the share is bounded. */
     private static final ProofSettings WHOLE_PUPIL = new ProofSettings(0.01, 2_000, ProofSettings.DEFAULT.gapWidth());
 
@@ -29,13 +29,25 @@ final class ProvenLight implements Prover {
     private final BooleanSupplier stop;
 
     /**
+     * @param scene the scene
+     * @param tree the tree over its facets
      * @param stop whether to give up, asked from any thread: what is not proved by then is open
      */
-    ProvenLight(Scene scene, FacetTree tree, BooleanSupplier stop) {
+    public ProvenLight(Scene scene, FacetTree tree, BooleanSupplier stop) {
+        this(scene, tree, ProofSettings.DEFAULT, stop);
+    }
+
+    /**
+     * @param scene the scene
+     * @param tree the tree over its facets
+     * @param darkness how hard a proof of darkness tries
+     * @param stop whether to give up, asked from any thread: what is not proved by then is open
+     */
+    public ProvenLight(Scene scene, FacetTree tree, ProofSettings darkness, BooleanSupplier stop) {
         this.stop = stop;
         this.scene = scene;
         this.tree = tree;
-        this.proof = new DarknessProof(scene, tree, ProofSettings.DEFAULT, stop);
+        this.proof = new DarknessProof(scene, tree, darkness, stop);
         this.wholePupil = new FullyLitProof(scene, tree, WHOLE_PUPIL);
         this.leastShare = new LeastShare(scene, tree);
     }

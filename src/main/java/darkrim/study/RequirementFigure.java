@@ -17,8 +17,7 @@ import java.util.TreeMap;
  * @param lower what the value is at least, at the stated confidence; NaN where nothing is known
  * @param upper what the value is at most; NaN where nothing is known
  * @param limit what it must not exceed or, for a share of the pupil, not fall below
- * @param margin how far from failing, negative where it fails: where no direct light is allowed, mm, the least of all surfaces; otherwise limit
- *     less value or, for a share of the pupil, value less limit; NaN where it is not known
+ * @param margin as {@link RequirementMargin} defines it, in mm or, of a limit, the limit less the value; NaN where it is not known
  * @param marginAtLeast whether the margin is only known to be no less
  * @param worst the surface, or cell of its map, that matters most
  * @param samples what is known of each surface or cell whose value is known, by its name, for comparison with another layout

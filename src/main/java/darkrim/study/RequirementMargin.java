@@ -7,6 +7,7 @@ import darkrim.shadow.Margin;
 import darkrim.shadow.Margins;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Evidence;
+import darkrim.verdict.LightMargin;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
@@ -15,17 +16,20 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The least margin of a requirement over its surfaces; negative where it is broken by as much.
+ * The least margin of a requirement over its surfaces; negative where it is broken by as much. Every study means this by a margin.
  *
  * <ul>
- *   <li>No direct light: the dark clearance, mm; where a flat surface is lit, its shadow margin. docs/margins.md says what they promise.
+ *   <li>No direct light: the dark clearance, mm; where a flat surface is lit, its shadow margin. docs/margins.md says what they promise. Not known
+ *       where the requirement is undecided or no lit surface is flat.
  *   <li>Share of the pupil: the pupil margin, mm; it asks for the whole pupil, whatever share is required, and so is on the safe side.
- *   <li>A limit on light: the limit less the value, in relative irradiance.
+ *   <li>A limit on light: the limit less the value, in relative irradiance; capped where the value was only proved to be within a bound.
  * </ul>
  *
  * @param requirement name of the requirement
  * @param verdict what the check says; empty where no such layout exists
  * @param margin the margin; NaN where it is not known, negative infinity where no such layout exists
+ * @param standardError its standard error; 0 where it is exact or not known
+ * @param unit what both are measured in
  * @param capped whether the search ended before a limit was found: the margin is then at least this far from 0
  * @param where the surface that has it, or cell of its map
  * @param setBy what sets it: surfaces that meet at an edge; empty where that is not known
@@ -35,32 +39,69 @@ public record RequirementMargin(
         String requirement,
         Optional<Verdict> verdict,
         double margin,
+        double standardError,
+        MarginUnit unit,
         boolean capped,
         String where,
         String setBy,
         String impossible) {
 
     /** No such layout exists. */
-    static RequirementMargin impossible(String requirement, String why) {
-        return new RequirementMargin(requirement, Optional.empty(), Double.NEGATIVE_INFINITY, false, "", "", why);
+    static RequirementMargin impossible(Requirement requirement, String why) {
+        return of(requirement, Optional.empty(), new Found(Double.NEGATIVE_INFINITY, 0, false, "", ""), why);
+    }
+
+    /** The verdict is known, the margin is not. */
+    public static RequirementMargin unmeasured(RequirementResult result) {
+        return of(result.requirement(), Optional.of(result.verdict()), Found.NOTHING, "");
+    }
+
+    /** The margins of all requirements of what was checked, in the order of the layout. */
+    public static List<RequirementMargin> of(CheckResult result) {
+        Margins margins = search(result.scene());
+        return result.judgement().requirements().stream()
+                .map(each -> of(each, margins))
+                .toList();
     }
 
     /** The margin of what was checked. */
-    static RequirementMargin of(RequirementResult result, Scene scene) {
-        Requirement requirement = result.requirement();
-        Found least = requirement.condition() instanceof Requirement.AtMost limit
+    public static RequirementMargin of(RequirementResult result, Scene scene) {
+        return of(result, search(scene));
+    }
+
+    /** The margin in mm that a search found elsewhere; not known where it found none. */
+    public static RequirementMargin of(RequirementResult result, Optional<Margins.Least> least) {
+        return of(
+                result.requirement(),
+                Optional.of(result.verdict()),
+                least.map(found -> Found.of(found.surface(), found.margin())).orElse(Found.NOTHING),
+                "");
+    }
+
+    private static Margins search(Scene scene) {
+        return new Margins(scene, FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound()));
+    }
+
+    private static RequirementMargin of(RequirementResult result, Margins margins) {
+        Requirement.Condition condition = result.requirement().condition();
+        Found least = condition instanceof Requirement.AtMost limit
                 ? sampled(result, limit)
-                : exact(
-                        result,
-                        new Margins(scene, FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound())));
+                : condition instanceof Requirement.PupilSeen ? pupil(result, margins) : dark(result, margins);
+        return of(result.requirement(), Optional.of(result.verdict()), least, "");
+    }
+
+    private static RequirementMargin of(
+            Requirement requirement, Optional<Verdict> verdict, Found found, String impossible) {
         return new RequirementMargin(
                 requirement.name(),
-                Optional.of(result.verdict()),
-                least.margin,
-                least.capped,
-                least.where,
-                least.setBy,
-                "");
+                verdict,
+                found.margin,
+                found.error,
+                MarginUnit.of(requirement),
+                found.capped,
+                found.where,
+                found.setBy,
+                impossible);
     }
 
     /** Whether the margin is a number that can be compared with that of another layout. */
@@ -68,41 +109,65 @@ public record RequirementMargin(
         return Double.isFinite(margin) && !capped;
     }
 
-    private record Found(double margin, boolean capped, String where, String setBy) {
-        private static final Found NOTHING = new Found(Double.NaN, false, "", "");
+    /** Whether the requirement holds. */
+    public boolean holds() {
+        return verdict.filter(found -> found == Verdict.PASS).isPresent();
+    }
+
+    private record Found(double margin, double error, boolean capped, String where, String setBy) {
+        private static final Found NOTHING = new Found(Double.NaN, 0, false, "", "");
 
         private static Found of(Surface surface, Margin margin) {
-            return new Found(margin.millimetres(), margin.capped(), surface.name(), margin.setBy());
+            return new Found(margin.millimetres(), 0, margin.capped(), surface.name(), margin.setBy());
+        }
+
+        private static Found of(Surface surface, LightMargin margin) {
+            return new Found(margin.millimetres(), 0, margin.atLeast(), surface.name(), margin.setBy());
         }
     }
 
-    private static Found exact(RequirementResult result, Margins margins) {
-        List<Surface> all = result.outcomes().stream().map(Outcome::surface).toList();
-        if (result.requirement().condition() instanceof Requirement.PupilSeen) {
-            return all.stream()
-                    .map(surface -> Found.of(surface, margins.pupil(surface)))
-                    .min(Comparator.comparingDouble(Found::margin))
-                    .orElse(Found.NOTHING);
+    private static Found pupil(RequirementResult result, Margins margins) {
+        return result.outcomes().stream()
+                .map(outcome -> Found.of(outcome.surface(), margins.pupil(outcome.surface())))
+                .min(Comparator.comparingDouble(Found::margin))
+                .orElse(Found.NOTHING);
+    }
+
+    /** Of direct light: what the check found, if it looked for margins; else by a search. */
+    private static Found dark(RequirementResult result, Margins margins) {
+        if (result.verdict() == Verdict.UNDECIDED) {
+            return Found.NOTHING;
         }
-        List<Surface> lit = result.outcomes().stream()
-                .filter(outcome -> outcome.verdict() == Verdict.FAIL)
-                .map(Outcome::surface)
+        List<Outcome> counting = result.outcomes().stream()
+                .filter(outcome -> outcome.verdict() == result.verdict())
                 .toList();
-        Optional<Margins.Least> least = switch (result.verdict()) {
-            case PASS -> margins.leastClearance(all, () -> false);
-            case FAIL ->
-                margins.deepestIntrusion(lit.stream().filter(margins::isFlat).toList(), () -> false);
-            case UNDECIDED -> Optional.empty();
-        };
+        Optional<Outcome> known = new RequirementResult(result.requirement(), result.verdict(), counting).leastMargin();
+        if (known.isPresent()) {
+            return Found.of(
+                    known.get().surface(), known.get().evidence().margin().orElseThrow());
+        }
+        List<Surface> surfaces = counting.stream().map(Outcome::surface).toList();
+        Optional<Margins.Least> least = result.verdict() == Verdict.PASS
+                ? margins.leastClearance(surfaces, () -> false)
+                : margins.deepestIntrusion(
+                        surfaces.stream().filter(margins::isFlat).toList(), () -> false);
         return least.map(found -> Found.of(found.surface(), found.margin())).orElse(Found.NOTHING);
     }
 
     private static Found sampled(RequirementResult result, Requirement.AtMost limit) {
         return result.outcomes().stream()
-                .map(outcome -> outcome.evidence() instanceof Evidence.ProvedBound bound
-                        ? new Found(limit.limit() - bound.atMost(), true, outcome.where(), "")
-                        : new Found(limit.limit() - outcome.value(), false, outcome.where(), ""))
+                .map(outcome -> sampled(outcome, limit.limit()))
                 .min(Comparator.comparingDouble(Found::margin))
                 .orElse(Found.NOTHING);
+    }
+
+    private static Found sampled(Outcome outcome, double limit) {
+        if (outcome.evidence() instanceof Evidence.ProvedBound bound) {
+            return new Found(limit - bound.atMost(), 0, bound.atMost() > 0, outcome.where(), "");
+        }
+        double error = outcome.evidence() instanceof Evidence.Sampled sampled
+                ? sampled.estimate().standardError()
+                : 0;
+        return new Found(limit - outcome.value(), error, false, outcome.where(), "");
     }
 }

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** Finds a surface by its name, and the names that come nearest where there is none. */
-final class SurfaceNames {
+public final class SurfaceNames {
     private static final int SHOWN = 3;
     /** Longer texts are not compared: the distance takes time with the product of the lengths. */
     private static final int LONGEST = 200;
@@ -22,7 +22,7 @@ final class SurfaceNames {
      *
      * @throws NoSuchPoint if there is none; the message gives the nearest names
      */
-    static Surface find(Scene scene, String name) throws NoSuchPoint {
+    public static Surface find(Scene scene, String name) throws NoSuchPoint {
         Surface found = scene.surface(name).orElse(null);
         if (found == null) {
             throw new NoSuchPoint("there is no surface '" + Wording.oneLine(name) + "'" + suggestion(scene, name));

@@ -30,7 +30,7 @@ public record SurfacePoint(Surface surface, double u, double v, Vector3D positio
      * @param v likewise, the other way
      * @throws NoSuchPoint if there is no such surface, it is curved, or the point lies outside its outline
      */
-    static SurfacePoint of(Scene scene, FacetTree tree, String name, double u, double v) throws NoSuchPoint {
+    public static SurfacePoint of(Scene scene, FacetTree tree, String name, double u, double v) throws NoSuchPoint {
         Surface surface = SurfaceNames.find(scene, name);
         requireFlat(scene, surface);
         if (!(u >= 0 && u <= 1 && v >= 0 && v <= 1)) {

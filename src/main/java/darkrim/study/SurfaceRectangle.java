@@ -17,12 +17,12 @@ import org.locationtech.jts.geom.GeometryFactory;
  * @param alongU the side along which the first share runs, mm: the one nearest to +x, on surfaces that face along x to +y
  * @param alongV the side along which the second share runs, mm: the one nearest to +y, on upright surfaces to +z
  */
-record SurfaceRectangle(Vector3D corner, Vector3D alongU, Vector3D alongV) {
+public record SurfaceRectangle(Vector3D corner, Vector3D alongU, Vector3D alongV) {
     /** A side stands out when it is at least this share of the way round. */
     private static final double STANDS_OUT = 0.1;
 
     /** The rectangle of a surface whose facets lie in one plane. */
-    static SurfaceRectangle of(Scene scene, Surface surface) {
+    public static SurfaceRectangle of(Scene scene, Surface surface) {
         Vector3D normal = scene.normal(surface.firstFacet());
         Vector3D firstAxis = isNearest(normal.getX(), normal) ? Vector3D.Unit.PLUS_Y : Vector3D.Unit.PLUS_X;
         Vector3D secondAxis = isNearest(normal.getZ(), normal) ? Vector3D.Unit.PLUS_Y : Vector3D.Unit.PLUS_Z;
@@ -44,7 +44,7 @@ record SurfaceRectangle(Vector3D corner, Vector3D alongU, Vector3D alongV) {
     }
 
     /** The point at two shares, mm. */
-    Vector3D at(double u, double v) {
+    public Vector3D at(double u, double v) {
         return corner.add(alongU.multiply(u)).add(alongV.multiply(v));
     }
 

@@ -15,8 +15,17 @@ public record SurfaceValue(double value, List<Double> batchMeans) implements Ser
         batchMeans = List.copyOf(batchMeans);
     }
 
+    /** The mean of batches. */
+    public static SurfaceValue mean(List<Double> batchMeans) {
+        double sum = 0;
+        for (double each : batchMeans) {
+            sum += each;
+        }
+        return new SurfaceValue(sum / batchMeans.size(), batchMeans);
+    }
+
     /** An exact value. */
-    static SurfaceValue exact(double value) {
+    public static SurfaceValue exact(double value) {
         return new SurfaceValue(value, List.of());
     }
 
@@ -24,7 +33,7 @@ public record SurfaceValue(double value, List<Double> batchMeans) implements Ser
      * How much larger this value is than that of the same surface in another layout. Where both were sampled with the same random numbers, the
      * standard error is that of the mean of the differences batch by batch.
      */
-    Change changeFrom(SurfaceValue other) {
+    public Change changeFrom(SurfaceValue other) {
         double change = value - other.value;
         int mine = batchMeans.size();
         int theirs = other.batchMeans.size();

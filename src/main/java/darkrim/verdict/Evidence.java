@@ -91,7 +91,7 @@ public sealed interface Evidence {
         public static final ExactShare UNKNOWN = new ExactShare(0, 1, Optional.empty());
 
         /** Bounds nearer than this tell the least share, and about where it is seen. */
-        private static final double NEAR = 0.01;
+        private static final double NEAR = 0.001;
 
         /** Whether every point sees the whole pupil. */
         public boolean isWhole() {

@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * Decides requirements: by proof what geometry alone decides, the rest by sampling until each is decided at the stated confidence or the
@@ -53,10 +54,22 @@ public final class Judge {
      * @throws IllegalStateException if samples contradict a proof: one of the two is wrong
      */
     public Judgement decide(List<Demand> demands, Proofs proofs, Watch watch) {
+        return decide(demands, proofs, watch, look -> {});
+    }
+
+    /**
+     * Decides demands and hands over what is known after each look: its bounds hold at every look.
+     *
+     * @param demands what is asked
+     * @param proofs what {@link #prove} found for them
+     * @param watch hears how far it is
+     * @param looks receives what is known after each look but the last
+     * @throws IllegalStateException if samples contradict a proof: one of the two is wrong
+     */
+    public Judgement decide(List<Demand> demands, Proofs proofs, Watch watch, Consumer<Judgement> looks) {
         Measurements measured = new Measurements(
                 transport.knowingDark(proofs.provedDark()), workers, plan.measured() == Plan.Measured.VALUES);
         Settled settled = new Settled(proofs, measured);
-        List<Surface> surfaces = transport.scene().surfaces();
         List<Target> targets = targets(demands, settled);
         Set<Measurements.Order> asked = new LinkedHashSet<>();
         targets.forEach(
@@ -69,8 +82,7 @@ public final class Judge {
                 && measured.fill(affordable(others, measured), watch, effort.mostSamples());
         settled.refuseContradictions();
 
-        double risk = 1 - effort.confidence();
-        double share = risk / Math.max(1, targets.size());
+        double share = (1 - effort.confidence()) / Math.max(1, targets.size());
         Map<Target, Outcome> outcomes = new LinkedHashMap<>();
         int look = 1;
         while (true) {
@@ -82,24 +94,34 @@ public final class Judge {
             if (affordable.isEmpty()) {
                 break;
             }
+            looks.accept(judgement(demands, settled, measured, outcomes, false));
             going = measured.fill(affordable, watch, effort.mostSamples());
             look++;
         }
         settled.refuseContradictions();
+        return judgement(demands, settled, measured, outcomes, !going);
+    }
 
+    private Judgement judgement(
+            List<Demand> demands,
+            Settled settled,
+            Measurements measured,
+            Map<Target, Outcome> outcomes,
+            boolean stopped) {
         List<RequirementResult> results = new ArrayList<>();
         for (int i = 0; i < demands.size(); i++) {
             results.add(result(i, demands.get(i), settled, outcomes));
         }
-        List<SurfaceResult> perSurface = surfaces.stream()
+        List<SurfaceResult> perSurface = transport.scene().surfaces().stream()
                 .map(surface -> new SurfaceResult(
                         surface,
                         measured.tally(surface, LightClass.DIRECT),
                         measured.tally(surface, LightClass.ONCE_REFLECTED),
-                        proofs.darkness(surface),
-                        proofs.bound(surface)))
+                        settled.proofs().darkness(surface),
+                        settled.proofs().bound(surface)))
                 .toList();
-        return new Judgement(results, perSurface, measured.samples(), risk, !going, measured.means());
+        return new Judgement(
+                results, perSurface, measured.samples(), 1 - effort.confidence(), stopped, measured.means());
     }
 
     /** What is measured beside what decides. */
@@ -143,7 +165,7 @@ public final class Judge {
             }
         }
         transport.scene().surfaces().stream()
-                .filter(surface -> surface.finish().reflectance() > 0)
+                .filter(surface -> surface.finish().reflects())
                 .forEach(asked::add);
         List<Surface> order = List.copyOf(asked);
         Map<Surface, Evidence> dark = new LinkedHashMap<>();

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What has been measured at every surface so far, in batches of {@link #BATCH} samples that are counted for each surface and class. For use
@@ -91,18 +92,25 @@ final class Measurements {
                 return false;
             }
             List<Unit> part = units.subList(from, Math.min(units.size(), from + slice));
-            List<Tally> done = workers.all(part.stream().map(unit -> () -> measure(unit)));
+            List<Optional<Tally>> done = workers.all(part.stream().map(unit -> () -> measure(unit, watch)));
+            // A slice counts as a whole or not at all.
+            if (done.stream().anyMatch(Optional::isEmpty)) {
+                return false;
+            }
             for (int i = 0; i < done.size(); i++) {
-                add(part.get(i).order(), done.get(i));
+                add(part.get(i).order(), done.get(i).get());
             }
             watch.progress("sampling light, at most", samples(), most);
         }
         return true;
     }
 
-    private Tally measure(Unit unit) {
+    private Optional<Tally> measure(Unit unit, Watch watch) {
+        if (watch.stop()) {
+            return Optional.empty();
+        }
         Receiver receiver = new Receiver.OnSurface(unit.order().surface());
-        return transport.batch(receiver, unit.order().light(), unit.batch(), BATCH);
+        return Optional.of(transport.batch(receiver, unit.order().light(), unit.batch(), BATCH));
     }
 
     /** Adds in the order of the batches, so that sums do not depend on who came first. */

@@ -26,6 +26,10 @@ final class Settled {
         this.measured = measured;
     }
 
+    Proofs proofs() {
+        return proofs;
+    }
+
     /** Whether a condition is about direct light, so that a proof of darkness may decide it. */
     static boolean asksForDirect(Requirement.Condition condition) {
         return condition instanceof Requirement.NoDirect

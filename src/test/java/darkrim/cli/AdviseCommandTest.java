@@ -61,19 +61,25 @@ class AdviseCommandTest {
 
     @Test
     void whereNothingPassesTheExitCodeSaysSo() {
-        Run run = Run.of("advise", layout, "--keep", "height", "--range", "side=38:42");
+        Run run = Run.of("advise", layout, "--keep", "height", "--range", "side = 38 to 42 mm");
         assertThat(run.code()).isEqualTo(ExitCode.FAIL);
-        assertThat(inOneLine(run.output()))
-                .contains("WARNING: no single dimension makes 'strip-dark' hold within its range.");
+        assertThat(inOneLine(run.output())).contains("WARNING: nothing within the ranges makes 'strip-dark' hold");
     }
 
     @Test
     void wrongUseIsRefusedInPlainWords() {
         assertRefused("there is no dimension 'hight'", "--keep", "hight");
-        assertRefused("'half' is a formula, side / 2", "--range", "half=10:30");
-        assertRefused("the range of 'side' is empty or reversed", "--range", "side=50:30");
-        assertRefused("is no range", "--range", "side=wide");
+        assertRefused("'half' is a formula, side / 2", "--range", "half = 10 to 30");
+        assertRefused("the range of 'side' runs backwards", "--range", "side = 50 to 30");
+        assertRefused(
+                "cannot read 'wide' as a value of 'side', expected 'NAME = LEAST to MOST'", "--range", "side=wide");
+        assertRefused("is no range, expected 'NAME = LEAST to MOST'", "--range", "side = 30, 35");
+        assertRefused("'deg' is no unit for 'side'", "--range", "side = 30 deg to 45 deg");
+        assertRefused(
+                "the range of 'side' is given twice", "--range", "side = 30 to 45", "--range", "side = 3 cm to 5 cm");
+        assertRefused("there is no dimension 'sied'", "--range", "sied = 30 to 45");
         assertRefused("there is no option '--kep'", "--kep", "side");
+        assertRefused("every dimension that could change is kept", "--keep", "side", "--keep", "height");
     }
 
     private void assertRefused(String words, String... options) {
@@ -88,6 +94,36 @@ class AdviseCommandTest {
     }
 
     @Test
+    void aLayoutWithoutDimensionsIsRefused() throws Exception {
+        String bare = LAYOUT.replaceFirst("(?s)dimensions:.*?beam:", "beam:")
+                .replace("2 * half", "40")
+                .replace("height - 0.001", "49.999");
+        Run run = Run.of("advise", Files.writeString(Path.of(layout), bare).toString());
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors())
+                .contains("the layout has no dimension that could change")
+                .doesNotContain("Exception");
+    }
+
+    @Test
+    void whatHoldsAlreadyNeedsNoChange() throws Exception {
+        Path json = folder.resolve("advice.json");
+        Files.writeString(Path.of(layout), LAYOUT.replace("side: 40", "side: 34"));
+        Run run = Run.of("advise", layout, "--json", json.toString());
+        assertThat(run.code()).isZero();
+        assertThat(run.output()).contains("Every requirement holds: nothing needs to change.");
+        assertThat(StudySchema.problems("advice.schema.json", json)).isEmpty();
+    }
+
+    /** The strip ends where the plate can no longer be built: an opening as wide as the plate. */
+    @Test
+    void valuesThatCannotBeBuiltAreLeftOut() {
+        Run run = Run.of("advise", layout, "--keep", "height", "--range", "side = 1 to 600");
+        assertThat(run.code()).as(run.errors()).isZero();
+        assertThat(inOneLine(run.output())).contains("side 40 mm 34.9 mm -5.1 mm");
+    }
+
+    @Test
     void stoppedAtOnceItShowsWhatItHas() {
         Run run = Run.watched(() -> new StopAt(""), "advise", layout);
         assertThat(run.code()).isEqualTo(ExitCode.UNDECIDED);
@@ -98,7 +134,7 @@ class AdviseCommandTest {
     void stoppedAfterTheProposalItKeepsIt() {
         Run run = Run.watched(() -> new StopAt("looking at what each change does"), "advise", layout);
         assertThat(run.code()).isEqualTo(ExitCode.UNDECIDED);
-        assertThat(run.output()).contains("Smallest change of all dimensions together");
+        assertThat(run.output()).contains("Proposal: the smallest change of all dimensions together");
     }
 
     /** Asks to stop from a step on; from the beginning if it is nameless. */

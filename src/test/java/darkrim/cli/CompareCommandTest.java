@@ -2,6 +2,7 @@ package darkrim.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,9 +25,35 @@ class CompareCommandTest {
                 // Revision A has straight walls, revision B a bevel and a land in their place.
                 .containsPattern("gone +mosaic/die\\[.,.\\]/active +lid/opening\\[.,.\\]/wall/")
                 .containsPattern("new +mosaic/die\\[.,.\\]/active +lid/opening\\[.,.\\]/land/")
-                .containsPattern("lid_height +3.8 mm +1.6 mm");
+                .containsPattern("lid_height +3.8 mm +1.6 mm")
+                .containsPattern("part +lid +[0-9]+ changed, 32 new, 16 gone surfaces");
         assertThat(run.output().lines()).allMatch(line -> line.length() <= 100);
         assertThat(StudySchema.problems("comparison.schema.json", json)).isEmpty();
+    }
+
+    @Test
+    void theExitCodeSaysWhichWayIsWorse() throws Exception {
+        String dull = """
+                title: A wall and a screen
+                beam:
+                  pupil: {shape: disc, diameter: 40, distance: 200}
+                finishes:
+                  grey: {diffuse: 0.02}
+                parts:
+                  screen: {kind: rectangle, width: 10, depth: 10}
+                  wall: {kind: block, width: 2, depth: 20, height: 20, at: [12, 0, 0], turn: {about: y, by: 10}, finish: grey}
+                requirements:
+                  screen-clean: {surfaces: "screen/front", once_reflected: {at_most: 5.0e-3}}
+                """;
+        String one = Files.writeString(folder.resolve("dull.yaml"), dull).toString();
+        String two = Files.writeString(folder.resolve("bright.yaml"), dull.replace("0.02", "0.9"))
+                .toString();
+        assertThat(Run.of("compare", two, one).code()).isZero();
+        Run worse = Run.of("compare", one, two);
+        assertThat(worse.code()).isEqualTo(ExitCode.FAIL);
+        assertThat(worse.output())
+                .startsWith("WORSE in the second layout: screen-clean.")
+                .containsPattern("finish +grey +diffuse 0.02, mirror 0 +diffuse 0.9, mirror 0");
     }
 
     @Test

@@ -55,6 +55,22 @@ class JarIT {
     }
 
     @Test
+    void withoutADisplayTheWindowSaysSoInOneLine() throws IOException {
+        // Elsewhere a window opens without one.
+        assumeTrue(System.getProperty("os.name").equals("Linux"));
+        layout("pass.yaml", DARK);
+        for (String display : List.of("", ":9876")) {
+            Run run = Jar.run(folder, Map.of("DISPLAY", display), "view", "pass.yaml");
+            assertThat(run.code()).isEqualTo(2);
+            assertThat(run.output()).isEmpty();
+            assertThat(run.errors())
+                    .startsWith("darkrim: no window: ")
+                    .contains("darkrim draw")
+                    .hasLineCount(1);
+        }
+    }
+
+    @Test
     void aPipeGetsPlainTextAndNoProgress() throws IOException {
         layout("fail.yaml", LIT, DARK);
         Run run = Jar.run(folder, COLOUR_TERMINAL, "check", "fail.yaml");

@@ -121,9 +121,13 @@ class MainTest {
                         "whole number from 1 to 1024, got '0'", new String[] {"check", "LAYOUT", "--threads", "0"}),
                 Arguments.of(
                         "whole number from 1 to 1024, got '2.5'", new String[] {"check", "LAYOUT", "--threads", "2.5"}),
-                Arguments.of("is not a number of samples", new String[] {"check", "LAYOUT", "--samples", "0"}),
+                Arguments.of(
+                        "expected a whole number from 1 to 9223372036854775807",
+                        new String[] {"check", "LAYOUT", "--samples", "0"}),
                 Arguments.of("is not a number of samples", new String[] {"check", "LAYOUT", "--samples", "1.5"}),
-                Arguments.of("is not a number of samples", new String[] {"check", "LAYOUT", "--samples", "1e30"}),
+                Arguments.of(
+                        "expected a whole number from 1 to 9223372036854775807",
+                        new String[] {"check", "LAYOUT", "--samples", "1e30"}),
                 Arguments.of("is not a number of samples", new String[] {"check", "LAYOUT", "--samples", "lots"}),
                 Arguments.of("--json", new String[] {"check", "LAYOUT", "--json"}),
                 Arguments.of("one layout at a time: 'second.yaml'", new String[] {"check", "LAYOUT", "second.yaml"}));

@@ -60,8 +60,10 @@ class ReadmeCommandsIT {
                 Files.copy(layout, copies.resolve(layout.getFileName()));
             }
         }
-        Run run = Jar.run(folder, Map.of(), ShellWords.of(arguments));
-        assertThat(run.code()).as(run.errors()).isEqualTo(code);
+        // A window would wait for someone to close it: without a display it says what is missing. WindowIT opens one.
+        boolean window = arguments.startsWith("view ") && !arguments.contains("--help");
+        Run run = Jar.run(folder, window ? Map.of("DISPLAY", "") : Map.of(), ShellWords.of(arguments));
+        assertThat(run.code()).as(run.errors()).isEqualTo(window ? 2 : code);
         assertThat(run.errors()).doesNotContain("Exception").doesNotContain("\tat ");
     }
 

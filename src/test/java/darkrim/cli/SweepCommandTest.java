@@ -129,7 +129,7 @@ class SweepCommandTest {
         Run run = Run.of(
                 "sweep", layout.toString(), "--vary", "slit=1,2", "--csv", path("f", "x"), "--json", path("f", "x"));
         assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(run.errors()).contains("two outputs name the same file");
+        assertThat(run.errors()).contains("--csv and --json name the same file");
     }
 
     @Test

@@ -7,12 +7,14 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import darkrim.present.Ink;
 import darkrim.verdict.Watch;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -108,9 +110,82 @@ class ToleranceCommandTest {
         List<String> lines = Files.readAllLines(csv);
         assertThat(lines).hasSize(7);
         assertThat(lines.get(0))
-                .isEqualTo("build,verdict,edge [mm],baffle tilt z [deg],dark,dark value,dark margin [mm],"
-                        + "dim,dim value,dim margin,whole,whole value,whole margin [mm],cannot be built because");
+                .isEqualTo(
+                        "build,verdict,edge [mm],baffle tilt z [deg],dark,dark value,dark margin [mm],"
+                                + "dim,dim value,dim margin,whole,whole value,whole margin [mm],cannot be built because,warnings");
         assertThat(lines.get(1)).startsWith("1,");
+    }
+
+    @Test
+    void aStoppedStudyKeepsWhatIsFinishedWritesNoFileAndGoesOn() throws IOException {
+        Path json = folder.resolve("t.json");
+        Path whole = folder.resolve("whole.json");
+        layout("0.1", "");
+        run("tolerance", layout, "--builds", 40, "--json", whole);
+        String[] words = {"tolerance", layout.toString(), "--builds", "40", "--json", json.toString()};
+        Run stopped = Run.watched(() -> new StopAfter("checking builds", 9), words);
+        assertThat(stopped.code()).as("what passes so far is not decided").isEqualTo(ExitCode.UNDECIDED);
+        assertThat(stopped.errors()).containsPattern("stopped after \\d+ builds, which are kept in .*t\\.json\\.part");
+        assertThat(json).doesNotExist();
+        assertThat(Run.of(words).code()).isEqualTo(ExitCode.PASS);
+        assertThat(json).hasSameBinaryContentAs(whole);
+        assertThat(folder.resolve("t.json.part")).doesNotExist();
+    }
+
+    /** Stops once a step is so far. */
+    private static final class StopAfter implements Watch {
+        private final String step;
+        private final long after;
+        private volatile boolean stop;
+
+        StopAfter(String step, long after) {
+            this.step = step;
+            this.after = after;
+        }
+
+        @Override
+        public void progress(String current, long done, long most) {
+            stop |= current.equals(step) && done >= after;
+        }
+
+        @Override
+        public boolean stop() {
+            return stop;
+        }
+    }
+
+    @Test
+    void theChartShowsEachRequirementsMarginsOnTheirSideOfTheLimit() throws IOException {
+        Path svg = folder.resolve("t.svg");
+        Path png = folder.resolve("t.png");
+        run("tolerance", layout, "--builds", 5, "--build-margins", "--chart", svg);
+        assertThat(Files.readString(svg))
+                .contains("One edge", "dark", "5 of 5 builds pass", "as drawn", "worst case", "at 3 sigma", "100 %");
+        layout("0.4", "");
+        run("tolerance", layout, "--builds", 5, "--chart", png);
+        BufferedImage picture = ImageIO.read(png.toFile());
+        // The plot of the first requirement, by the layout of the sheet: what fails is red and lies left of the limit.
+        int limit = firstColumn(picture, 0xdcefdc, 230, 700);
+        int worst = firstColumn(picture, 0xb03010, 230, 700);
+        int drawn = firstColumn(picture, 0x1f4e79, limit, 700);
+        assertThat(worst).isBetween(230, limit - 1);
+        assertThat(drawn).isBetween(limit, 699);
+        run("tolerance", layout("0.2", ""), "--builds", 5, "--chart", png, "--overwrite");
+        assertThat(firstColumn(ImageIO.read(png.toFile()), 0xb03010, 230, 700)).isEqualTo(700);
+        assertThat(run("tolerance", layout, "--chart", folder.resolve("t.gif"))).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(errors.toString()).contains("expected a name that ends in .svg or .png");
+    }
+
+    /** The first column of the rows of the first requirement's marks in which there is a colour; the end if in none. */
+    private static int firstColumn(BufferedImage picture, int colour, int from, int end) {
+        for (int x = from; x < end; x++) {
+            for (int y = 155; y < 215; y++) {
+                if ((picture.getRGB(x, y) & 0xffffff) == colour) {
+                    return x;
+                }
+            }
+        }
+        return end;
     }
 
     @ParameterizedTest

@@ -33,6 +33,9 @@ class FindingsPageTest {
     /** Codes that need a layout of very many facets; darkrim.cli.MillionFacetsIT triggers them. */
     private static final Set<String> OF_LARGE_LAYOUTS = Set.of("opening-margins-left-out");
 
+    /** Codes that need a file beside the layout; see {@link FinishTablesTest}. */
+    private static final Set<String> WITH_A_TABLE = Set.of("misfit");
+
     @Test
     void everyCodeHasAnEntryAndEveryEntryAFileThatTriggersIt() throws IOException {
         Set<String> entries = new TreeSet<>();
@@ -44,6 +47,7 @@ class FindingsPageTest {
         codes.addAll(OF_THE_ASSEMBLY);
         codes.addAll(OF_MESH_FILES);
         codes.addAll(OF_LARGE_LAYOUTS);
+        codes.addAll(WITH_A_TABLE);
         try (Stream<Path> files = Files.list(Path.of("src/test/resources/broken"))) {
             for (Path file : files.toList()) {
                 LayoutReader.read(file).findings().forEach(finding -> codes.add(finding.code()));

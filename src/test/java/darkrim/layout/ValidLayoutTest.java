@@ -38,10 +38,10 @@ class ValidLayoutTest {
         assertThat(layout.revision()).isEqualTo("1.10");
         assertThat(layout.parts()).hasSize(11);
         assertThat(layout.requirements()).hasSize(4);
-        assertThat(layout.finishRules()).hasSize(2);
+        assertThat(layout.finishRules()).hasSize(8);
         assertThat(layout.placementError()).contains(0.1);
         assertThat(layout.sampling()).isEqualTo(new SamplingSpec(7, 0.99, 2_000_000));
-        assertThat(layout.maps()).isEqualTo(new MapSpec("**/active", 16, 8, new Place(EVERY_KEY.toString(), 84, 18)));
+        assertThat(layout.maps()).isEqualTo(new MapSpec("**/active", 16, 8, new Place(EVERY_KEY.toString(), 97, 18)));
     }
 
     @Test

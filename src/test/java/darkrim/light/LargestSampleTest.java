@@ -6,12 +6,15 @@ import darkrim.diagnostic.Place;
 import darkrim.geom.Frame;
 import darkrim.geom.Ring;
 import darkrim.layout.Requirement.LightClass;
+import darkrim.reflection.Reflection;
+import darkrim.reflection.Samples;
 import darkrim.scene.Beam;
 import darkrim.scene.Finish;
 import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneBuilder;
 import darkrim.scene.Surface;
+import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
@@ -40,6 +43,15 @@ class LargestSampleTest {
         // So many mirrors that none is sampled by its image.
         requireBounded(new RandomScenes(seed).open(150), seed, 60);
         requireBounded(new RandomScenes(seed).room(3, new Finish("grey", 0.5, 0.4)), seed, 60);
+    }
+
+    /** Coats, bare faces, lobes and tables in the place of constant finishes. */
+    @ParameterizedTest
+    @ValueSource(longs = {31, 32, 33, 34})
+    void norWhereFinishesChangeWithAngle(long seed) {
+        List<Reflection> all = Samples.all().map(Samples.Named::reflection).toList();
+        requireBounded(FinishedScenes.refinished(aboutThePupil(seed), all), seed, 100);
+        requireBounded(FinishedScenes.refinished(new RandomScenes(seed).open(8), all), seed, 30);
     }
 
     private static void requireBounded(Scene scene, long seed, int draws) {

@@ -67,6 +67,12 @@ class EvidenceWordsTest {
                 .isEqualTo("least 0.993123 at (1.068, -39.132, 0), exact; nowhere below 0.993099, proved");
         assertThat(words(new Evidence.ExactShare(0, 0.5, Optional.of(point))))
                 .isEqualTo("lowest found 0.5 at (1.068, -39.132, 0), exact; no lower bound proved");
+        // Two thousandths between the bounds: the point need not be the worst.
+        assertThat(words(new Evidence.ExactShare(0.5, 0.502, Optional.of(point))))
+                .isEqualTo("lowest found 0.502 at (1.068, -39.132, 0), exact; nowhere below 0.5, proved");
+        assertThat(words(new Evidence.ExactShare(0, 0, Optional.of(point))))
+                .isEqualTo("nothing of the pupil seen from (1.068, -39.132, 0), exact "
+                        + "(covered, in shadow, facing away or outside the field)");
         assertThat(words(Evidence.ExactShare.WHOLE)).isEqualTo("whole pupil seen from every point, proved");
         assertThat(words(Evidence.ExactShare.UNKNOWN)).isEqualTo("not looked at");
     }

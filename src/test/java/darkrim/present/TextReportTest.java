@@ -118,6 +118,31 @@ class TextReportTest {
         assertThat(oneLine(MIXED)).doesNotContain("not measured");
     }
 
+    /** A floor beside a wall: limits that are the true value of the one requirement, and the mean of the same samples of the other. */
+    @Test
+    void moreSamplesAreAdvisedOnlyWhereTheyCanHelp() {
+        String yaml = """
+                title: Floor beside a wall
+                beam: {pupil: {shape: disc, diameter: 40, distance: 100}}
+                parts:
+                  floor: {kind: rectangle, width: 10, depth: 10}
+                  wall: {kind: block, width: 0.5, depth: 3, height: 3, at: [5.35, 0, 0]}
+                requirements:
+                  seen: {surfaces: "floor/front", pupil_seen: {at_least: SHARE}}
+                  dim: {surfaces: "floor/front", direct: {at_most: MEAN}}
+                """;
+        // From x = 5 the top of the wall at x = 5.1, z = 3 is seen at 5 + 0.1 * 100 / 3 on the pupil: beyond lies a
+        // circular segment.
+        double q = (5 + 10 / 3.0) / 20;
+        double share = 1 - (Math.acos(q) - q * Math.sqrt(1 - q * q)) / Math.PI - 1e-9;
+        CheckResult first = Results.of(yaml.replace("SHARE", "0.5").replace("MEAN", "0.5"), 20_000, 2);
+        double mean = first.judgement().surfaces().get(0).direct().irradiance().mean();
+        CheckResult open = Results.of(yaml.replace("SHARE", "" + share).replace("MEAN", "" + mean), 20_000, 2);
+        assertThat(oneLine(open))
+                .contains("UNDECIDED: 2 of 2 requirements not decided by geometry (more samples would not help): seen; "
+                        + "within 20,000 samples (--samples allows more): dim. None fails.");
+    }
+
     @Test
     void aSingleSampleIsCountedInTheSingular() {
         String dim = Results.yaml("", "dim: {surfaces: 'screen/front', direct: {at_most: 0.9}}");

@@ -139,7 +139,7 @@ public final class Validation implements AfterAllCallback {
                 "standard error must be at most 0.2 % of it; z is the difference in standard errors. Numbers too small");
         page.add(
                 "for that show instead the interval that must hold the known one. An error of 0 means that the number");
-        page.add("is counted, or that every sample gave the same.");
+        page.add("is counted or computed without samples, or that every sample gave the same.");
         page.add("");
         page.add(String.format(
                 Locale.ROOT,

@@ -51,6 +51,34 @@ class LeastShareTest {
         assertThat(found.atMost()).isBetween(0.5 - 1e-7, 0.51);
     }
 
+    /** As above, the wall shorter than the floor is long: its ends and its top touch the plane of the side as well. */
+    private static Scene shortWall(double from, double gap) {
+        return new TestParts()
+                .block("wall", gap, 0.5 + gap, -1.5, 1.5, from, 3)
+                .sheet("floor", -10, 0, -5, 5, 0)
+                .build(Beam.of(TestParts.pupilAt(100, Ring.disc(20))));
+    }
+
+    @Test
+    void atTheFootOfAShortWallTheShareIsProvedAsWell() {
+        // Flush with the side x = 0, whether it stands on the level of the floor or reaches below it: half the pupil,
+        // in the limit.
+        for (double from : new double[] {-1, 0}) {
+            LeastShare.Bracket found = against(shortWall(from, 0), "floor", 0.3);
+            assertThat(found.atLeast()).isBetween(0.498, 0.5);
+            assertThat(found.atMost()).isBetween(0.5 - 1e-7, 0.501);
+        }
+    }
+
+    @Test
+    void aLimitThatHoldsWithRoomToSpareStillGivesTheLeastShareToAThousandth() {
+        LeastShare.Bracket found = against(shortWall(-1, 0.01), "floor", 0.1);
+        assertThat(found.atMost() - found.atLeast()).isBetween(0.0, 0.001);
+        LeastShare.Bracket knife = against(KNIFE, "face", 0.1);
+        assertThat(knife.atLeast()).isBetween(knife() - 1e-3, knife());
+        assertThat(knife.atMost()).isBetween(knife() - 1e-8, knife() + 1e-3);
+    }
+
     @Test
     void theHoleOfARingIsNoPartOfThePupil() {
         // The knife's image covers u > 5 of a ring from 6 to 20: two segments, of the disc and of the hole.

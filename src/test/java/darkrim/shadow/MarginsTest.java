@@ -10,6 +10,7 @@ import darkrim.scene.Beam;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
 import org.junit.jupiter.api.Test;
@@ -244,6 +245,56 @@ class MarginsTest {
         assertThat(margins.clearance(least.surface()).millimetres()).isCloseTo(expected, within(3e-6));
         assertThat(margins.leastClearance(edges, () -> true)).isEmpty();
         assertThat(margins.leastClearance(List.of(), () -> false)).isEmpty();
+    }
+
+    /** A guess says where to begin, and nothing else: also one that is wrong by far, or names what is not there. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-3, 0, 0.2, 100})
+    void aWrongGuessChangesNoMargin(double guessed) {
+        Margins margins = margins(MosaicTest.mosaic(18.44, 2.2));
+        Margins wide = margins(MosaicTest.mosaic(19.3, 2.2));
+        List<Surface> edges = named(MosaicTest.mosaic(18.44, 2.2), "mosaic/.*/edge/[+-][xy]");
+        List<Surface> pixels = named(MosaicTest.mosaic(18.44, 2.2), "mosaic/.*/active");
+        List<Surface> lit = edges.stream()
+                .filter(surface -> wide.shadow(surface).millimetres() < 0)
+                .toList();
+        assertThat(lit).hasSizeGreaterThan(1);
+        for (Surface first : List.of(edges.get(0), edges.get(edges.size() - 1), pixels.get(pixels.size() - 1))) {
+            Optional<MarginGuess> guess = Optional.of(new MarginGuess(first.name(), guessed));
+            assertThat(millimetres(margins.leastClearance(edges, guess, () -> false)))
+                    .isCloseTo(millimetres(margins.leastClearance(edges, () -> false)), within(2e-6));
+            assertThat(millimetres(margins.leastPupil(pixels, guess, () -> false)))
+                    .isCloseTo(millimetres(margins.leastPupil(pixels, Optional.empty(), () -> false)), within(1e-7));
+            assertThat(millimetres(wide.deepestIntrusion(lit, guess, () -> false)))
+                    .isCloseTo(millimetres(wide.deepestIntrusion(lit, () -> false)), within(1e-7));
+        }
+    }
+
+    private static List<Surface> named(Scene scene, String pattern) {
+        return scene.surfaces().stream()
+                .filter(surface -> surface.name().matches(pattern))
+                .toList();
+    }
+
+    private static double millimetres(Optional<Margins.Least> least) {
+        return least.orElseThrow().margin().millimetres();
+    }
+
+    @Test
+    void theLeastPupilMarginOfManyIsTheLeastOfEach() {
+        // Seeing all of the pupil, and with the lid so high that none does.
+        for (double height : new double[] {2.2, 6}) {
+            Scene scene = MosaicTest.mosaic(18.44, height);
+            Margins margins = margins(scene);
+            List<Surface> pixels = named(scene, "mosaic/.*/active");
+            double expected = pixels.stream()
+                    .mapToDouble(surface -> margins.pupil(surface).millimetres())
+                    .min()
+                    .orElseThrow();
+            assertThat(millimetres(margins.leastPupil(pixels, Optional.empty(), () -> false)))
+                    .as("lid at %s", height)
+                    .isCloseTo(expected, within(1e-7));
+        }
     }
 
     @Test

@@ -8,9 +8,12 @@ import darkrim.geom.Frame;
 import darkrim.geom.Ring;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.light.Estimate;
+import darkrim.light.FinishedScenes;
 import darkrim.light.RandomScenes;
 import darkrim.light.Receiver;
 import darkrim.light.Transport;
+import darkrim.reflection.Reflection;
+import darkrim.reflection.Samples;
 import darkrim.scene.Beam;
 import darkrim.scene.Finish;
 import darkrim.scene.Pupil;
@@ -126,6 +129,17 @@ class ReflectedBoundTest {
             lit += check(new RandomScenes(seed).open(6), 2_000, 20);
         }
         assertThat(lit).isGreaterThan(150);
+    }
+
+    /** Coats, bare faces, lobes and tables in the place of constant finishes; same risk. */
+    @Test
+    void noSampledIntervalIsAboveItsBoundWhereFinishesChangeWithAngle() {
+        List<Reflection> all = Samples.all().map(Samples.Named::reflection).toList();
+        int lit = 0;
+        for (long seed = 1; seed <= 16; seed++) {
+            lit += check(FinishedScenes.refinished(new RandomScenes(seed).open(6), all), 2_000, 10);
+        }
+        assertThat(lit).isGreaterThan(15);
     }
 
     @ParameterizedTest

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 
 /** Points worked out by threads of this program. */
 class LocalThreadsTest {
-    private static final List<Map<String, Double>> POINTS = IntStream.range(0, 6)
-            .<Map<String, Double>>mapToObj(i -> Map.of("wall_tilt", 6.0 + i))
+    private static final List<Point> POINTS = IntStream.range(0, 6)
+            .mapToObj(i -> Point.of(Map.of("wall_tilt", 6.0 + i)))
             .toList();
 
     private static PointCheck check() throws Exception {
@@ -43,7 +43,8 @@ class LocalThreadsTest {
             assertThat(results).hasSize(2);
             assertThat(threads.work(check(), POINTS.subList(2, 4), results::add, () -> false))
                     .isEqualTo(2);
-            assertThat(results.stream().map(PointResult::chosen)).isEqualTo(POINTS.subList(0, 4));
+            assertThat(results.stream().map(PointResult::chosen))
+                    .isEqualTo(POINTS.subList(0, 4).stream().map(Point::chosen).toList());
         }
     }
 
@@ -59,7 +60,8 @@ class LocalThreadsTest {
     void anUnknownDimensionIsAMistakeOfTheCaller() throws Exception {
         try (PointWorkers threads = new LocalThreads(1)) {
             PointCheck check = check();
-            assertThatThrownBy(() -> threads.work(check, List.of(Map.of("no_such", 1.0)), result -> {}, () -> false))
+            assertThatThrownBy(() ->
+                            threads.work(check, List.of(Point.of(Map.of("no_such", 1.0))), result -> {}, () -> false))
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("no_such");
         }

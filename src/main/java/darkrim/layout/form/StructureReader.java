@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -18,6 +19,9 @@ import java.util.stream.Stream;
  * @param where which part of the file it is, for messages
  */
 record StructureReader(FormReader reader, Findings findings, String where) {
+    /** Digits, perhaps with a unit: what YAML makes a key of within braces when a number has a decimal comma. */
+    private static final Pattern AFTER_A_COMMA = Pattern.compile("[0-9]+ *[a-z]*");
+
     /**
      * @param mapping the mapping
      * @param structure its keys
@@ -71,6 +75,14 @@ record StructureReader(FormReader reader, Findings findings, String where) {
         if (entry.key().equals("<<")) {
             findings.error(
                     "merge", entry.keyPlace(), "merging with '<<' is not supported, expected the keys themselves");
+            return;
+        }
+        if (AFTER_A_COMMA.matcher(entry.key()).matches()) {
+            findings.error(
+                    "unknown-key",
+                    entry.keyPlace(),
+                    "unknown key '" + Wording.shortened(entry.key()) + "' in " + place()
+                            + ", a number; if it follows a decimal comma, expected a point: 0.5, not 0,5");
             return;
         }
         List<String> names = Stream.concat(

@@ -6,6 +6,9 @@ import java.util.Optional;
 
 /** A number as the designer wrote it. */
 public sealed interface Written permits Written.Bare, Written.WithUnit, Formula {
+    /** The form of a number, a regular expression. */
+    String NUMBER = "[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?";
+
     /** The text of it. */
     String text();
 

@@ -8,9 +8,8 @@ import java.util.regex.Pattern;
 
 /** Tells number, number with unit and formula apart. */
 final class WrittenReader {
-    private static final String NUMBER = "[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?";
-    private static final Pattern BARE = Pattern.compile(NUMBER);
-    private static final Pattern WITH_WORD = Pattern.compile("(" + NUMBER + ")\\s*([\\p{L}\u00b0\u00b5%\"]+)");
+    private static final Pattern BARE = Pattern.compile(Written.NUMBER);
+    private static final Pattern WITH_WORD = Pattern.compile("(" + Written.NUMBER + ")\\s*([\\p{L}\u00b0\u00b5%\"]+)");
     private static final Pattern COMMA = Pattern.compile("[-+]?\\d+,\\d+\\s*\\p{L}*");
 
     private final Node.Scalar scalar;

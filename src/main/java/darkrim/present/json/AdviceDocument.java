@@ -1,13 +1,16 @@
 package darkrim.present.json;
 
-import darkrim.study.MarginFigure;
+import darkrim.study.MarginUnit;
+import darkrim.study.RequirementMargin;
 import darkrim.study.advice.Advice;
 import darkrim.study.advice.Blackness;
 import darkrim.study.advice.Exclusion;
 import darkrim.study.advice.FreeDimension;
+import darkrim.study.advice.Nearest;
 import darkrim.study.advice.Proposal;
 import darkrim.study.advice.Slope;
 import darkrim.study.advice.SmallestChange;
+import darkrim.verdict.Verdict;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,6 +26,7 @@ record AdviceDocument(
         List<Range> dimensions,
         List<Margin> margins,
         ProposalDocument proposal,
+        NearestDocument nearest,
         List<String> excludeEachOther,
         List<Change> smallestChanges,
         List<SlopeDocument> slopes,
@@ -42,6 +46,7 @@ record AdviceDocument(
                 advice.dimensions().stream().map(Range::of).toList(),
                 advice.margins().stream().map(Margin::of).toList(),
                 advice.proposal().map(ProposalDocument::of).orElse(null),
+                advice.nearest().map(NearestDocument::of).orElse(null),
                 advice.exclusion().map(AdviceDocument::names).orElse(null),
                 advice.changes().stream().map(Change::of).toList(),
                 advice.slopes().stream().map(SlopeDocument::of).toList(),
@@ -52,33 +57,45 @@ record AdviceDocument(
         return exclusion.single() ? List.of(exclusion.one()) : List.of(exclusion.one(), exclusion.other());
     }
 
+    private static String symbol(MarginUnit unit) {
+        return unit == MarginUnit.MILLIMETRES ? "mm" : "relative_irradiance";
+    }
+
     /** What may change. */
-    record Range(String name, String unit, double value, double least, double most) {
+    record Range(String name, String unit, double value, double least, double most, double tolerance) {
         static Range of(FreeDimension each) {
-            return new Range(each.name(), each.unit(), each.value(), each.least(), each.most());
+            return new Range(each.name(), each.unit(), each.value(), each.least(), each.most(), each.scale());
         }
     }
 
     /** A margin. */
     record Margin(String requirement, String verdict, Double margin, Double standardError, String unit, String where) {
-        static Margin of(MarginFigure each) {
+        static Margin of(RequirementMargin each) {
             return new Margin(
                     each.requirement(),
-                    each.verdict().name().toLowerCase(Locale.ROOT),
+                    RequirementDocument.word(each.verdict().orElse(Verdict.FAIL)),
                     EstimateDocument.finite(each.margin()),
                     EstimateDocument.finite(each.standardError()),
-                    each.millimetres() ? "mm" : "relative_irradiance",
+                    symbol(each.unit()),
                     each.where());
         }
     }
 
     /** Values that fulfil all. */
-    record ProposalDocument(Map<String, Double> values, double scaledChange, String verdict) {
+    record ProposalDocument(Map<String, Double> values, double scaledChange, String verdict, List<Margin> margins) {
         static ProposalDocument of(Proposal proposal) {
             return new ProposalDocument(
                     proposal.values(),
                     proposal.scaledChange(),
-                    proposal.check().judgement().verdict().name().toLowerCase(Locale.ROOT));
+                    proposal.check().judgement().verdict().name().toLowerCase(Locale.ROOT),
+                    proposal.margins().stream().map(Margin::of).toList());
+        }
+    }
+
+    /** Values that come nearest. */
+    record NearestDocument(Map<String, Double> values, List<String> failing) {
+        static NearestDocument of(Nearest nearest) {
+            return new NearestDocument(nearest.values(), nearest.failing());
         }
     }
 
@@ -98,11 +115,7 @@ record AdviceDocument(
     record SlopeDocument(String requirement, String dimension, double perUnit, double standardError, String unit) {
         static SlopeDocument of(Slope each) {
             return new SlopeDocument(
-                    each.requirement(),
-                    each.dimension(),
-                    each.perUnit(),
-                    each.standardError(),
-                    each.millimetres() ? "mm" : "relative_irradiance");
+                    each.requirement(), each.dimension(), each.perUnit(), each.standardError(), symbol(each.unit()));
         }
     }
 

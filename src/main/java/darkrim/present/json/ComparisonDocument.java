@@ -6,6 +6,7 @@ import darkrim.layout.FinishSpec;
 import darkrim.layout.Layout;
 import darkrim.study.comparison.Changed;
 import darkrim.study.comparison.Comparison;
+import darkrim.study.comparison.PartChange;
 import darkrim.study.comparison.PathChange;
 import darkrim.study.comparison.RequirementChange;
 import darkrim.study.comparison.SurfaceChange;
@@ -26,6 +27,7 @@ record ComparisonDocument(
         List<FinishPair> finishes,
         List<String> partsNew,
         List<String> partsGone,
+        List<PartDifference> partsChanged,
         List<SurfaceDifference> surfaces,
         int pathsCompared,
         List<PathDifference> paths) {
@@ -47,6 +49,7 @@ record ComparisonDocument(
                 comparison.finishes().stream().map(FinishPair::of).toList(),
                 comparison.partsAdded(),
                 comparison.partsGone(),
+                comparison.partsChanged().stream().map(PartDifference::of).toList(),
                 comparison.surfaces().stream().map(SurfaceDifference::of).toList(),
                 comparison.paths().size(),
                 comparison.paths().stream()
@@ -111,6 +114,13 @@ record ComparisonDocument(
         }
     }
 
+    /** A part in both whose surfaces differ. */
+    record PartDifference(String name, int surfacesChanged, int surfacesNew, int surfacesGone) {
+        static PartDifference of(PartChange each) {
+            return new PartDifference(each.name(), each.changed(), each.added(), each.gone());
+        }
+    }
+
     /** A surface. */
     record SurfaceDifference(
             String name,
@@ -148,7 +158,7 @@ record ComparisonDocument(
                     word(each.kind()),
                     each.receiver(),
                     each.via(),
-                    each.mirror() ? "mirror" : "diffuse",
+                    each.part().word(),
                     each.before(),
                     each.errorBefore(),
                     each.after(),

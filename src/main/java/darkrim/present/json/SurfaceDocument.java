@@ -39,9 +39,19 @@ record SurfaceDocument(
     }
 
     /** How the surface reflects. */
-    record FinishDocument(String name, double diffuse, double mirror) {
+    record FinishDocument(
+            String name,
+            double diffuse,
+            double mirror,
+            @JsonProperty("at_80_deg") double atEighty) {
+        private static final double EIGHTY = StrictMath.cos(Math.toRadians(80));
+
         private static FinishDocument of(Finish finish) {
-            return new FinishDocument(finish.name(), finish.diffuse(), finish.mirror());
+            return new FinishDocument(
+                    finish.name(),
+                    finish.diffuse(),
+                    finish.mirror(),
+                    finish.reflection().reflectance(EIGHTY));
         }
     }
 

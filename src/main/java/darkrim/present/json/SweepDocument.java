@@ -93,6 +93,7 @@ record SweepDocument(
             Map<String, Double> chosen,
             String verdict,
             String impossibleBecause,
+            String warnings,
             Integer comparedWith,
             List<LineDocument> requirements) {
         private static PointDocument of(SweepPoint point) {
@@ -101,6 +102,7 @@ record SweepDocument(
                     point.chosen(),
                     word(point.verdict()),
                     point.impossible().isEmpty() ? null : point.impossible(),
+                    point.warnings().isEmpty() ? null : point.warnings(),
                     point.comparedWith().orElse(null),
                     point.lines().stream().map(LineDocument::of).toList());
         }

@@ -6,6 +6,7 @@ import darkrim.present.Cautions;
 import darkrim.study.RequirementMargin;
 import darkrim.study.tolerance.Contributor;
 import darkrim.study.tolerance.LoosestFactor;
+import darkrim.study.tolerance.LoosestFactors;
 import darkrim.study.tolerance.RequirementTolerance;
 import darkrim.study.tolerance.RootSumSquare;
 import darkrim.study.tolerance.SampledMargins;
@@ -20,7 +21,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 
-/** The whole of a tolerance study but for the single builds. Only {@code seconds} differs between runs. */
+/** The whole of a tolerance study but for the single builds. The same study gives the same document, whenever and wherever it runs. */
 record ToleranceDocument(
         int formatVersion,
         ResultDocument.Program program,
@@ -33,9 +34,8 @@ record ToleranceDocument(
         List<Line> requirements,
         Yield yield,
         Loosest loosest,
-        List<String> notModelled,
-        double seconds) {
-    private static final int FORMAT_VERSION = 1;
+        List<String> notModelled) {
+    private static final int FORMAT_VERSION = 2;
 
     static ToleranceDocument of(ToleranceResult result, String version) {
         return new ToleranceDocument(
@@ -52,8 +52,7 @@ record ToleranceDocument(
                         .toList(),
                 Yield.of(result.yield()),
                 result.loosest().map(Loosest::of).orElse(null),
-                Cautions.NOT_MODELLED,
-                result.seconds());
+                Cautions.NOT_MODELLED);
     }
 
     /** What deviates. */
@@ -159,15 +158,24 @@ record ToleranceDocument(
         }
     }
 
-    /** The loosest common factor on the tolerances. */
-    record Loosest(
-            double factor, @JsonProperty("too_loose") Double beyond, int builds, int allowedToFail, boolean stopped) {
-        private static Loosest of(LoosestFactor loosest) {
+    /** The loosest common factors on the tolerances. */
+    record Loosest(Factor estimate, Factor proved) {
+        private static Loosest of(LoosestFactors loosest) {
             return new Loosest(
+                    Factor.of(loosest.estimate()),
+                    loosest.proved().map(Factor::of).orElse(null));
+        }
+    }
+
+    /** A common factor on the tolerances, with what is known of the yield there. */
+    record Factor(
+            double factor, @JsonProperty("too_loose") Double beyond, int allowedToFail, Yield yield, boolean stopped) {
+        private static Factor of(LoosestFactor loosest) {
+            return new Factor(
                     loosest.factor(),
                     EstimateDocument.finite(loosest.beyond()),
-                    loosest.builds(),
                     loosest.allowed(),
+                    Yield.of(loosest.yield()),
                     loosest.stopped());
         }
     }

@@ -1,7 +1,7 @@
 package darkrim.study.advice;
 
 import darkrim.study.CheckResult;
-import darkrim.study.MarginFigure;
+import darkrim.study.RequirementMargin;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,18 +14,19 @@ import java.util.Optional;
  * @param slopes for each requirement that does not pass and each dimension, where both are known
  * @param changes for each requirement that does not pass and each dimension, the smallest change either way that makes it hold
  * @param proposal values that fulfil all requirements, if any were found
- * @param exclusion two requirements that exclude each other within the ranges, as far as the changes of sides along the axes tell, where no
- *     proposal was found
+ * @param nearest values that come nearest, where no proposal was found
+ * @param exclusion two requirements that exclude each other within the ranges, as far as a straight-line model at the nearest values tells
  * @param blackness how black each finish must be, as written
  * @param stopped whether the work was stopped before it was done
  */
 public record Advice(
         CheckResult before,
-        List<MarginFigure> margins,
+        List<RequirementMargin> margins,
         List<FreeDimension> dimensions,
         List<Slope> slopes,
         List<SmallestChange> changes,
         Optional<Proposal> proposal,
+        Optional<Nearest> nearest,
         Optional<Exclusion> exclusion,
         List<Blackness> blackness,
         boolean stopped) {
@@ -39,9 +40,7 @@ public record Advice(
     }
 
     /** The requirements that do not pass as written, in the order of the layout. */
-    public List<MarginFigure> wanting() {
-        return margins.stream()
-                .filter(figure -> figure.verdict() != darkrim.verdict.Verdict.PASS)
-                .toList();
+    public List<RequirementMargin> wanting() {
+        return margins.stream().filter(figure -> !figure.holds()).toList();
     }
 }

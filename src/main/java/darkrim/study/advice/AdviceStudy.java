@@ -7,14 +7,13 @@ import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.Effort;
 import darkrim.study.LayoutFamily;
-import darkrim.study.MarginFigure;
-import darkrim.study.MarginFigures;
 import darkrim.study.MarginScope;
+import darkrim.study.RequirementMargin;
 import darkrim.verdict.Plan;
-import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,11 +28,6 @@ import java.util.concurrent.Callable;
  * number of threads.
  */
 public final class AdviceStudy {
-    private static final int HALVINGS = 5;
-    private static final int FEW_HALVINGS = 3;
-    /** Rounds from a new start, where the first leads to nothing. */
-    private static final int MORE_ROUNDS = 2;
-
     private final LayoutFamily family;
     private final AdviceSettings settings;
     private final Watch watch;
@@ -67,47 +61,77 @@ public final class AdviceStudy {
      */
     public Advice run() throws UnusableInput {
         CheckResult before = check(Map.of());
-        List<MarginFigure> margins = MarginFigures.of(before);
+        List<RequirementMargin> margins = RequirementMargin.of(before);
         Set<String> wanting = new LinkedHashSet<>();
-        margins.stream()
-                .filter(figure -> figure.verdict() != Verdict.PASS)
-                .forEach(figure -> wanting.add(figure.requirement()));
+        margins.stream().filter(figure -> !figure.holds()).forEach(figure -> wanting.add(figure.requirement()));
         List<Blackness> blackness = Blackness.of(before);
         if (wanting.isEmpty() || watch.stop()) {
-            return advice(before, margins, List.of(), List.of(), Optional.empty(), Optional.empty(), blackness);
+            return nothing(before, margins, blackness);
         }
         try (Workers workers = new Workers(settings.threads())) {
             Map<String, Double> start = new LinkedHashMap<>();
             dimensions.forEach(each -> start.put(each.name(), each.value()));
             Trial atStart = trials.at(start, requirements);
             if (atStart.stopped()) {
-                return advice(before, margins, List.of(), List.of(), Optional.empty(), Optional.empty(), blackness);
-            }
-            List<Flip> flips = flips(workers, start, atStart, HALVINGS);
-            Search search = search(workers, start, atStart, flips);
-            Optional<Proposal> proposal = Optional.empty();
-            if (search.passing.isPresent() && !watch.stop()) {
-                proposal = Optional.of(proposal(search.passing.get()));
+                return nothing(before, margins, blackness);
             }
             // What a short look takes to hold changes sides the wrong way.
             List<String> failing =
                     wanting.stream().filter(each -> !atStart.holds(each)).toList();
+            List<FreeDimension> reachable = reachable(workers, start);
+            List<Flip> flips = flips(workers, reachable, start, failing);
+            JointSearch.Found found = search(workers, reachable, start, atStart, flips);
+            Optional<Map<String, Double>> passing = found.holds() && !watch.stop()
+                    ? new Rounding(dimensions).of(found.nearest().values(), values -> passes(found, values))
+                    : Optional.empty();
+            Optional<Proposal> proposal = Optional.empty();
+            if (passing.isPresent() && !watch.stop()) {
+                proposal = Optional.of(proposal(passing.get()));
+            }
             List<SmallestChange> changes = changes(workers, failing, flips);
             List<Slope> slopes = slopes(workers, before, wanting);
-            return advice(before, margins, slopes, changes, proposal, search.exclusion, blackness);
+            return new Advice(
+                    before,
+                    margins,
+                    dimensions,
+                    slopes,
+                    changes,
+                    proposal,
+                    proposal.isPresent() || watch.stop() ? Optional.empty() : Optional.of(nearest(found)),
+                    found.exclusion(),
+                    blackness,
+                    watch.stop());
         }
     }
 
-    private Advice advice(
-            CheckResult before,
-            List<MarginFigure> margins,
-            List<Slope> slopes,
-            List<SmallestChange> changes,
-            Optional<Proposal> proposal,
-            Optional<Exclusion> exclusion,
-            List<Blackness> blackness) {
-        boolean stopped = watch.stop() || before.judgement().stopped();
-        return new Advice(before, margins, dimensions, slopes, changes, proposal, exclusion, blackness, stopped);
+    private Advice nothing(CheckResult before, List<RequirementMargin> margins, List<Blackness> blackness) {
+        return new Advice(
+                before,
+                margins,
+                dimensions,
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                blackness,
+                watch.stop() || before.judgement().stopped());
+    }
+
+    private Nearest nearest(JointSearch.Found found) {
+        Map<String, Double> values = found.nearest().values();
+        Trial there = trials.at(values, requirements);
+        return new Nearest(
+                changed(values),
+                requirements.stream().filter(each -> !there.holds(each)).toList());
+    }
+
+    private Map<String, Double> changed(Map<String, Double> values) {
+        Map<String, Double> changed = new LinkedHashMap<>();
+        dimensions.stream()
+                .filter(each -> values.get(each.name()) != each.value())
+                .forEach(each -> changed.put(each.name(), values.get(each.name())));
+        return changed;
     }
 
     private CheckResult check(Map<String, Double> chosen) throws UnusableInput {
@@ -118,58 +142,58 @@ public final class AdviceStudy {
     }
 
     private Proposal proposal(Map<String, Double> values) throws UnusableInput {
-        Map<String, Double> changed = new LinkedHashMap<>();
-        double sum = 0;
-        for (FreeDimension each : dimensions) {
-            double value = values.get(each.name());
-            if (value != each.value()) {
-                changed.put(each.name(), value);
-                sum += Math.abs(value - each.value()) / each.scale();
-            }
-        }
-        return new Proposal(changed, sum, check(changed));
+        Map<String, Double> changed = changed(values);
+        CheckResult then = check(changed);
+        return new Proposal(changed, new PenaltyStep(dimensions).change(values), then, RequirementMargin.of(then));
     }
 
-    private List<Flip> flips(Workers workers, Map<String, Double> start, Trial atStart, int halvings) {
-        List<Callable<List<Flip>>> tasks = new ArrayList<>();
-        AxisSearch search = new AxisSearch(trials, start, requirements, atStart, halvings);
+    /** The dimensions, each no farther than a layout is possible. */
+    private List<FreeDimension> reachable(Workers workers, Map<String, Double> start) {
+        List<Callable<List<FreeDimension>>> tasks = new ArrayList<>();
         for (FreeDimension each : dimensions) {
+            tasks.add(() -> List.of(new AxisSearch(trials, start, List.of()).possible(each)));
+        }
+        return done(workers, "looking for what can be built", tasks);
+    }
+
+    /** Where requirements that fail begin to hold along the axes through some values. */
+    private List<Flip> flips(
+            Workers workers, List<FreeDimension> reachable, Map<String, Double> from, Collection<String> failing) {
+        List<Callable<List<Flip>>> tasks = new ArrayList<>();
+        AxisSearch search = new AxisSearch(trials, from, failing);
+        for (FreeDimension each : reachable) {
             tasks.add(() -> search.along(each, true));
             tasks.add(() -> search.along(each, false));
         }
         return done(workers, "moving one dimension at a time", tasks);
     }
 
-    /** What a search for all requirements together came to. */
-    private record Search(Optional<Map<String, Double>> passing, Optional<Exclusion> exclusion) {}
-
-    private Search search(Workers workers, Map<String, Double> start, Trial atStart, List<Flip> flips) {
-        JointSearch joint = new JointSearch(dimensions, requirements, trials);
-        LinearStep step = new LinearStep(dimensions, start, holds(atStart), flips);
-        watch.progress("changing all dimensions together", 0, MORE_ROUNDS + 1);
-        JointSearch.Found found = joint.from(step, start);
-        for (int round = 1; round <= MORE_ROUNDS && found.passing().isEmpty() && !watch.stop(); round++) {
-            Map<String, Double> nearest = found.nearest();
-            if (nearest.equals(start)) {
-                break;
+    private JointSearch.Found search(
+            Workers workers,
+            List<FreeDimension> reachable,
+            Map<String, Double> start,
+            Trial atStart,
+            List<Flip> flips) {
+        Standings standings = new Standings(trials);
+        Standing first = standings.at(start, false);
+        Map<String, Double> allowed = new LinkedHashMap<>();
+        for (Requirement each : family.written().requirements()) {
+            double room = first.room(each.name());
+            if (each.condition() instanceof Requirement.PupilSeen && atStart.holds(each.name()) && room < 0) {
+                allowed.put(each.name(), -room);
             }
-            Trial there = trials.at(nearest, requirements);
-            if (there.stopped() || !there.possible()) {
-                break;
-            }
-            List<Flip> again = flips(workers, nearest, there, FEW_HALVINGS);
-            watch.progress("changing all dimensions together", round, MORE_ROUNDS + 1);
-            found = joint.from(new LinearStep(dimensions, nearest, holds(there), again), nearest);
         }
-        return new Search(
-                found.passing(),
-                found.passing().isPresent() || watch.stop() ? Optional.empty() : step.exclusion(requirements));
+        JointSearch.Sides sides = (from, failing) ->
+                new Planes(reachable, from, from.equals(start) ? flips : flips(workers, reachable, from, failing));
+        return new JointSearch(reachable, standings, sides, allowed, workers, watch).from(first);
     }
 
-    private static Map<String, Boolean> holds(Trial trial) {
-        Map<String, Boolean> holds = new LinkedHashMap<>(trial.holds());
-        holds.put(Flip.GEOMETRY, true);
-        return holds;
+    /** Whether values hold in a short look, and not by a hair. */
+    private boolean passes(JointSearch.Found found, Map<String, Double> values) {
+        Trial trial = trials.at(values, requirements);
+        return !trial.stopped()
+                && trial.holdsAll(requirements)
+                && found.measure().isRoomy(values);
     }
 
     private List<SmallestChange> changes(Workers workers, List<String> failing, List<Flip> flips) {
@@ -186,14 +210,14 @@ public final class AdviceStudy {
     }
 
     private SmallestChange change(FreeDimension dimension, Flip flip) {
-        List<MarginFigure> effects = trials.check(
+        List<RequirementMargin> effects = trials.check(
                         Map.of(dimension.name(), flip.far()),
                         Set.copyOf(requirements),
                         MarginScope.REQUIREMENTS,
                         settings.seed(),
                         Trials.BATCHES)
                 .filter(result -> !watch.stop())
-                .map(MarginFigures::of)
+                .map(RequirementMargin::of)
                 .orElse(List.of());
         return new SmallestChange(flip.requirement(), dimension.name(), dimension.value(), flip.far(), effects);
     }

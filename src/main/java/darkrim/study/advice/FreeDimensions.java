@@ -40,8 +40,12 @@ final class FreeDimensions {
             }
         }
         if (free.isEmpty()) {
+            boolean kept = named.values().stream().anyMatch(each -> !isFormula(each));
             throw new UnusableAdvice(
-                    "no dimension is left to change, expected at least one named dimension that is a plain value");
+                    kept
+                            ? "every dimension that could change is kept, expected at least one without '--keep'"
+                            : "the layout has no dimension that could change, expected at least one under 'dimensions:' that"
+                                    + " is a plain value");
         }
         return free;
     }

@@ -1,7 +1,9 @@
 package darkrim.study.advice;
 
 import darkrim.study.CheckResult;
+import darkrim.study.RequirementMargin;
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -9,12 +11,15 @@ import java.util.TreeMap;
  * Values that fulfil all requirements, as a full check found.
  *
  * @param values the dimensions that change, with their values in mm, degrees or plain
- * @param scaledChange sum over the dimensions of change over scale, 1 mm or 1 deg
+ * @param scaledChange sum over the dimensions of change over scale
  * @param check the full check of the layout with these values
+ * @param margins the margin of each requirement with these values, in the order of the layout
  */
-public record Proposal(Map<String, Double> values, double scaledChange, CheckResult check) {
-    /** Copies the map, sorted by name. */
+public record Proposal(
+        Map<String, Double> values, double scaledChange, CheckResult check, List<RequirementMargin> margins) {
+    /** Copies the collections, the map sorted by name. */
     public Proposal {
         values = Collections.unmodifiableMap(new TreeMap<>(values));
+        margins = List.copyOf(margins);
     }
 }

@@ -2,9 +2,9 @@ package darkrim.study.advice;
 
 import darkrim.layout.Requirement;
 import darkrim.study.CheckResult;
-import darkrim.study.MarginFigure;
-import darkrim.study.MarginFigures;
 import darkrim.study.MarginScope;
+import darkrim.study.MarginUnit;
+import darkrim.study.RequirementMargin;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import java.util.ArrayList;
@@ -22,9 +22,9 @@ import java.util.TreeMap;
  */
 final class SlopeSearch {
     /** Step for exact margins, a share of the scale. */
-    private static final double EXACT_STEP = 0.01;
+    private static final double EXACT_STEP = 0.05;
     /** Step for sampled ones. */
-    private static final double SAMPLED_STEP = 0.05;
+    private static final double SAMPLED_STEP = 1;
 
     private static final int PAIRS = 6;
     private static final int BATCHES = 2;
@@ -66,24 +66,24 @@ final class SlopeSearch {
         double step = EXACT_STEP * dimension.scale();
         double low = Math.max(dimension.least(), dimension.value() - step);
         double high = Math.min(dimension.most(), dimension.value() + step);
-        Map<String, MarginFigure> below = margins(dimension, low);
-        Map<String, MarginFigure> above = margins(dimension, high);
+        Map<String, RequirementMargin> below = margins(dimension, low);
+        Map<String, RequirementMargin> above = margins(dimension, high);
         for (String requirement : exact) {
-            MarginFigure one = below.get(requirement);
-            MarginFigure two = above.get(requirement);
+            RequirementMargin one = below.get(requirement);
+            RequirementMargin two = above.get(requirement);
             if (one != null && two != null && !Double.isNaN(one.margin()) && !Double.isNaN(two.margin())) {
                 double slope = (two.margin() - one.margin()) / (high - low);
-                slopes.add(new Slope(requirement, dimension.name(), slope, 0, true));
+                slopes.add(new Slope(requirement, dimension.name(), slope, 0, MarginUnit.MILLIMETRES));
             }
         }
     }
 
-    private Map<String, MarginFigure> margins(FreeDimension dimension, double value) {
-        Map<String, MarginFigure> found = new TreeMap<>();
+    private Map<String, RequirementMargin> margins(FreeDimension dimension, double value) {
+        Map<String, RequirementMargin> found = new TreeMap<>();
         trials.check(Map.of(dimension.name(), value), exact, MarginScope.REQUIREMENTS, Optional.empty(), 1)
                 .filter(result -> !result.judgement().stopped())
-                .ifPresent(
-                        result -> MarginFigures.of(result).forEach(figure -> found.put(figure.requirement(), figure)));
+                .ifPresent(result ->
+                        RequirementMargin.of(result).forEach(figure -> found.put(figure.requirement(), figure)));
         return found;
     }
 
@@ -109,7 +109,7 @@ final class SlopeSearch {
         double error = Math.sqrt(squares / (PAIRS - 1) / PAIRS);
         return Double.isNaN(mean)
                 ? Optional.empty()
-                : Optional.of(new Slope(requirement, dimension.name(), mean, error, false));
+                : Optional.of(new Slope(requirement, dimension.name(), mean, error, MarginUnit.RELATIVE_IRRADIANCE));
     }
 
     private double value(FreeDimension dimension, double value, String requirement, String where, int pair) {

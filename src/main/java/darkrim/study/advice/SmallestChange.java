@@ -1,6 +1,6 @@
 package darkrim.study.advice;
 
-import darkrim.study.MarginFigure;
+import darkrim.study.RequirementMargin;
 import java.util.List;
 
 /**
@@ -12,7 +12,8 @@ import java.util.List;
  * @param to the nearest value at which the requirement was found to hold
  * @param effects verdict and margin of every requirement there, in the order of the layout; empty if the work was stopped
  */
-public record SmallestChange(String requirement, String dimension, double from, double to, List<MarginFigure> effects) {
+public record SmallestChange(
+        String requirement, String dimension, double from, double to, List<RequirementMargin> effects) {
     /** Copies the list. */
     public SmallestChange {
         effects = List.copyOf(effects);

@@ -5,6 +5,7 @@ import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.FinishSpec;
 import darkrim.layout.Layout;
 import darkrim.layout.Requirement;
+import darkrim.light.Estimate;
 import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.Effort;
@@ -34,7 +35,10 @@ final class Trials {
     /** A sampled value counts as good when it is below the limit by as many standard errors, and by a reserve. */
     private static final double ERRORS = 3;
 
-    private static final double RESERVE = 0.9;
+    private static final double KEPT = 0.9;
+
+    /** Share of a limit that is kept free. */
+    static final double RESERVE = 1 - KEPT;
 
     private final LayoutFamily family;
     private final Optional<Long> seed;
@@ -48,6 +52,10 @@ final class Trials {
 
     LayoutFamily family() {
         return family;
+    }
+
+    Optional<Long> seed() {
+        return seed;
     }
 
     boolean stopped() {
@@ -133,10 +141,14 @@ final class Trials {
     private static boolean inReserve(RequirementResult result, Outcome outcome) {
         if (outcome.evidence() instanceof Evidence.Sampled sampled
                 && result.requirement().condition() instanceof Requirement.AtMost most) {
-            double error = sampled.estimate().standardError();
-            return sampled.estimate().mean() + ERRORS * error <= RESERVE * most.limit();
+            return reserve(sampled.estimate(), most.limit()) >= 0;
         }
         return outcome.verdict() == Verdict.PASS;
+    }
+
+    /** How far a sampled value is below a limit for certain and with a reserve, as a share of the limit. */
+    static double reserve(Estimate estimate, double limit) {
+        return KEPT - (estimate.mean() + ERRORS * estimate.standardError()) / limit;
     }
 
     /** Passes a wish to stop on, and no progress. */

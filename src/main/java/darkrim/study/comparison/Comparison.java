@@ -14,6 +14,7 @@ import java.util.List;
  * @param finishes finishes that differ, are new or gone
  * @param partsAdded names of parts only in the second
  * @param partsGone names of parts only in the first
+ * @param partsChanged parts in both whose surfaces differ
  * @param surfaces surfaces that are new, gone, moved, of another size or finish
  * @param requirements every requirement of either
  * @param paths every light path of either that some sample found, those that differ first
@@ -26,6 +27,7 @@ public record Comparison(
         List<Changed<FinishSpec>> finishes,
         List<String> partsAdded,
         List<String> partsGone,
+        List<PartChange> partsChanged,
         List<SurfaceChange> surfaces,
         List<RequirementChange> requirements,
         List<PathChange> paths,
@@ -36,6 +38,7 @@ public record Comparison(
         finishes = List.copyOf(finishes);
         partsAdded = List.copyOf(partsAdded);
         partsGone = List.copyOf(partsGone);
+        partsChanged = List.copyOf(partsChanged);
         surfaces = List.copyOf(surfaces);
         requirements = List.copyOf(requirements);
         paths = List.copyOf(paths);

@@ -8,9 +8,8 @@ import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.Effort;
 import darkrim.study.LayoutFamily;
-import darkrim.study.MarginFigure;
-import darkrim.study.MarginFigures;
 import darkrim.study.MarginScope;
+import darkrim.study.RequirementMargin;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
@@ -64,6 +63,9 @@ public final class ComparisonStudy {
         }
         Layout one = before.layout();
         Layout two = after.layout();
+        List<SurfaceChange> surfaces = LayoutDifferences.surfaces(before.scene(), after.scene());
+        List<String> onlyInOne = new ArrayList<>(LayoutDifferences.partsOnlyIn(two, one));
+        onlyInOne.addAll(LayoutDifferences.partsOnlyIn(one, two));
         return new Comparison(
                 before,
                 after,
@@ -71,7 +73,8 @@ public final class ComparisonStudy {
                 LayoutDifferences.finishes(one, two),
                 LayoutDifferences.partsOnlyIn(two, one),
                 LayoutDifferences.partsOnlyIn(one, two),
-                LayoutDifferences.surfaces(before.scene(), after.scene()),
+                PartChange.of(surfaces, onlyInOne),
+                surfaces,
                 requirements(before, after),
                 paths,
                 watch.stop()
@@ -85,8 +88,8 @@ public final class ComparisonStudy {
     }
 
     private static List<RequirementChange> requirements(CheckResult before, CheckResult after) {
-        List<MarginFigure> first = MarginFigures.of(before);
-        List<MarginFigure> second = MarginFigures.of(after);
+        List<RequirementMargin> first = RequirementMargin.of(before);
+        List<RequirementMargin> second = RequirementMargin.of(after);
         Map<String, Requirement> one = asked(before);
         Map<String, Requirement> two = asked(after);
         Set<String> names = new LinkedHashSet<>(one.keySet());
@@ -111,7 +114,7 @@ public final class ComparisonStudy {
         return asked;
     }
 
-    private static Optional<MarginFigure> named(List<MarginFigure> figures, String name) {
+    private static Optional<RequirementMargin> named(List<RequirementMargin> figures, String name) {
         return figures.stream()
                 .filter(figure -> figure.requirement().equals(name))
                 .findFirst();

@@ -33,7 +33,7 @@ final class LayoutDifferences {
         return changed(
                 before.finishes(),
                 after.finishes(),
-                (one, two) -> one.diffuse() == two.diffuse() && one.mirror() == two.mirror());
+                (one, two) -> one.reflection().equals(two.reflection()));
     }
 
     /** Names of parts of one layout that the other has not. */

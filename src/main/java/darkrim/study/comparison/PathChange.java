@@ -1,11 +1,13 @@
 package darkrim.study.comparison;
 
+import darkrim.light.Reflector;
+
 /**
  * A light path, from the pupil by one surface to a receiver, before and after.
  *
  * @param receiver name of the receiver
  * @param via name of the surface that reflects
- * @param mirror whether by the mirror part of its finish; otherwise by the diffuse part
+ * @param part the part of its finish
  * @param before relative irradiance that it gives in the first layout; 0 where no sample found it
  * @param after likewise in the second
  * @param errorBefore standard error
@@ -18,7 +20,7 @@ package darkrim.study.comparison;
 public record PathChange(
         String receiver,
         String via,
-        boolean mirror,
+        Reflector.Part part,
         double before,
         double after,
         double errorBefore,

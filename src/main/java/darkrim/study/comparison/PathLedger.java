@@ -8,10 +8,13 @@ import darkrim.light.Tally;
 import darkrim.light.Transport;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
+import darkrim.study.Change;
+import darkrim.study.SurfaceValue;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -20,7 +23,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.hipparchus.distribution.continuous.TDistribution;
 
 /**
  * Compares light paths of two scenes. Each receiver gets independent batches of samples, in both scenes with the same random numbers; the
@@ -31,6 +33,8 @@ final class PathLedger {
     private static final int PAIRS = 16;
     private static final int SAMPLES = 4096;
     private static final String STEP = "comparing light paths";
+
+    private static final SurfaceValue NONE = SurfaceValue.exact(0);
 
     private final Transport before;
     private final Transport after;
@@ -48,7 +52,7 @@ final class PathLedger {
         this.risk = risk;
     }
 
-    private record Path(String receiver, String via, boolean mirror) {}
+    private record Path(String receiver, String via, Reflector.Part part) {}
 
     /** Means of the batches of one path in both scenes. */
     private static final class Batches {
@@ -95,7 +99,7 @@ final class PathLedger {
                 for (Map.Entry<Reflector, Estimate> by : tally.by().entrySet()) {
                     String via = scene.surfaces().get(by.getKey().surface()).name();
                     Batches batches = found.computeIfAbsent(
-                            new Path(receiver, via, by.getKey().mirror()), path -> new Batches());
+                            new Path(receiver, via, by.getKey().part()), path -> new Batches());
                     (second ? batches.after : batches.before)[i] = by.getValue().mean();
                 }
             }
@@ -104,35 +108,32 @@ final class PathLedger {
     }
 
     private PathChange change(Path path, Batches batches, int compared) {
-        double[] differences = new double[PAIRS];
-        for (int i = 0; i < PAIRS; i++) {
-            differences[i] = batches.after[i] - batches.before[i];
-        }
-        double difference = mean(differences);
-        double error = error(differences);
+        SurfaceValue one =
+                SurfaceValue.mean(Arrays.stream(batches.before).boxed().toList());
+        SurfaceValue two =
+                SurfaceValue.mean(Arrays.stream(batches.after).boxed().toList());
+        Change change = two.changeFrom(one);
         // Where a surface is not there at all, a path by it is new or gone for certain.
         boolean certain = !both(path.receiver) || !both(path.via);
-        double chance = certain ? 0 : Math.min(1, compared * probability(difference, error));
-        double one = mean(batches.before);
-        double two = mean(batches.after);
+        double chance = certain ? 0 : Math.min(1, compared * change.chance());
         PathChange.Kind kind = PathChange.Kind.ALIKE;
         if (chance <= risk) {
-            kind = one == 0
+            kind = one.value() == 0
                     ? PathChange.Kind.NEW
-                    : two == 0
+                    : two.value() == 0
                             ? PathChange.Kind.GONE
-                            : difference > 0 ? PathChange.Kind.STRONGER : PathChange.Kind.WEAKER;
+                            : change.value() > 0 ? PathChange.Kind.STRONGER : PathChange.Kind.WEAKER;
         }
         return new PathChange(
                 path.receiver,
                 path.via,
-                path.mirror,
-                one,
-                two,
-                error(batches.before),
-                error(batches.after),
-                difference,
-                error,
+                path.part,
+                one.value(),
+                two.value(),
+                one.changeFrom(NONE).standardError(),
+                two.changeFrom(NONE).standardError(),
+                change.value(),
+                change.standardError(),
                 chance,
                 kind);
     }
@@ -140,30 +141,6 @@ final class PathLedger {
     private boolean both(String surface) {
         return before.scene().surface(surface).isPresent()
                 && after.scene().surface(surface).isPresent();
-    }
-
-    private static double probability(double difference, double error) {
-        if (difference == 0) {
-            return 1;
-        }
-        return error == 0 ? 0 : 2 * new TDistribution(PAIRS - 1).cumulativeProbability(-Math.abs(difference) / error);
-    }
-
-    private static double mean(double[] values) {
-        double sum = 0;
-        for (double value : values) {
-            sum += value;
-        }
-        return sum / values.length;
-    }
-
-    private static double error(double[] values) {
-        double mean = mean(values);
-        double squares = 0;
-        for (double value : values) {
-            squares += (value - mean) * (value - mean);
-        }
-        return Math.sqrt(squares / (values.length - 1) / values.length);
     }
 
     /** Receivers that requirements name, in order. */

@@ -1,6 +1,7 @@
 package darkrim.study.comparison;
 
-import darkrim.study.MarginFigure;
+import darkrim.study.MarginUnit;
+import darkrim.study.RequirementMargin;
 import darkrim.verdict.Verdict;
 import java.util.Optional;
 
@@ -13,7 +14,7 @@ import java.util.Optional;
  * @param alike whether both ask the same of the same pattern of surfaces; so too where one does not ask at all
  */
 public record RequirementChange(
-        String name, Optional<MarginFigure> before, Optional<MarginFigure> after, boolean alike) {
+        String name, Optional<RequirementMargin> before, Optional<RequirementMargin> after, boolean alike) {
     /** Margins differ when they do by more than the errors of their search, mm. */
     private static final double ROUNDING = 1e-6;
     /** Sampled margins differ when they do by more standard errors (1 in 1000, two-sided). */
@@ -34,8 +35,8 @@ public record RequirementChange(
         if (after.isEmpty()) {
             return Judgement.CANNOT_TELL;
         }
-        Verdict then = after.get().verdict();
-        Verdict first = before.map(MarginFigure::verdict).orElse(Verdict.PASS);
+        Verdict then = after.get().verdict().orElseThrow();
+        Verdict first = before.flatMap(RequirementMargin::verdict).orElse(Verdict.PASS);
         if (!alike) {
             return Judgement.CANNOT_TELL;
         }
@@ -52,10 +53,10 @@ public record RequirementChange(
     }
 
     private boolean failsByMore() {
-        MarginFigure one = before.orElseThrow();
-        MarginFigure two = after.orElseThrow();
+        RequirementMargin one = before.orElseThrow();
+        RequirementMargin two = after.orElseThrow();
         double error = Math.sqrt(one.standardError() * one.standardError() + two.standardError() * two.standardError());
-        double least = one.millimetres() ? ROUNDING : ERRORS * error;
+        double least = one.unit() == MarginUnit.MILLIMETRES ? ROUNDING : ERRORS * error;
         return one.margin() - two.margin() > least;
     }
 }

@@ -2,10 +2,12 @@ package darkrim.study.spark;
 
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.mesh.MeshFiles;
+import darkrim.layout.SideFiles;
 import darkrim.study.LayoutFamily;
 import darkrim.study.PointCheck;
 import darkrim.study.PointSettings;
 import java.io.Serializable;
+import java.util.HashMap;
 import java.util.Optional;
 
 /** How points are checked, as it travels to each executor once: the bytes of the layout, its meshes, the seed and how points are checked. */
@@ -15,6 +17,7 @@ final class SentStudy implements Serializable {
     private final String name;
     private final byte[] layout;
     private final MeshFiles meshes;
+    private final HashMap<String, byte[]> files;
     private final Long seed;
     private final PointSettings settings;
     /** Made where it arrives, for all points that are worked out there. */
@@ -24,6 +27,7 @@ final class SentStudy implements Serializable {
         this.name = check.family().name();
         this.layout = check.family().content();
         this.meshes = check.family().meshes();
+        this.files = new HashMap<>(check.family().sideFiles());
         this.seed = check.seed().orElse(null);
         this.settings = check.settings();
     }
@@ -32,7 +36,10 @@ final class SentStudy implements Serializable {
     synchronized PointCheck check() {
         if (check == null) {
             try {
-                check = new PointCheck(LayoutFamily.of(name, layout, meshes), Optional.ofNullable(seed), settings);
+                check = new PointCheck(
+                        LayoutFamily.of(name, layout, SideFiles.known(name, files, meshes)),
+                        Optional.ofNullable(seed),
+                        settings);
             } catch (UnusableInput changed) {
                 throw new IllegalStateException("a layout that could be used here cannot be used there", changed);
             }

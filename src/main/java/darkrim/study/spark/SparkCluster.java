@@ -1,13 +1,12 @@
 package darkrim.study.spark;
 
 import darkrim.study.InOrder;
+import darkrim.study.Point;
 import darkrim.study.PointCheck;
 import darkrim.study.PointResult;
 import darkrim.study.PointWorkers;
 import darkrim.study.WorkersLost;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -84,8 +83,7 @@ public final class SparkCluster implements PointWorkers {
     }
 
     @Override
-    public int work(
-            PointCheck check, List<Map<String, Double>> points, Consumer<PointResult> results, BooleanSupplier stop)
+    public int work(PointCheck check, List<Point> points, Consumer<PointResult> results, BooleanSupplier stop)
             throws WorkersLost {
         if (points.isEmpty()) {
             return 0;
@@ -116,15 +114,13 @@ public final class SparkCluster implements PointWorkers {
         }
     }
 
-    private SimpleFutureAction<BoxedUnit> submit(List<Map<String, Double>> points, PointTask task, Arrivals arrivals) {
-        List<Map<String, Double>> sent =
-                points.stream().<Map<String, Double>>map(TreeMap::new).toList();
-        List<Object> all = IntStream.range(0, sent.size())
+    private SimpleFutureAction<BoxedUnit> submit(List<Point> points, PointTask task, Arrivals arrivals) {
+        List<Object> all = IntStream.range(0, points.size())
                 .<Object>mapToObj(Integer::valueOf)
                 .toList();
         SimpleFutureAction<BoxedUnit> job = spark.sc()
                 .submitJob(
-                        spark.parallelize(sent, sent.size()).rdd(),
+                        spark.parallelize(points, points.size()).rdd(),
                         task,
                         CollectionConverters.asScala(all).toSeq(),
                         arrivals,

@@ -1,10 +1,12 @@
 package darkrim.study.sweep;
 
+import darkrim.study.Point;
 import darkrim.study.PointCheck;
 import darkrim.study.PointResult;
 import darkrim.study.PointWorkers;
 import darkrim.study.UnusableStudy;
 import darkrim.study.WorkersLost;
+import darkrim.study.journal.StudyRecord;
 import darkrim.verdict.Watch;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -29,7 +31,7 @@ final class PointRun {
     private final PointCheck check;
     private final double confidence;
     private final PointWorkers workers;
-    private final SweepRecord record;
+    private final StudyRecord<SweepPoint> record;
     private final Watch watch;
     private final List<SweepPoint> points = new ArrayList<>();
     private final Map<Integer, PointResult> remembered = new LinkedHashMap<>();
@@ -50,7 +52,7 @@ final class PointRun {
      * @param record keeps them
      * @param watch hears how far it is
      */
-    PointRun(PointCheck check, double confidence, PointWorkers workers, SweepRecord record, Watch watch) {
+    PointRun(PointCheck check, double confidence, PointWorkers workers, StudyRecord<SweepPoint> record, Watch watch) {
         this.check = check;
         this.confidence = confidence;
         this.workers = workers;
@@ -91,11 +93,11 @@ final class PointRun {
     }
 
     private int work(List<Task> tasks) throws WorkersLost, IOException {
-        List<Map<String, Double>> chosen = tasks.stream().map(Task::chosen).toList();
+        List<Point> asked = tasks.stream().map(task -> Point.of(task.chosen())).toList();
         int before = points.size();
         try {
             return workers.work(
-                    check, chosen, result -> finished(tasks.get(points.size() - before), result), watch::stop);
+                    check, asked, result -> finished(tasks.get(points.size() - before), result), watch::stop);
         } catch (UncheckedIOException notKept) {
             throw notKept.getCause();
         }

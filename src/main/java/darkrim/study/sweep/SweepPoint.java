@@ -18,6 +18,7 @@ import java.util.TreeMap;
  * @param comparedWith number of the point that it is compared with; empty where there is none
  * @param verdict what can be said of all requirements together; empty where no such layout exists
  * @param lines a line for each requirement, in the order of the layout; empty where no such layout exists
+ * @param warnings what deserves attention in this layout and is not said of the layout as written already; otherwise empty
  * @param impossible why no such layout exists; otherwise empty
  */
 public record SweepPoint(
@@ -26,6 +27,7 @@ public record SweepPoint(
         Optional<Integer> comparedWith,
         Optional<Verdict> verdict,
         List<RequirementLine> lines,
+        String warnings,
         String impossible) {
     /** Copies the collections. */
     public SweepPoint {
@@ -50,6 +52,7 @@ public record SweepPoint(
                 reference.map(Numbered::number),
                 result.verdict(),
                 lines,
+                result.warnings(),
                 result.impossible());
     }
 

@@ -34,11 +34,10 @@ public record SweepSettings(Design design, Optional<Long> seed, PointSettings po
         List<String> words = new ArrayList<>(List.of(
                 "Darkrim sweep in work",
                 "version " + version,
-                "layout SHA-256 " + family.written().source().sha256(),
+                family.identity(),
                 "seed " + seedFor(family),
                 "batches " + points.batches(),
                 "margins " + points.margins()));
-        words.addAll(family.meshes().hashes());
         words.addAll(design.words());
         return words;
     }

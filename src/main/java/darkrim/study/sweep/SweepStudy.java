@@ -7,6 +7,7 @@ import darkrim.study.LayoutFamily;
 import darkrim.study.PointWorkers;
 import darkrim.study.UnusableStudy;
 import darkrim.study.WorkersLost;
+import darkrim.study.journal.StudyRecord;
 import darkrim.verdict.Watch;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -49,7 +50,7 @@ public final class SweepStudy {
      * @throws UnusableInput if the layout cannot be used
      * @throws IOException if a point cannot be kept
      */
-    public SweepResult run(PointWorkers workers, SweepRecord record, Watch watch)
+    public SweepResult run(PointWorkers workers, StudyRecord<SweepPoint> record, Watch watch)
             throws WorkersLost, UnusableStudy, UnusableInput, IOException {
         Findings findings = new Findings();
         family.with(Map.of(), findings);

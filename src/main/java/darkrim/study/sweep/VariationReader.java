@@ -32,11 +32,21 @@ public final class VariationReader {
 
     private final LayoutFamily family;
     private final FileUnits units;
+    private final String forms;
 
     /**
      * @param family the layouts whose dimensions are named
      */
     public VariationReader(LayoutFamily family) {
+        this(family, FORMS);
+    }
+
+    /**
+     * @param family the layouts whose dimensions are named
+     * @param forms what is expected, for messages
+     */
+    public VariationReader(LayoutFamily family, String forms) {
+        this.forms = forms;
         this.family = family;
         this.units = FileUnits.of(family.name(), family.content());
     }
@@ -49,7 +59,7 @@ public final class VariationReader {
     public Variation read(String text) throws UnusableStudy {
         int equals = text.indexOf('=');
         if (equals < 0 || text.length() > LONGEST) {
-            throw new UnusableStudy("cannot read '" + Wording.shortened(text) + "', " + FORMS);
+            throw new UnusableStudy("cannot read '" + Wording.shortened(text) + "', " + forms);
         }
         String name = text.substring(0, equals).strip();
         String values = text.substring(equals + 1).strip();
@@ -116,7 +126,7 @@ public final class VariationReader {
         Matcher matcher = NUMBER.matcher(text.strip());
         if (!matcher.matches()) {
             throw new UnusableStudy("cannot read '" + Wording.shortened(text.strip()) + "' as a value of '"
-                    + dimension.name() + "', " + FORMS);
+                    + dimension.name() + "', " + forms);
         }
         BigDecimal number = new BigDecimal(matcher.group(1));
         BigDecimal inside = number.multiply(size(dimension, matcher.group(2)), MathContext.DECIMAL128);

@@ -1,12 +1,11 @@
 package darkrim.study.tolerance;
 
 import darkrim.study.PartOffset;
+import darkrim.study.Point;
 import darkrim.study.PointCheck;
-import darkrim.study.PointResult;
-import darkrim.study.RequirementMargin;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -17,23 +16,13 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param contributors what deviates
  */
 record DeviatingLayout(PointCheck check, List<Contributor> contributors) {
-    /** Verdicts with these deviations. */
-    PointResult check(List<Double> deviations) {
-        return check.at(chosen(deviations), moved(deviations));
+    /** The layout that a look is at. */
+    Point point(Look look) {
+        return new Point(chosen(look.deviations()), moved(look.deviations()), look.marginOf());
     }
 
-    /** The margin of a requirement with these deviations. */
-    RequirementMargin margin(List<Double> deviations, String requirement) {
-        return check.margin(chosen(deviations), moved(deviations), requirement);
-    }
-
-    /** No deviation anywhere. */
-    List<Double> asDrawn() {
-        return contributors.stream().map(each -> 0.0).toList();
-    }
-
-    private Map<String, Double> chosen(List<Double> deviations) {
-        Map<String, Double> chosen = new LinkedHashMap<>();
+    private SortedMap<String, Double> chosen(List<Double> deviations) {
+        SortedMap<String, Double> chosen = new TreeMap<>();
         for (int i = 0; i < contributors.size(); i++) {
             Contributor contributor = contributors.get(i);
             double deviation = deviations.get(i);
@@ -46,8 +35,8 @@ record DeviatingLayout(PointCheck check, List<Contributor> contributors) {
         return chosen;
     }
 
-    private Map<String, PartOffset> moved(List<Double> deviations) {
-        Map<String, PartOffset> moved = new LinkedHashMap<>();
+    private SortedMap<String, PartOffset> moved(List<Double> deviations) {
+        SortedMap<String, PartOffset> moved = new TreeMap<>();
         for (int i = 0; i < contributors.size(); i++) {
             Contributor contributor = contributors.get(i);
             double deviation = deviations.get(i);

@@ -14,9 +14,9 @@ import java.util.Optional;
  * @param requirements a line for each requirement, in the order of the layout
  * @param builds the sampled builds that were finished, in their order
  * @param yield what share of builds meets all requirements
- * @param loosest the loosest common factor on the tolerances; absent unless a yield is wanted
+ * @param loosest the loosest common factors on the tolerances; absent unless a yield is wanted
  * @param stopped whether it was stopped before it was done
- * @param seconds how long it took, s; the only part that differs between runs
+ * @param seconds how long this run took, s; the only part that differs between runs
  */
 public record ToleranceResult(
         CheckResult drawn,
@@ -25,7 +25,7 @@ public record ToleranceResult(
         List<RequirementTolerance> requirements,
         List<Build> builds,
         YieldInterval yield,
-        Optional<LoosestFactor> loosest,
+        Optional<LoosestFactors> loosest,
         boolean stopped,
         double seconds) {
     /** Copies the lists. */
@@ -37,15 +37,15 @@ public record ToleranceResult(
 
     /** Whether every requirement holds in the worst case that was found. */
     public Verdict worstVerdict() {
-        Verdict all = requirements.stream()
+        return requirements.stream()
                 .map(RequirementTolerance::worstVerdict)
                 .reduce(Verdict::and)
                 .orElse(Verdict.UNDECIDED);
-        return stopped && all == Verdict.PASS ? Verdict.UNDECIDED : all;
     }
 
     /** What the study is judged by: the yield where one is wanted, otherwise the worst case. */
     public Verdict verdict() {
-        return settings.wantedYield().map(yield::against).orElseGet(this::worstVerdict);
+        Verdict all = settings.wantedYield().map(yield::against).orElseGet(this::worstVerdict);
+        return stopped && all == Verdict.PASS ? Verdict.UNDECIDED : all;
     }
 }

@@ -3,15 +3,15 @@ package darkrim.study.tolerance;
 import darkrim.study.RequirementMargin;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BooleanSupplier;
 
 /**
  * Looks for the least margin of one requirement over the box of all tolerances. With few contributors every corner is looked at; with many
  * the corner that the slopes point to. From the worst place so far it goes on along one contributor at a time, in steps of the whole width
  * of the tolerance down to an eighth, and keeps each step that makes the margin less, so that a worst place inside the box is found too.
- * (Compass search: Kolda, Lewis, Torczon, SIAM Review 45, 2003.)
+ * (Compass search: Kolda, Lewis, Torczon, SIAM Review 45, 2003.) It does not look by itself: it says where, and is told what was found.
  */
 final class WorstCaseSearch {
     /** Up to this many contributors every corner is looked at. */
@@ -23,34 +23,35 @@ final class WorstCaseSearch {
     private static final double LAST_STEP = 0.25;
     private static final double LESS = 1e-9;
 
-    private final DeviatingLayout layout;
-    private final String requirement;
-    private final BooleanSupplier stop;
+    private final List<Contributor> contributors;
+    private final boolean few;
     private final Map<List<Double>, RequirementMargin> seen = new HashMap<>();
+    private final List<Integer> strong = new ArrayList<>();
+    /** Where to look next, as shares of the tolerance, by deviations. */
+    private final Map<List<Double>, double[]> wanted = new LinkedHashMap<>();
     /** Shares of the tolerance, -1 to 1. */
     private double[] place;
 
     private RequirementMargin worst;
+    private double step;
+    /** Which of the steps of this width is next: two for each strong contributor, up and down. */
+    private int turn;
+
+    private boolean better;
 
     /**
-     * @param layout the layout
-     * @param requirement name of the requirement
-     * @param drawn its margin as drawn
-     * @param stop whether to end with what is found
+     * @param contributors what deviates
+     * @param drawn margin of the requirement as drawn
+     * @param slopes how the margin follows each contributor
      */
-    WorstCaseSearch(DeviatingLayout layout, String requirement, RequirementMargin drawn, BooleanSupplier stop) {
-        this.layout = layout;
-        this.requirement = requirement;
-        this.stop = stop;
-        this.place = new double[layout.contributors().size()];
+    WorstCaseSearch(List<Contributor> contributors, RequirementMargin drawn, List<Slope> slopes) {
+        this.contributors = List.copyOf(contributors);
+        int count = contributors.size();
+        this.few = count <= FEW;
+        this.place = new double[count];
         this.worst = drawn;
-        seen.put(layout.asDrawn(), drawn);
-    }
-
-    /** The worst case, given how the margin follows each contributor. */
-    WorstCase find(List<Slope> slopes) {
-        RequirementMargin drawn = worst;
-        int count = slopes.size();
+        this.step = few ? 1 : 2;
+        seen.put(deviations(place), drawn);
         double[] pointedAt = new double[count];
         for (int i = 0; i < count; i++) {
             RequirementMargin below = slopes.get(i).atMinus();
@@ -61,59 +62,96 @@ final class WorstCaseSearch {
             // Where both ends are alike but worse than the drawn value either end will do.
             pointedAt[i] = lower != 0 ? -lower : Slope.rank(below) < Slope.rank(drawn) ? -1 : 0;
         }
-        boolean few = count <= FEW;
-        look(pointedAt);
-        if (few) {
-            for (int corner = 0; corner < 1 << count; corner++) {
-                double[] at = new double[count];
-                for (int i = 0; i < count; i++) {
-                    at[i] = (corner >> i & 1) == 0 ? -1 : 1;
-                }
-                look(at);
+        want(pointedAt);
+        for (int corner = 0; few && corner < 1 << count; corner++) {
+            double[] at = new double[count];
+            for (int i = 0; i < count; i++) {
+                at[i] = (corner >> i & 1) == 0 ? -1 : 1;
             }
+            want(at);
         }
-        goOn(strong(slopes, drawn), few ? 1 : 2);
-        return new WorstCase(deviations(place), worst, few, seen.size());
+        choose(slopes, drawn);
+        goOn();
     }
 
-    private static List<Integer> strong(List<Slope> slopes, RequirementMargin drawn) {
+    private void choose(List<Slope> slopes, RequirementMargin drawn) {
         double strongest = slopes.stream()
                 .mapToDouble(slope -> slope.influence(drawn))
                 .max()
                 .orElse(0);
-        List<Integer> strong = new ArrayList<>();
         for (int i = 0; i < slopes.size(); i++) {
             double influence = slopes.get(i).influence(drawn);
             if (influence > 0 && influence >= NEGLIGIBLE * strongest) {
                 strong.add(i);
             }
         }
-        return strong;
     }
 
-    private void goOn(List<Integer> strong, double firstStep) {
-        double step = firstStep;
-        while (step >= LAST_STEP) {
-            boolean better = false;
-            for (int i : strong) {
-                better |= step(i, step) || step(i, -step);
+    /** Where it wants to look, as deviations; nowhere once it is done. */
+    List<List<Double>> next() {
+        return List.copyOf(wanted.keySet());
+    }
+
+    /** How many more looks it takes at the least. */
+    int left() {
+        int widths = 0;
+        for (double width = step; width >= LAST_STEP; width /= 2) {
+            widths++;
+        }
+        return wanted.size() + Math.max(0, 2 * strong.size() * widths - turn);
+    }
+
+    /** How many layouts were looked at. */
+    int looks() {
+        return seen.size();
+    }
+
+    /**
+     * Hears what was found.
+     *
+     * @param margins the margins at all places of {@link #next}, in their order
+     */
+    void found(List<RequirementMargin> margins) {
+        List<double[]> places = List.copyOf(wanted.values());
+        wanted.clear();
+        for (int i = 0; i < places.size(); i++) {
+            boolean worse = take(places.get(i), margins.get(i));
+            if (worse && turn > 0) {
+                better = true;
+                // A step the other way would lead back.
+                turn += turn % 2;
             }
-            step = better ? step : step / 2;
+        }
+        goOn();
+    }
+
+    /** What was found; only once it is done. */
+    WorstCase result() {
+        return new WorstCase(deviations(place), worst, few, seen.size());
+    }
+
+    /** Goes on to the next step that leads to a place not seen before. */
+    private void goOn() {
+        while (wanted.isEmpty() && step >= LAST_STEP && seen.size() < MOST_LOOKS) {
+            if (turn == 2 * strong.size()) {
+                step = better ? step : step / 2;
+                better = false;
+                turn = 0;
+            } else {
+                int contributor = strong.get(turn / 2);
+                double by = turn % 2 == 0 ? step : -step;
+                turn++;
+                double[] at = place.clone();
+                at[contributor] = Math.max(-1, Math.min(1, at[contributor] + by));
+                want(at);
+            }
         }
     }
 
-    private boolean step(int contributor, double by) {
-        double[] next = place.clone();
-        next[contributor] = Math.max(-1, Math.min(1, next[contributor] + by));
-        return look(next);
-    }
-
-    /** Looks at a place; whether it is worse than any before. */
-    private boolean look(double[] at) {
-        if (stop.getAsBoolean() || seen.size() >= MOST_LOOKS || seen.containsKey(deviations(at))) {
-            return false;
+    private void want(double[] at) {
+        if (!seen.containsKey(deviations(at))) {
+            wanted.put(deviations(at), at);
         }
-        return take(at, layout.margin(deviations(at), requirement));
     }
 
     private boolean take(double[] at, RequirementMargin found) {
@@ -135,7 +173,7 @@ final class WorstCaseSearch {
     private List<Double> deviations(double[] shares) {
         List<Double> deviations = new ArrayList<>();
         for (int i = 0; i < shares.length; i++) {
-            deviations.add(layout.contributors().get(i).at(shares[i]) + 0.0);
+            deviations.add(contributors.get(i).at(shares[i]) + 0.0);
         }
         return deviations;
     }

@@ -48,14 +48,19 @@ class AdviceStudyTest {
     @Test
     void theSmallestChangeOfEachDimensionIsWhereTheLineMeetsTheStrip() throws Exception {
         Advice advice = advice();
-        // (a 200 + 20 * 50) / 150 = 30 at a = 17.5; (20 * 200 + 20 h) / (200 - h) = 30 at h = 40. The bracket from one
-        // 16th to one 4th of the way to the end is halved five times.
-        assertThat(change(advice, "side").to()).isBetween(35 - 7.5 / 32 - 0.01, 35.0);
-        assertThat(change(advice, "height").to()).isBetween(40 - 9.5 / 32 - 0.01, 40.01);
+        // (a 200 + 20 * 50) / 150 = 30 at a = 17.5; (20 * 200 + 20 h) / (200 - h) = 30 at h = 40. The ranges go down by
+        // half,
+        // 20 and 25 mm; the brackets, from one 16th to one 4th of the way to the end and from there to the end, are
+        // halved
+        // six times.
+        assertThat(change(advice, "side").to()).isBetween(35 - 20 * 3 / 16.0 / 64 - 0.01, 35.0);
+        assertThat(change(advice, "height").to()).isBetween(40 - 25 * 3 / 4.0 / 64 - 0.01, 40.01);
         // The whole pupil is seen out to (a H - r h) / (H - h): 16.7 mm at a = 17.5, less than 18; 20 mm at h = 40.
-        assertThat(change(advice, "side").effects().get(1).verdict()).isEqualTo(Verdict.FAIL);
-        assertThat(change(advice, "height").effects().get(1).verdict()).isEqualTo(Verdict.PASS);
-        assertThat(change(advice, "height").effects().get(1).margin()).isCloseTo(2, within(0.02));
+        assertThat(change(advice, "side").effects().get(1).verdict()).contains(Verdict.FAIL);
+        assertThat(change(advice, "height").effects().get(1).verdict()).contains(Verdict.PASS);
+        double height = change(advice, "height").to();
+        assertThat(change(advice, "height").effects().get(1).margin())
+                .isCloseTo((20 * 200 - 20 * height) / (200 - height) - 18, within(2e-3));
     }
 
     private static SmallestChange change(Advice advice, String dimension) {
@@ -74,7 +79,9 @@ class AdviceStudyTest {
         // meet: dh = -200 / 52, dw = -(300 - 2 dh) / 100.
         double height = 200 / 52.0;
         double least = height + (300 + 2 * height) / 100;
-        assertThat(proposal.scaledChange()).isBetween(least - 0.01, 1.15 * least);
+        // Neither states a tolerance: 0.3 mm counts as 1 for both sizes. A little is lost to rounding and for 0.005 mm
+        // of room.
+        assertThat(proposal.scaledChange()).isBetween(least / 0.3 - 0.05, 1.03 * least / 0.3);
         Findings findings = new Findings();
         assertThat(Check.of(
                                 OpeningLayout.family().with(proposal.values(), findings),
@@ -152,6 +159,6 @@ class AdviceStudyTest {
                 .hasMessageContaining("does not hold its value");
         assertThatThrownBy(() -> new AdviceStudy(
                         OpeningLayout.family(), settings(Set.of("side", "height"), Map.of()), Watch.NONE))
-                .hasMessageContaining("no dimension is left");
+                .hasMessageContaining("every dimension that could change is kept");
     }
 }

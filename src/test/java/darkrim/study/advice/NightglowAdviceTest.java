@@ -6,6 +6,7 @@ import darkrim.diagnostic.Findings;
 import darkrim.study.Check;
 import darkrim.study.Effort;
 import darkrim.study.LayoutFamily;
+import darkrim.study.MarginScope;
 import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
 import java.nio.file.Path;
@@ -31,7 +32,11 @@ class NightglowAdviceTest {
                 .containsExactly("edges-dark", "ledges-dark", "carriers-dark", "pixels-clean");
         Map<String, Double> values = advice.proposal().orElseThrow().values();
         Findings findings = new Findings();
-        assertThat(Check.of(family.with(values, findings), findings, Effort.asAsked(), Watch.NONE)
+        assertThat(Check.of(
+                                family.with(values, findings),
+                                findings,
+                                Effort.asAsked().with(MarginScope.NONE),
+                                Watch.NONE)
                         .judgement()
                         .verdict())
                 .isEqualTo(Verdict.PASS);

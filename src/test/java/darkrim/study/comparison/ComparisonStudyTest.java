@@ -70,6 +70,8 @@ class ComparisonStudyTest {
         Comparison added = compare(TEXT, more.replace("gap: 12", "gap: 14"));
         assertThat(added.partsAdded()).containsExactly("other");
         assertThat(added.partsGone()).isEmpty();
+        // The wall moves as a whole, all six faces of it; the screen stays.
+        assertThat(added.partsChanged()).containsExactly(new PartChange("wall", 6, 0, 0));
         assertThat(added.paths())
                 .filteredOn(path -> path.kind() == PathChange.Kind.NEW)
                 .isNotEmpty()

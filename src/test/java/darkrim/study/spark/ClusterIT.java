@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import darkrim.study.LayoutFamily;
 import darkrim.study.LocalThreads;
+import darkrim.study.Point;
 import darkrim.study.PointCheck;
 import darkrim.study.PointResult;
 import darkrim.study.PointWorkers;
@@ -31,10 +32,10 @@ class ClusterIT {
     private static List<PointResult> expected;
 
     /** Tilts from walls that the beam strikes, where samples decide, to walls that are proved dark, and at last one that cannot be. */
-    private static List<Map<String, Double>> points() {
-        List<Map<String, Double>> points = new ArrayList<>();
-        IntStream.range(0, POINTS - 1).forEach(i -> points.add(Map.of("wall_tilt", 3 + 0.5 * i)));
-        points.add(Map.of("wall_height", -1.0));
+    private static List<Point> points() {
+        List<Point> points = new ArrayList<>();
+        IntStream.range(0, POINTS - 1).forEach(i -> points.add(Point.of(Map.of("wall_tilt", 3 + 0.5 * i))));
+        points.add(Point.of(Map.of("wall_height", -1.0)));
         return points;
     }
 
@@ -90,7 +91,8 @@ class ClusterIT {
             assertThat(spark.work(check, points(), first::add, () -> first.size() == 2))
                     .isEqualTo(2);
             assertThat(first).isEqualTo(expected.subList(0, 2));
-            assertThatThrownBy(() -> spark.work(check, List.of(Map.of("no_such", 1.0)), first::add, () -> false))
+            assertThatThrownBy(
+                            () -> spark.work(check, List.of(Point.of(Map.of("no_such", 1.0))), first::add, () -> false))
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("no_such");
         }

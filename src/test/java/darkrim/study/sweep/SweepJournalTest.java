@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import darkrim.study.LayoutFamily;
 import darkrim.study.UnusableStudy;
+import darkrim.study.journal.StudyJournal;
 import darkrim.verdict.Watch;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -42,12 +43,12 @@ class SweepJournalTest {
         return settings.study(FAMILY, "1.0");
     }
 
-    private SweepJournal open() throws Exception {
-        return SweepJournal.open(file, study(), table);
+    private StudyJournal<SweepPoint> open() throws Exception {
+        return StudyJournal.open(file, study(), table);
     }
 
     private SweepResult run() throws Exception {
-        try (SweepJournal journal = open()) {
+        try (StudyJournal<SweepPoint> journal = open()) {
             return Sweeps.run(FAMILY, settings, journal, Watch.NONE, 2);
         }
     }
@@ -67,7 +68,7 @@ class SweepJournalTest {
     @Test
     void whatIsFinishedIsNotWorkedOutAgain() throws Exception {
         run();
-        try (SweepJournal journal = open()) {
+        try (StudyJournal<SweepPoint> journal = open()) {
             assertThat(journal.found()).hasSizeGreaterThan(4);
             SweepResult again = new SweepStudy(FAMILY, settings).run(new Idle(), journal, Watch.NONE);
             assertThat(again.stopped()).isFalse();
@@ -79,7 +80,7 @@ class SweepJournalTest {
         @Override
         public int work(
                 darkrim.study.PointCheck check,
-                List<java.util.Map<String, Double>> points,
+                List<darkrim.study.Point> points,
                 java.util.function.Consumer<darkrim.study.PointResult> results,
                 java.util.function.BooleanSupplier stop) {
             throw new AssertionError("asked for " + points);
@@ -97,7 +98,7 @@ class SweepJournalTest {
         assertThatThrownBy(this::open)
                 .isInstanceOf(UnusableStudy.class)
                 .hasMessageContaining("belongs to another study (vary slit = 1 mm to 4 mm step 1 mm)");
-        assertThatThrownBy(() -> SweepJournal.open(
+        assertThatThrownBy(() -> StudyJournal.open(
                         file, settings("slit = 1 to 4 step 1", Optional.of(0.3)).study(FAMILY, "2.0"), table))
                 .hasMessageContaining("version 1.0");
         assertThat(file).hasBinaryContent(bytes);
@@ -129,7 +130,7 @@ class SweepJournalTest {
 
     @Test
     void twoRunsAtOnceAreRefused() throws Exception {
-        try (SweepJournal first = open()) {
+        try (StudyJournal<SweepPoint> first = open()) {
             assertThat(first.found()).isEmpty();
             assertThatThrownBy(this::open).hasMessageContaining("another run is at work on");
         }

@@ -7,6 +7,7 @@ import darkrim.reference.ReferenceCases;
 import darkrim.study.LayoutFamily;
 import darkrim.study.MarginScope;
 import darkrim.study.PointSettings;
+import darkrim.study.journal.StudyRecord;
 import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
 import java.util.List;
@@ -84,8 +85,8 @@ class SweepStudyTest {
     void resultsAreTheSameWithAnyNumberOfThreads() throws Exception {
         LayoutFamily family = Sweeps.slit(DARK, MEAN);
         SweepSettings settings = Sweeps.settings(Sweeps.grid(family, "slit = 1 to 4 step 1"));
-        SweepResult one = Sweeps.run(family, settings, SweepRecord.NONE, Watch.NONE, 1);
-        assertThat(Sweeps.run(family, settings, SweepRecord.NONE, Watch.NONE, 3))
+        SweepResult one = Sweeps.run(family, settings, StudyRecord.none(), Watch.NONE, 1);
+        assertThat(Sweeps.run(family, settings, StudyRecord.none(), Watch.NONE, 3))
                 .isEqualTo(one);
     }
 
@@ -98,7 +99,7 @@ class SweepStudyTest {
         LayoutFamily family = Sweeps.slit(MEAN);
         SweepSettings settings = new SweepSettings(
                 Sweeps.grid(family, "slit = 4, 4.02"), Optional.empty(), PointSettings.values(16, MarginScope.NONE));
-        SweepResult result = Sweeps.run(family, settings, SweepRecord.NONE, Watch.NONE, 2);
+        SweepResult result = Sweeps.run(family, settings, StudyRecord.none(), Watch.NONE, 2);
         RequirementLine first = result.points().get(0).lines().get(0);
         RequirementLine second = result.points().get(1).lines().get(0);
         assertThat(second.change()).isPositive();
@@ -176,5 +177,32 @@ class SweepStudyTest {
             assertThat(point.lines().get(0).figure().margin())
                     .isCloseTo(expected, org.assertj.core.api.Assertions.within(2e-3));
         }
+    }
+
+    @Test
+    void whatDeservesAttentionAtAPointIsSaidOfThatPointAlone() throws Exception {
+        LayoutFamily family = Sweeps.family("""
+                title: Two blocks
+                dimensions: {gap: 1 mm}
+                beam:
+                  pupil: {shape: disc, diameter: 20, distance: 200}
+                parts:
+                  left: {kind: block, width: 10, depth: 10, height: 2, at: [-5 - gap / 2, 0, 0]}
+                  right: {kind: block, width: 10, depth: 10, height: 2, at: [5 + gap / 2, 0, 0]}
+                requirements:
+                  dark: {surfaces: left/-z, direct: none}
+                """);
+        Design design = Sweeps.grid(family, "gap = -1, 0, 1");
+        SweepResult result = Sweeps.run(family, design);
+        // They overlap by 1 mm, touch, and stand apart.
+        assertThat(result.points().get(0).warnings())
+                .contains("[parts-overlap]")
+                .contains("left and right");
+        assertThat(result.points().subList(1, 3))
+                .allSatisfy(point -> assertThat(point.warnings()).isEmpty());
+        SweepTable table = new SweepTable(design.variations(), family.written().requirements());
+        assertThat(table.line(result.points().get(0))).contains("[parts-overlap]");
+        assertThat(table.read(table.line(result.points().get(0)), 1))
+                .isEqualTo(result.points().get(0));
     }
 }

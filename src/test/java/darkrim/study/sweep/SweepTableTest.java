@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import darkrim.study.LayoutFamily;
+import darkrim.study.journal.CsvLine;
 import org.junit.jupiter.api.Test;
 
 /** Points as comma-separated values. */
@@ -21,7 +22,7 @@ class SweepTableTest {
         SweepTable table = new SweepTable(result.variations(), FAMILY.written().requirements());
         assertThat(result.points()).hasSize(3);
         for (SweepPoint point : result.points()) {
-            assertThat(table.point(table.line(point))).isEqualTo(point);
+            assertThat(table.read(table.line(point), point.number())).isEqualTo(point);
         }
     }
 
@@ -34,17 +35,17 @@ class SweepTableTest {
                 .startsWith("point,slit [mm],verdict,")
                 .contains(",\"dark, \"\"here\"\" margin [mm]\",")
                 .contains(",mean value [relative irradiance],")
-                .contains(",seen margin [share of pupil],")
+                .contains(",seen margin [mm],")
                 .endsWith("\r\n");
-        int columns = SweepTable.fields(table.header()).size();
+        int columns = CsvLine.fields(table.header()).size();
         assertThat(result.points())
-                .allSatisfy(point ->
-                        assertThat(SweepTable.fields(table.line(point))).hasSize(columns));
+                .allSatisfy(
+                        point -> assertThat(CsvLine.fields(table.line(point))).hasSize(columns));
     }
 
     @Test
     void aLineOfAnotherTableIsRefused() {
         SweepTable table = new SweepTable(java.util.List.of(), FAMILY.written().requirements());
-        assertThatThrownBy(() -> table.point("1,2\r\n")).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> table.read("1,2\r\n", 1)).isInstanceOf(IllegalArgumentException.class);
     }
 }

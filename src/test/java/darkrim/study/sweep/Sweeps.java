@@ -5,6 +5,7 @@ import darkrim.study.LayoutFamily;
 import darkrim.study.LocalThreads;
 import darkrim.study.MarginScope;
 import darkrim.study.PointSettings;
+import darkrim.study.journal.StudyRecord;
 import darkrim.verdict.Watch;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -54,12 +55,12 @@ public final class Sweeps {
 
     /** Runs a sweep that keeps nothing. */
     public static SweepResult run(LayoutFamily family, Design design) throws Exception {
-        return run(family, settings(design), SweepRecord.NONE, Watch.NONE, 2);
+        return run(family, settings(design), StudyRecord.none(), Watch.NONE, 2);
     }
 
     /** Runs a sweep. */
     public static SweepResult run(
-            LayoutFamily family, SweepSettings settings, SweepRecord record, Watch watch, int threads)
+            LayoutFamily family, SweepSettings settings, StudyRecord<SweepPoint> record, Watch watch, int threads)
             throws Exception {
         try (LocalThreads workers = new LocalThreads(threads)) {
             return new SweepStudy(family, settings).run(workers, record, watch);

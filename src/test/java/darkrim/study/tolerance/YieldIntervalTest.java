@@ -65,7 +65,7 @@ class YieldIntervalTest {
                 new DeviatingLayout(check, Contributor.of(check.family().written()));
         long missed = IntStream.range(0, studies)
                 .filter(study -> {
-                    Builds builds = new Builds(layout, List.of("dark"), new Streams(study), false);
+                    Builds builds = new Builds(layout.contributors(), new Streams(study));
                     List<Verdict> verdicts = IntStream.rangeClosed(1, 30)
                             .mapToObj(builds::deviations)
                             .map(deviations -> verdict(layout, deviations))
@@ -81,7 +81,10 @@ class YieldIntervalTest {
 
     private static Verdict verdict(DeviatingLayout layout, List<Double> deviations) {
         if (LONG) {
-            return layout.check(deviations).verdict().orElseThrow();
+            return layout.check()
+                    .at(layout.point(Look.all(deviations)))
+                    .verdict()
+                    .orElseThrow();
         }
         return -2.4 + deviations.get(0) < EdgeLayout.LIMIT ? Verdict.PASS : Verdict.FAIL;
     }

@@ -1,0 +1,230 @@
+package darkrim.cli;
+
+import darkrim.diagnostic.UnusableInput;
+import darkrim.present.json.SavedCheck;
+import darkrim.scene.Scene;
+import darkrim.study.Check;
+import darkrim.study.MarginScope;
+import darkrim.study.NoSuchPoint;
+import darkrim.study.irradiance.CheckedLight;
+import darkrim.study.irradiance.LitLayout;
+import darkrim.study.irradiance.PlacedLayout;
+import darkrim.verdict.Watch;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code darkrim draw}: pictures of parts and their light. */
+@Command(
+        name = "draw",
+        description =
+                "Draws the parts of a layout with the light that falls on them, a flat map of one surface, or what one"
+                        + " point sees, into a PNG file. Needs no display.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  java -jar target/darkrim.jar draw geometries/nightglow-a.yaml -o a.png \\",
+            "      --hide walls --hide lid --about 'mosaic/die[2,2]'",
+            "  java -jar target/darkrim.jar draw geometries/nightglow-a.yaml -o map.png \\",
+            "      --detector 'mosaic/die[1,2]/active' --light reflected",
+            "  java -jar target/darkrim.jar draw geometries/nightglow-a.yaml -o seen.png \\",
+            "      --seen-from 'mosaic/die[1,2]/active:0.98,0.5'",
+            "",
+            "Put names and patterns in single quotes: they hold brackets and stars, which a shell takes for its own.",
+            "The layout is checked first, unless RESULT is given, so that outlines can tell verdicts.",
+            "No date is written unless --date gives one: the same command makes the same bytes.",
+            "",
+            "Exit codes:",
+            "  0  the picture is drawn; this is no verdict",
+            "  2  the layout, an option or the output cannot be used; standard error says why",
+            "  3  the work was stopped; the picture shows what was found until then",
+            "  4  the program broke; standard error says what to report"
+        })
+final class DrawCommand implements Callable<Integer>, LayoutCommand {
+    private final Surroundings surroundings;
+
+    @Parameters(
+            paramLabel = "RESULT",
+            index = "1",
+            arity = "0..1",
+            description =
+                    "What 'darkrim check --json' wrote for this layout: its values and verdicts are drawn, and the layout"
+                            + " is not checked again.")
+    private Path result;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            order = -50,
+            required = true,
+            description = "The picture (.png).")
+    private Path output;
+
+    @Option(
+            names = "--size",
+            paramLabel = "WxH",
+            order = -49,
+            converter = PictureSize.Reader.class,
+            defaultValue = "1600x1000",
+            description = "Width and height in pixels; default 1600x1000.")
+    private PictureSize size;
+
+    @Option(
+            names = "--detector",
+            paramLabel = "SURFACE",
+            order = -48,
+            description = "Draw a flat map of this surface instead, such as an active area.")
+    private String detector;
+
+    @Option(
+            names = "--seen-from",
+            paramLabel = "SURFACE[:u,v]",
+            order = -47,
+            converter = PointOption.Reader.class,
+            description = "Draw what this point sees instead, as 'darkrim seen-from --at' takes it.")
+    private PointOption point;
+
+    @Option(
+            names = "--angle",
+            paramLabel = "DEG",
+            order = -46,
+            converter = AngleOption.class,
+            description = "With --seen-from: angle from the middle of the picture to its rim; default 90, all that the"
+                    + " point sees.")
+    private Double angle;
+
+    @Option(
+            names = "--date",
+            paramLabel = "YYYY-MM-DD",
+            order = -45,
+            converter = DateOption.class,
+            description = "Also write this date on the picture.")
+    private String date;
+
+    @Mixin
+    private DrawnParts parts;
+
+    @Mixin
+    private DrawnLight light;
+
+    @Mixin
+    private LayoutOptions options;
+
+    DrawCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        OutputFile file = options.output("--output", output).orElseThrow();
+        if (refused(problems())) {
+            return ExitCode.UNUSABLE;
+        }
+        if (!file.isUsable(options.layout(), surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
+        Drawing drawing = drawing();
+        try {
+            PlacedLayout placed = PlacedLayout.of(options.layout());
+            if (refused(names(placed.scene()))) {
+                return ExitCode.UNUSABLE;
+            }
+            drawing.check(placed.scene());
+            LitLayout lit = surroundings.watched(watch -> LitLayout.of(
+                    checked(placed, drawing, watch),
+                    drawing.fineness(),
+                    options.effort().threads(),
+                    watch));
+            if (!file.write(drawing.png(lit), surroundings.errors())) {
+                return ExitCode.UNUSABLE;
+            }
+            surroundings.show(
+                    lit.checked().warnings(),
+                    "Drawn into " + output + ": " + drawing.what(lit) + System.lineSeparator());
+            return lit.stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;
+        } catch (SavedCheck.Unusable unusable) {
+            surroundings.errors().println("darkrim: " + result + ": " + unusable.getMessage() + "; nothing was drawn.");
+            return ExitCode.UNUSABLE;
+        } catch (UnusableInput unusable) {
+            return Refusal.of(unusable.findings(), surroundings.errors());
+        } catch (NoSuchPoint none) {
+            String option = detector != null ? "--detector" : point != null ? "--seen-from" : "--path";
+            surroundings.errors().println("darkrim: " + option + ": " + none.getMessage() + "; nothing was drawn.");
+            return ExitCode.UNUSABLE;
+        }
+    }
+
+    /** What is known of the light: read back, or found now. */
+    private CheckedLight checked(PlacedLayout placed, Drawing drawing, Watch watch)
+            throws UnusableInput, SavedCheck.Unusable {
+        return result != null
+                ? SavedCheck.read(result, placed)
+                : CheckedLight.of(Check.of(options.layout(), drawing.effort().with(MarginScope.NONE), watch));
+    }
+
+    private Drawing drawing() {
+        Drawing.Given given = new Drawing.Given(light, size, Optional.ofNullable(date), options.effort());
+        if (detector != null) {
+            return new Drawing.FlatMap(given, detector);
+        }
+        return point != null
+                ? new Drawing.SeenFrom(given, parts, point, angle == null ? AngleOption.MOST : angle)
+                : new Drawing.Parts(given, parts);
+    }
+
+    private List<String> problems() {
+        List<String> problems = new ArrayList<>();
+        if (!output.toString().toLowerCase(Locale.ROOT).endsWith(".png")) {
+            problems.add("--output " + darkrim.layout.form.Wording.shortened(output.toString())
+                    + ": expected a name that ends in .png");
+        }
+        if (detector != null && point != null) {
+            problems.add("--detector and --seen-from are two pictures, expected one of them");
+        }
+        if (angle != null && point == null) {
+            problems.add("--angle says how much a point sees, expected --seen-from with it");
+        }
+        if (light.light().isEmpty() && (detector != null || point != null)) {
+            problems.add("--light none is for pictures of parts, expected direct, reflected or total here");
+        }
+        if (result != null
+                && (options.effort().seed().isPresent()
+                        || options.effort().mostSamples().isPresent())) {
+            problems.add("--seed and --samples are for a check, which RESULT replaces");
+        }
+        light.problem().ifPresent(problems::add);
+        return problems;
+    }
+
+    private List<String> names(Scene scene) {
+        List<String> problems = new ArrayList<>();
+        parts.patterns().forEach(each -> each.problem(scene).ifPresent(problems::add));
+        light.cells()
+                .map(all -> new SurfacePatterns("--cells", all))
+                .flatMap(all -> all.problem(scene))
+                .ifPresent(problems::add);
+        if (problems.isEmpty() && parts.shown(scene).isEmpty()) {
+            problems.add("--only and --hide leave nothing to draw");
+        }
+        return problems;
+    }
+
+    private boolean refused(List<String> problems) {
+        problems.forEach(problem -> surroundings.errors().println("darkrim: " + problem + "; nothing was drawn."));
+        return !problems.isEmpty();
+    }
+
+    @Override
+    public LayoutOptions options() {
+        return options;
+    }
+}

@@ -1,0 +1,156 @@
+package darkrim.cli;
+
+import darkrim.present.picture.Section;
+import darkrim.present.picture.View;
+import darkrim.present.picture.ViewDirection;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import picocli.CommandLine.Option;
+
+/** What a picture of parts can be told: from where they are looked at, which are drawn, where they are cut. */
+final class DrawnParts {
+    @Option(
+            names = "--from",
+            paramLabel = "DIRECTION",
+            order = -30,
+            converter = DirectionOption.class,
+            defaultValue = "corner",
+            description =
+                    "From where: corner (default), top, bottom, front (from -y), back, left (from -x), right, or azimuth"
+                            + " from +x and elevation in degrees, such as -60,40.")
+    private ViewDirection from;
+
+    @Option(
+            names = "--perspective",
+            order = -29,
+            description = "Draw near parts larger; otherwise lines of sight are parallel, and lengths can be measured.")
+    private boolean perspective;
+
+    @Option(
+            names = "--section",
+            paramLabel = "AXIS=PLACE",
+            order = -28,
+            converter = SectionOption.Reader.class,
+            description =
+                    "Cut the parts at a plane, such as y=0 or z=4.4 (mm), and take away what is nearer to the eye.")
+    private SectionOption section;
+
+    @Option(
+            names = "--only",
+            paramLabel = "PATTERN",
+            order = -27,
+            description = "Draw only these surfaces; may be repeated.")
+    private List<String> only;
+
+    @Option(names = "--hide", paramLabel = "PATTERN", order = -26, description = "Do not draw these; may be repeated.")
+    private List<String> hide;
+
+    @Option(
+            names = "--about",
+            paramLabel = "PATTERN",
+            order = -25,
+            description = "Show the place of these surfaces as large as they fit; may be repeated.")
+    private List<String> about;
+
+    @Option(
+            names = "--magnify",
+            paramLabel = "FACTOR",
+            order = -24,
+            converter = Magnification.class,
+            defaultValue = "1",
+            description = "Show it so many times as large as it fits, about its middle.")
+    private double magnification;
+
+    @Option(
+            names = "--path",
+            paramLabel = "SURFACE",
+            order = -23,
+            description =
+                    "Also draw a ray that carries light to this surface, with the point where it is reflected: for"
+                            + " reflected light by the strongest way.")
+    private String path;
+
+    @Option(
+            names = "--no-outlines",
+            order = -22,
+            description = "Leave out the outlines that tell verdicts by line and letter.")
+    private boolean noOutlines;
+
+    /** All patterns. */
+    List<SurfacePatterns> patterns() {
+        List<SurfacePatterns> all = new ArrayList<>();
+        patterns("--only", only).ifPresent(all::add);
+        patterns("--hide", hide).ifPresent(all::add);
+        patterns("--about", about).ifPresent(all::add);
+        return all;
+    }
+
+    /** The surface to which a ray is drawn. */
+    Optional<String> path() {
+        return Optional.ofNullable(path);
+    }
+
+    /** Whether verdicts are told. */
+    boolean outlines() {
+        return !noOutlines;
+    }
+
+    /** Numbers of the surfaces that are drawn. */
+    BitSet shown(Scene scene) {
+        Optional<SurfacePatterns> wanted = patterns("--only", only);
+        Optional<SurfacePatterns> hidden = patterns("--hide", hide);
+        BitSet shown = new BitSet();
+        for (Surface surface : scene.surfaces()) {
+            String name = surface.name();
+            shown.set(
+                    surface.index(),
+                    wanted.map(all -> all.selects(name)).orElse(true)
+                            && !hidden.map(all -> all.selects(name)).orElse(false));
+        }
+        return shown;
+    }
+
+    /** Where the parts are cut. */
+    Optional<Section> section() {
+        return Optional.ofNullable(section).map(plane -> Section.towards(plane.axis(), plane.place(), from));
+    }
+
+    /**
+     * From where they are looked at.
+     *
+     * @param corners of what is drawn, mm
+     */
+    View view(Scene scene, List<Vector3D> corners) {
+        Optional<SurfacePatterns> place = patterns("--about", about);
+        if (place.isEmpty()) {
+            return new View(from, perspective, corners, magnification);
+        }
+        List<Vector3D> seen = new ArrayList<>();
+        for (Surface surface : scene.surfaces()) {
+            if (place.get().selects(surface.name())) {
+                for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
+                    seen.addAll(List.of(scene.corner(f, 0), scene.corner(f, 1), scene.corner(f, 2)));
+                }
+            }
+        }
+        return new View(from, perspective, seen, magnification);
+    }
+
+    /** From where, in words, with the section. */
+    String words() {
+        String cut = section == null
+                ? ""
+                : ", cut at " + "xyz".charAt(section.axis()) + " = "
+                        + darkrim.layout.form.Wording.number(section.place()) + " mm";
+        return "Seen from " + DirectionOption.words(from) + (perspective ? ", in perspective" : "") + cut + ".";
+    }
+
+    private static Optional<SurfacePatterns> patterns(String option, List<String> patterns) {
+        return Optional.ofNullable(patterns).map(all -> new SurfacePatterns(option, all));
+    }
+}

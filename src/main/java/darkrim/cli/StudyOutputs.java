@@ -1,0 +1,103 @@
+package darkrim.cli;
+
+import darkrim.study.UnusableStudy;
+import darkrim.study.journal.JournalLines;
+import darkrim.study.journal.StudyJournal;
+import darkrim.study.journal.StudyRecord;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * The files of a study: those that are written whole at its end, and the journal beside the first of them, which is there only until then.
+ *
+ * @param <R> the result of the study
+ */
+final class StudyOutputs<R> {
+    private record Output<R>(String option, Path path, Function<R, byte[]> content) {}
+
+    private final List<String> study;
+    private final List<Output<R>> outputs = new ArrayList<>();
+    private boolean overwrite;
+
+    /**
+     * @param study what tells the study from any other
+     */
+    StudyOutputs(List<String> study) {
+        this.study = List.copyOf(study);
+    }
+
+    /**
+     * Adds a file.
+     *
+     * @param option the option that names it
+     * @param path where it goes; null: nowhere
+     * @param content makes its bytes
+     */
+    void add(String option, Path path, Function<R, byte[]> content) {
+        if (path != null) {
+            outputs.add(new Output<>(option, path, content));
+        }
+    }
+
+    /** The journal; none where no file is written. */
+    Optional<Path> journal() {
+        return outputs.stream()
+                .findFirst()
+                .map(first -> first.path().resolveSibling(first.path().getFileName() + ".part"));
+    }
+
+    /** Whether all files can be written; says why if not. What an earlier run of this very study was about to finish may be replaced. */
+    boolean areUsable(LayoutOptions options, PrintWriter errors) throws UnusableStudy {
+        overwrite = options.overwrite()
+                || journal().filter(file -> StudyJournal.exists(file, study)).isPresent();
+        for (int i = 0; i < outputs.size(); i++) {
+            for (Output<R> earlier : outputs.subList(0, i)) {
+                if (place(earlier).equals(place(outputs.get(i)))) {
+                    throw new UnusableStudy(earlier.option() + " and "
+                            + outputs.get(i).option() + " name the same file " + earlier.path()
+                            + ", expected two files");
+                }
+            }
+        }
+        return outputs.stream().allMatch(each -> file(each).isUsable(options.layout(), errors));
+    }
+
+    private static Path place(Output<?> output) {
+        return output.path().toAbsolutePath().normalize();
+    }
+
+    private OutputFile file(Output<R> output) {
+        return new OutputFile(output.option(), output.path(), overwrite);
+    }
+
+    /** Opens the journal. */
+    <T> StudyRecord<T> open(JournalLines<T> lines) throws UnusableStudy, IOException {
+        Optional<Path> journal = journal();
+        return journal.isPresent() ? StudyJournal.open(journal.get(), study, lines) : StudyRecord.none();
+    }
+
+    /** Says where what was finished is kept until the study goes on. */
+    void tellOfStop(String finished, PrintWriter errors) {
+        journal()
+                .ifPresent(file -> errors.println("darkrim: stopped after " + finished + ", which are kept in " + file
+                        + "; the same command goes on from there."));
+    }
+
+    /** Writes all files, then removes the journal; false, said why, if one could not be written: the journal stays then. */
+    boolean write(R result, StudyRecord<?> record, PrintWriter errors) throws IOException {
+        for (Output<R> each : outputs) {
+            if (!file(each).write(each.content().apply(result), errors)) {
+                return false;
+            }
+        }
+        if (record instanceof StudyJournal<?> journal) {
+            journal.remove();
+        }
+        return true;
+    }
+}

@@ -1,0 +1,73 @@
+package darkrim.cli;
+
+import darkrim.verdict.Watch;
+import darkrim.view.Viewer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code darkrim view}: a window with the parts in three dimensions and the light on them. */
+@Command(
+        name = "view",
+        description = "Opens a window with the parts in three dimensions and the light on them.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        footerHeading = "%nExample:%n",
+        footer = {
+            "  java -jar target/darkrim.jar view geometries/nightglow-a.yaml",
+            "",
+            "The parts appear at once; values, verdicts and margins follow when the check has found them. The",
+            "layout file is read again whenever it changes. F1 in the window lists mouse and keys.",
+            "",
+            "Exit codes:",
+            "  0  the window was closed",
+            "  2  no window can be shown, or an option cannot be used; standard error says why",
+            "  4  the program broke; standard error says what to report"
+        })
+final class ViewCommand implements Callable<Integer>, LayoutCommand {
+    private final Surroundings surroundings;
+
+    @Mixin
+    private LayoutOptions options;
+
+    @Parameters(
+            paramLabel = "RESULT",
+            index = "1",
+            arity = "0..1",
+            description = "A result of this layout, written by check --json: shown instead of checking again.")
+    private Path result;
+
+    ViewCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        if (!Files.isReadable(options.layout()) || Files.isDirectory(options.layout())) {
+            surroundings.errors().println(options.layout() + ": there is no such file that can be read [unreadable]");
+            surroundings.errors().println("darkrim: no window was opened.");
+            return ExitCode.UNUSABLE;
+        }
+        Watch watch = surroundings.watch().get();
+        try {
+            Viewer.open(options.layout(), Optional.ofNullable(result), options.effort(), System.getenv(), watch::stop);
+            return ExitCode.DONE;
+        } catch (Viewer.NoWindow none) {
+            surroundings
+                    .errors()
+                    .println("darkrim: no window: " + none.getMessage()
+                            + "; 'darkrim draw' makes pictures without a display.");
+            return ExitCode.UNUSABLE;
+        }
+    }
+
+    @Override
+    public LayoutOptions options() {
+        return options;
+    }
+}

@@ -1,0 +1,63 @@
+package darkrim.study;
+
+import darkrim.assembly.Assembly;
+import darkrim.assembly.Selection;
+import darkrim.diagnostic.Findings;
+import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.Layout;
+import darkrim.scene.Scene;
+import darkrim.scene.SceneFactory;
+import darkrim.scene.Surface;
+import darkrim.study.contact.MeshContacts;
+import darkrim.study.contact.PartContacts;
+import darkrim.trace.FacetTree;
+import darkrim.verdict.Demand;
+import darkrim.verdict.Watch;
+import java.util.List;
+
+/**
+ * A layout whose parts stand where they can stand: what proofs and sampling need of it.
+ *
+ * @param layout what the designer wrote
+ * @param assembly its parts, placed
+ * @param scene what light meets
+ * @param tree the tree over the facets of the scene
+ * @param demands each requirement with the surfaces that it is about, in the order of the layout
+ */
+public record PlacedScene(Layout layout, Assembly assembly, Scene scene, FacetTree tree, List<Demand> demands) {
+    /** Copies the list. */
+    public PlacedScene {
+        demands = List.copyOf(demands);
+    }
+
+    /**
+     * Places the parts of a layout.
+     *
+     * @param layout the layout
+     * @param findings what is known to be wrong with it; what its parts show is added
+     * @param watch hears how far it is
+     * @throws UnusableInput with everything that is wrong with the layout
+     */
+    public static PlacedScene of(Layout layout, Findings findings, Watch watch) throws UnusableInput {
+        Assembly assembly = Assembly.of(layout, findings);
+        findings.throwIfErrors();
+        Scene scene = SceneFactory.of(layout, assembly);
+        FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
+        PartContacts.check(assembly, scene, tree, findings, watch);
+        MeshContacts.check(layout, assembly, scene, tree, findings, watch);
+        findings.throwIfErrors();
+        return new PlacedScene(layout, assembly, scene, tree, demands(layout, scene));
+    }
+
+    private static List<Demand> demands(Layout layout, Scene scene) {
+        return layout.requirements().stream()
+                .map(requirement -> {
+                    Selection selection = Selection.of(requirement.surfaces());
+                    List<Surface> surfaces = scene.surfaces().stream()
+                            .filter(surface -> selection.selects(surface.name()))
+                            .toList();
+                    return new Demand(requirement, surfaces);
+                })
+                .toList();
+    }
+}

@@ -1,0 +1,12 @@
+package darkrim.study.way;
+
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * A way of light after one reflection: two straight lines that nothing blocks.
+ *
+ * @param onPupil where it leaves the pupil, mm
+ * @param reflected where it is reflected, mm
+ * @param arrives where it arrives, mm
+ */
+public record Way(Vector3D onPupil, Vector3D reflected, Vector3D arrives) {}

@@ -1,0 +1,2 @@
+/** Where the viewer stands, and which line of sight belongs to which pixel: plain arithmetic, no window. */
+package darkrim.view.camera;

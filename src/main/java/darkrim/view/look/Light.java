@@ -1,0 +1,38 @@
+package darkrim.view.look;
+
+/** The class of light that is shown. */
+public enum Light {
+    /** Straight from the pupil. */
+    DIRECT("Direct", "D", "direct"),
+    /** After one reflection. */
+    ONCE_REFLECTED("Reflected", "R", "once reflected"),
+    /** Both together. */
+    TOTAL("Total", "T", "direct + once reflected"),
+    /** No light: parts in grey. */
+    NONE("Parts", "N", "parts only");
+
+    private final String title;
+    private final String key;
+    private final String words;
+
+    Light(String title, String key, String words) {
+        this.title = title;
+        this.key = key;
+        this.words = words;
+    }
+
+    /** What stands on its button. */
+    public String title() {
+        return title;
+    }
+
+    /** The letter that stands for it on the keyboard. */
+    public String key() {
+        return key;
+    }
+
+    /** Its name for people. */
+    public String words() {
+        return words;
+    }
+}

@@ -1,0 +1,245 @@
+package darkrim.view.window;
+
+import darkrim.scene.Surface;
+import darkrim.view.camera.Box;
+import darkrim.view.camera.Camera;
+import darkrim.view.camera.Direction;
+import darkrim.view.look.Light;
+import darkrim.view.look.Ruler;
+import darkrim.view.look.ScaleChoice;
+import darkrim.view.parts.Hit;
+import darkrim.view.parts.Section;
+import darkrim.view.parts.Stage;
+import darkrim.view.work.ViewModel;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import javafx.scene.Node;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.MenuItem;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** What can be done in the window, whoever asks: a key, a button, a menu or the mouse. */
+final class Commands {
+    private final ViewModel model;
+    private final Eye eye;
+    private final List<Runnable> measuringListeners = new ArrayList<>();
+    private boolean measuring;
+
+    Commands(ViewModel model, Eye eye) {
+        this.model = model;
+        this.eye = eye;
+    }
+
+    /** Everything that is shown, from the same direction. */
+    void fit() {
+        stage().ifPresent(stage -> {
+            List<Surface> shown = stage.scene().surfaces().stream()
+                    .filter(surface -> model.look().shows(surface.name()))
+                    .toList();
+            move(camera -> eye.fitted(camera, stage.boxAround(shown)));
+        });
+    }
+
+    /** The selected surface, with some room around it. */
+    void fitSelection() {
+        stage().ifPresent(stage -> model.look()
+                .selected()
+                .flatMap(stage.scene()::surface)
+                .ifPresent(surface -> {
+                    Box box = stage.boxAround(List.of(surface));
+                    double room = Math.max(0.1 * box.radius(), 0.05);
+                    Vector3D around = Vector3D.of(room, room, room);
+                    Box roomy = new Box(box.low().subtract(around), box.high().add(around));
+                    move(camera -> eye.fitted(camera, roomy));
+                }));
+    }
+
+    /** One of the standard directions, with everything in view. */
+    void look(Direction direction) {
+        move(camera -> camera.from(direction));
+        stage().ifPresent(stage -> model.drag(look -> look.with(eye.fitted(look.camera(), stage.box()))));
+        model.rest();
+    }
+
+    /** From in front, above and to the right, as at first. */
+    void home() {
+        stage().ifPresent(stage -> move(camera -> {
+            Camera first = Camera.at(stage.box(), 1);
+            return eye.fitted(first.projecting(camera.parallel()), stage.box());
+        }));
+    }
+
+    /** Turns the viewer about the middle of the view, deg. */
+    void turn(double azimuth, double elevation) {
+        move(camera -> camera.orbited(camera.focus(), azimuth, elevation));
+    }
+
+    /** Shifts the picture, shares of its height. */
+    void shift(double right, double down) {
+        move(camera -> camera.panned(right * camera.span(), down * camera.span()));
+    }
+
+    /** Nearer (below 1) or farther. */
+    void zoom(double factor) {
+        move(camera -> camera.zoomed(camera.focus(), factor));
+    }
+
+    /** The other projection. */
+    void projection() {
+        move(camera -> camera.projecting(!camera.parallel()));
+    }
+
+    private void move(UnaryOperator<Camera> change) {
+        model.change(look -> look.with(change.apply(look.camera())));
+    }
+
+    /** Another class of light. */
+    void light(Light light) {
+        model.change(look -> look.with(light));
+    }
+
+    /** Another scale. */
+    void scale(ScaleChoice choice) {
+        model.change(look -> look.with(choice));
+    }
+
+    /** Cuts square to an axis through the middle of the parts, or no more. */
+    void section(Optional<Integer> axis) {
+        stage().ifPresent(stage -> model.change(look -> look.cut(axis.map(number -> {
+            Vector3D centre = stage.box().centre();
+            double middle = number == 0 ? centre.getX() : number == 1 ? centre.getY() : centre.getZ();
+            // From the viewer's side, so that the cut face is seen.
+            Vector3D back = look.camera().back();
+            double toViewer = number == 0 ? back.getX() : number == 1 ? back.getY() : back.getZ();
+            return new Section(number, middle, toViewer < 0);
+        }))));
+    }
+
+    /** The section square to an axis on, or off if it is on. */
+    void toggleSection(int axis) {
+        boolean on =
+                model.look().section().filter(section -> section.axis() == axis).isPresent();
+        section(on ? Optional.empty() : Optional.of(axis));
+    }
+
+    /** Moves the section by a share of the size of the parts. */
+    void moveSection(double share) {
+        stage().ifPresent(stage -> model.change(look -> look.cut(look.section()
+                .map(section ->
+                        section.at(section.offset() + share * 2 * stage.box().radius())))));
+    }
+
+    /** Cuts away the other side. */
+    void turnSection() {
+        model.change(look -> look.cut(look.section().map(Section::turned)));
+    }
+
+    /** Whether clicks measure. */
+    boolean measuring() {
+        return measuring;
+    }
+
+    /** Clicks measure from now on, or select. */
+    void measure(boolean on) {
+        measuring = on;
+        if (!on) {
+            model.change(look -> look.with(Ruler.EMPTY));
+        }
+        measuringListeners.forEach(Runnable::run);
+    }
+
+    void onMeasuring(Runnable listener) {
+        measuringListeners.add(listener);
+    }
+
+    /** Selects a surface. */
+    void select(String surface) {
+        model.change(look -> look.selecting(Optional.of(surface)));
+    }
+
+    /** Ends measuring, or else the selection. */
+    void escape() {
+        if (measuring) {
+            measure(false);
+        } else {
+            model.change(look -> look.selecting(Optional.empty()));
+        }
+    }
+
+    void hide(Collection<String> surfaces) {
+        model.change(look -> look.hiding(surfaces));
+    }
+
+    void show(Collection<String> surfaces) {
+        model.change(look -> look.showing(surfaces));
+    }
+
+    void isolate(Collection<String> surfaces) {
+        stage().ifPresent(stage -> model.change(look -> look.isolating(surfaces, names(stage))));
+    }
+
+    void showAll() {
+        model.change(look -> look.hidingOnly(List.of()));
+    }
+
+    /** All surfaces of the part that a surface belongs to. */
+    Collection<String> partOf(String surface) {
+        String part = surface.substring(0, surface.contains("/") ? surface.indexOf('/') + 1 : surface.length());
+        return stage().map(Commands::names).orElse(List.of()).stream()
+                .filter(name -> name.startsWith(part))
+                .toList();
+    }
+
+    void marks() {
+        model.change(look -> look.marking(!look.verdictMarks()));
+    }
+
+    void cells() {
+        model.change(look -> look.celled(!look.cells()));
+    }
+
+    /** The menu of what is under the mouse. */
+    void menu(Optional<Hit> hit, Node owner, double x, double y) {
+        ContextMenu menu = new ContextMenu();
+        if (hit.isPresent() && hit.get().surface().isPresent()) {
+            String name = hit.get().name();
+            String part = name.contains("/") ? name.substring(0, name.indexOf('/')) : name;
+            menu.getItems()
+                    .addAll(
+                            item("Hide this face", () -> hide(List.of(name))),
+                            item("Hide part " + part, () -> hide(partOf(name))),
+                            item("Show only part " + part, () -> isolate(partOf(name))),
+                            item("Copy its name", () -> copy(name)));
+        }
+        menu.getItems().addAll(item("Show everything", this::showAll), item("Fit", this::fit));
+        menu.setAutoHide(true);
+        menu.show(owner, x, y);
+    }
+
+    static MenuItem item(String text, Runnable action) {
+        MenuItem item = new MenuItem(text);
+        // No underscore of a name is taken for a mnemonic.
+        item.setMnemonicParsing(false);
+        item.setOnAction(event -> action.run());
+        return item;
+    }
+
+    static void copy(String text) {
+        ClipboardContent content = new ClipboardContent();
+        content.putString(text);
+        Clipboard.getSystemClipboard().setContent(content);
+    }
+
+    private Optional<Stage> stage() {
+        return model.content().stage();
+    }
+
+    private static List<String> names(Stage stage) {
+        return stage.scene().surfaces().stream().map(Surface::name).toList();
+    }
+}

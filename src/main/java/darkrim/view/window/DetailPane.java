@@ -1,0 +1,242 @@
+package darkrim.view.window;
+
+import darkrim.present.Figures;
+import darkrim.present.picture.VerdictMark;
+import darkrim.scene.Surface;
+import darkrim.verdict.Verdict;
+import darkrim.view.look.Light;
+import darkrim.view.parts.Stage;
+import darkrim.view.work.Content;
+import darkrim.view.work.Facts;
+import darkrim.view.work.Judged;
+import darkrim.view.work.PathFact;
+import darkrim.view.work.SurfaceFacts;
+import darkrim.view.work.ViewModel;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** What is known of the selected face; while none is selected, the requirements. */
+final class DetailPane {
+    private static final int MOST_PATHS = 8;
+
+    private final ViewModel model;
+    private final Commands commands;
+    private final VBox box = new VBox(8);
+    private final ScrollPane pane = new ScrollPane(box);
+    private Optional<Content> shownContent = Optional.empty();
+    private Optional<String> shownSurface = Optional.empty();
+
+    DetailPane(ViewModel model, Commands commands) {
+        this.model = model;
+        this.commands = commands;
+        box.getStyleClass().add("side");
+        box.setId("details");
+        pane.setFitToWidth(true);
+        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        model.onContent(this::follow);
+        model.onLook(this::follow);
+        follow();
+    }
+
+    Node node() {
+        return pane;
+    }
+
+    private void follow() {
+        Content content = model.content();
+        boolean same = shownContent
+                        .filter(old -> old.stage().equals(content.stage())
+                                && old.facts().equals(content.facts()))
+                        .isPresent()
+                && shownSurface.equals(model.look().selected());
+        if (same) {
+            return;
+        }
+        shownContent = Optional.of(content);
+        shownSurface = model.look().selected();
+        box.getChildren().clear();
+        Optional<Surface> surface = content.stage().flatMap(stage -> shownSurface.flatMap(stage.scene()::surface));
+        if (surface.isPresent()) {
+            surface(content.stage().orElseThrow(), surface.get(), content.facts());
+        } else {
+            requirements(content);
+        }
+    }
+
+    private void surface(Stage stage, Surface surface, Optional<Facts> facts) {
+        Label name = heading(surface.name());
+        name.setId("selected-name");
+        box.getChildren().add(name);
+        SurfaceFacts known =
+                facts.map(all -> all.surfaces().get(surface.name())).orElse(null);
+        GridPane grid = new GridPane();
+        grid.setHgap(10);
+        grid.setVgap(3);
+        row(grid, "finish", surface.finish().name());
+        row(grid, "area", Figures.three(surface.area()) + " mm2");
+        if (known != null) {
+            row(grid, "direct", known.of(Light.DIRECT).words());
+            row(grid, "once reflected", known.of(Light.ONCE_REFLECTED).words());
+            row(grid, "total", known.of(Light.TOTAL).words());
+        }
+        String file = Path.of(stage.layout().source().name()).getFileName().toString();
+        row(grid, "from", file + ":" + surface.place().line());
+        box.getChildren().add(grid);
+        if (known == null) {
+            box.getChildren().add(ToolStrip.label(facts.isPresent() ? "No values for this face." : "Not checked yet."));
+        } else {
+            box.getChildren().add(note("relative irradiance, mean over the face, +- standard error"));
+            known.judged().forEach(judged -> box.getChildren().add(judged(judged)));
+            if (known.judged().isEmpty()) {
+                box.getChildren().add(note("No requirement is about this face."));
+            }
+            paths(known.paths());
+        }
+        Button copy = ToolStrip.button("Copy values", "Copy all of this as text (Ctrl+C)");
+        copy.setOnAction(event -> copy());
+        Button fit = ToolStrip.button("Fit", "Look at this face (G)");
+        fit.setOnAction(event -> commands.fitSelection());
+        Button hide = ToolStrip.button("Hide", "Hide this face (H)");
+        hide.setOnAction(event -> commands.hide(List.of(surface.name())));
+        box.getChildren().add(new HBox(6, copy, fit, hide));
+    }
+
+    private void paths(List<PathFact> paths) {
+        if (paths.isEmpty()) {
+            return;
+        }
+        box.getChildren().add(heading("Reflected light comes by"));
+        for (PathFact path : paths.subList(0, Math.min(MOST_PATHS, paths.size()))) {
+            Hyperlink via = new Hyperlink(path.via());
+            via.setMnemonicParsing(false);
+            via.setWrapText(true);
+            via.setOnAction(event -> commands.select(path.via()));
+            Label words = ToolStrip.label(Figures.percent(path.share()) + "  " + path.part() + "  "
+                    + path.light().words());
+            VBox entry = new VBox(via, words);
+            entry.getStyleClass().add("entry");
+            box.getChildren().add(entry);
+        }
+        if (paths.size() > MOST_PATHS) {
+            box.getChildren().add(note("and " + Figures.counted(paths.size() - MOST_PATHS, "weaker path")));
+        }
+    }
+
+    private Node judged(Judged judged) {
+        Label name = new Label(judged.requirement());
+        name.getStyleClass().add("strong");
+        VBox entry = new VBox(2, new HBox(6, badge(judged.verdict()), name), ToolStrip.label(judged.evidence()));
+        if (!judged.margin().isEmpty()) {
+            entry.getChildren().add(ToolStrip.label("margin " + judged.margin()));
+        }
+        entry.getStyleClass().add("entry");
+        return entry;
+    }
+
+    private void requirements(Content content) {
+        content.stage().ifPresent(stage -> box.getChildren().add(heading(title(stage))));
+        Optional<Facts> facts = content.facts();
+        if (facts.isEmpty()) {
+            box.getChildren().add(ToolStrip.label("Values and verdicts follow when the check has found them."));
+            return;
+        }
+        HBox whole = new HBox(6, badge(facts.get().verdict()), new Label("all requirements"));
+        box.getChildren().addAll(whole, note(facts.get().source()), heading("Requirements"));
+        for (Facts.RequirementFact requirement : facts.get().requirements()) {
+            Label name = new Label(requirement.name());
+            name.getStyleClass().add("strong");
+            VBox entry = new VBox(2, new HBox(6, badge(requirement.verdict()), name));
+            if (!requirement.margin().isEmpty()) {
+                entry.getChildren().add(ToolStrip.label("least margin " + requirement.margin()));
+            }
+            if (!requirement.worst().isEmpty()) {
+                Hyperlink worst = new Hyperlink("worst: " + requirement.worst());
+                worst.setMnemonicParsing(false);
+                worst.setWrapText(true);
+                worst.setOnAction(event -> commands.select(requirement.worst()));
+                entry.getChildren().add(worst);
+            }
+            entry.getStyleClass().add("entry");
+            box.getChildren().add(entry);
+        }
+        box.getChildren().add(note("Click a face in the picture or in the tree to see what is known of it."));
+    }
+
+    static String title(Stage stage) {
+        String revision = stage.layout().revision();
+        return stage.layout().title() + (revision.isEmpty() ? "" : ", revision " + revision);
+    }
+
+    /** A verdict by word and colour. */
+    static Label badge(Verdict verdict) {
+        VerdictMark mark = VerdictMark.of(verdict);
+        Label badge = new Label(mark.word().toUpperCase(Locale.ROOT));
+        badge.getStyleClass().addAll("badge", "badge-" + mark.word());
+        badge.setMinWidth(Region.USE_PREF_SIZE);
+        return badge;
+    }
+
+    private static Label heading(String text) {
+        Label label = ToolStrip.label(text);
+        label.getStyleClass().add("heading");
+        return label;
+    }
+
+    private static Label note(String text) {
+        Label label = ToolStrip.label(text);
+        label.getStyleClass().add("note");
+        return label;
+    }
+
+    private static void row(GridPane grid, String name, String value) {
+        Label key = new Label(name);
+        key.getStyleClass().add("note");
+        key.setMinWidth(Region.USE_PREF_SIZE);
+        Label text = ToolStrip.label(value);
+        GridPane.setHgrow(text, Priority.ALWAYS);
+        grid.addRow(grid.getRowCount(), key, text);
+    }
+
+    /** Copies what is shown as text. */
+    void copy() {
+        StringBuilder text = new StringBuilder();
+        gather(box, text);
+        Commands.copy(text.toString());
+    }
+
+    private static void gather(Node node, StringBuilder text) {
+        if (node instanceof Button) {
+            return;
+        }
+        if (node instanceof GridPane grid) {
+            for (int i = 0; i + 1 < grid.getChildren().size(); i += 2) {
+                text.append(((Label) grid.getChildren().get(i)).getText())
+                        .append('\t')
+                        .append(((Label) grid.getChildren().get(i + 1)).getText())
+                        .append('\n');
+            }
+        } else if (node instanceof Labeled labeled) {
+            text.append(labeled.getText()).append('\n');
+        } else if (node instanceof HBox row && row.getChildren().stream().allMatch(child -> child instanceof Label)) {
+            row.getChildren()
+                    .forEach(child -> text.append(((Label) child).getText()).append('\t'));
+            text.setCharAt(text.length() - 1, '\n');
+        } else if (node instanceof Pane pane) {
+            pane.getChildren().forEach(child -> gather(child, text));
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package darkrim.view.window;
+
+import darkrim.diagnostic.Finding;
+import darkrim.view.work.Content;
+import darkrim.view.work.ViewModel;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+/** What is wrong with the layout file as it stands, while the last good layout is shown below. */
+final class FindingBanner {
+    private static final int MOST = 6;
+
+    private final ViewModel model;
+    private final VBox box = new VBox(2);
+
+    FindingBanner(ViewModel model) {
+        this.model = model;
+        box.setId("findings");
+        model.onContent(this::follow);
+        follow();
+    }
+
+    Node node() {
+        return box;
+    }
+
+    private void follow() {
+        Content content = model.content();
+        box.getChildren().clear();
+        box.getStyleClass().removeAll("banner-error", "banner-note");
+        List<Finding> errors = content.errors().stream()
+                .filter(finding -> finding.severity() == Finding.Severity.ERROR)
+                .toList();
+        if (!errors.isEmpty()) {
+            box.getStyleClass().add("banner-error");
+            box.getChildren()
+                    .add(line(
+                            content.stage().isPresent()
+                                    ? "The layout file has errors; what is shown is its last good state."
+                                    : "The layout file has errors; it is shown as soon as it has none.",
+                            "strong"));
+            errors.stream().limit(MOST).forEach(error -> box.getChildren().add(line(error.toString(), "finding")));
+            if (errors.size() > MOST) {
+                box.getChildren().add(line("and " + (errors.size() - MOST) + " more", "finding"));
+            }
+        } else if (!content.note().isEmpty()) {
+            box.getStyleClass().add("banner-note");
+            box.getChildren().add(line(content.note(), "finding"));
+        }
+        box.setVisible(!box.getChildren().isEmpty());
+        box.setManaged(box.isVisible());
+    }
+
+    private static Label line(String text, String style) {
+        Label label = ToolStrip.label(text);
+        label.getStyleClass().add(style);
+        return label;
+    }
+}

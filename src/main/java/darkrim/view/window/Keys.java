@@ -1,0 +1,114 @@
+package darkrim.view.window;
+
+import darkrim.view.camera.Direction;
+import darkrim.view.look.Light;
+import darkrim.view.look.ScaleChoice;
+import darkrim.view.work.ViewModel;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
+
+/** The keys of the three-dimensional view, with words for what each does. */
+final class Keys {
+    private static final double TURN = 5;
+    private static final double SHIFT = 0.05;
+    private static final double ZOOM = 0.9;
+    private static final double SECTION_STEP = 0.01;
+
+    private final Map<KeyCombination, Runnable> actions = new LinkedHashMap<>();
+    private final List<String[]> words = new ArrayList<>();
+
+    Keys(ViewModel model, Commands commands) {
+        add("Arrow keys", "turn", KeyCode.LEFT, () -> commands.turn(TURN, 0));
+        also(KeyCode.RIGHT, () -> commands.turn(-TURN, 0));
+        also(KeyCode.UP, () -> commands.turn(0, -TURN));
+        also(KeyCode.DOWN, () -> commands.turn(0, TURN));
+        shifted("Shift + arrow keys", "move the picture", KeyCode.LEFT, () -> commands.shift(-SHIFT, 0));
+        shifted("", "", KeyCode.RIGHT, () -> commands.shift(SHIFT, 0));
+        shifted("", "", KeyCode.UP, () -> commands.shift(0, -SHIFT));
+        shifted("", "", KeyCode.DOWN, () -> commands.shift(0, SHIFT));
+        add("+  and  -", "nearer and farther", KeyCode.PLUS, () -> commands.zoom(ZOOM));
+        also(KeyCode.EQUALS, () -> commands.zoom(ZOOM));
+        shifted("", "", KeyCode.EQUALS, () -> commands.zoom(ZOOM));
+        also(KeyCode.ADD, () -> commands.zoom(ZOOM));
+        also(KeyCode.MINUS, () -> commands.zoom(1 / ZOOM));
+        also(KeyCode.SUBTRACT, () -> commands.zoom(1 / ZOOM));
+        add("F", "fit what is shown", KeyCode.F, commands::fit);
+        add("G", "fit the selected face", KeyCode.G, commands::fitSelection);
+        add("Home", "the first direction", KeyCode.HOME, commands::home);
+        for (Direction direction : Direction.values()) {
+            String digit = String.valueOf(direction.number());
+            add(digit, "look " + direction.words(), KeyCode.getKeyCode(digit), () -> commands.look(direction));
+        }
+        add("P", "perspective or parallel", KeyCode.P, commands::projection);
+        add("D", "direct light", KeyCode.D, () -> commands.light(Light.DIRECT));
+        add("R", "once-reflected light", KeyCode.R, () -> commands.light(Light.ONCE_REFLECTED));
+        add("T", "both together", KeyCode.T, () -> commands.light(Light.TOTAL));
+        add("N", "parts without light", KeyCode.N, () -> commands.light(Light.NONE));
+        add(
+                "L",
+                "logarithmic or linear scale",
+                KeyCode.L,
+                () -> commands.scale(new ScaleChoice(
+                        !model.look().scale().logarithmic(),
+                        model.look().scale().range())));
+        add("V", "verdict marks on or off", KeyCode.V, commands::marks);
+        add("C", "cells of maps on or off", KeyCode.C, commands::cells);
+        add("X, Y, Z", "section square to that axis, on or off", KeyCode.X, () -> commands.toggleSection(0));
+        also(KeyCode.Y, () -> commands.toggleSection(1));
+        also(KeyCode.Z, () -> commands.toggleSection(2));
+        add("[  and  ]", "move the section", KeyCode.OPEN_BRACKET, () -> commands.moveSection(-SECTION_STEP));
+        also(KeyCode.CLOSE_BRACKET, () -> commands.moveSection(SECTION_STEP));
+        add("B", "cut away the other side", KeyCode.B, commands::turnSection);
+        add("M", "ruler: click two points", KeyCode.M, () -> commands.measure(!commands.measuring()));
+        add(
+                "H",
+                "hide the selected face",
+                KeyCode.H,
+                () -> model.look().selected().ifPresent(name -> commands.hide(List.of(name))));
+        add(
+                "I",
+                "show only the part of the selected face",
+                KeyCode.I,
+                () -> model.look().selected().ifPresent(name -> commands.isolate(commands.partOf(name))));
+        add("A", "show everything", KeyCode.A, commands::showAll);
+        add("Esc", "end the ruler, or select nothing", KeyCode.ESCAPE, commands::escape);
+    }
+
+    private void add(String keys, String meaning, KeyCode code, Runnable action) {
+        words.add(new String[] {keys, meaning});
+        also(code, action);
+    }
+
+    private void also(KeyCode code, Runnable action) {
+        actions.put(new KeyCodeCombination(code), action);
+    }
+
+    private void shifted(String keys, String meaning, KeyCode code, Runnable action) {
+        if (!keys.isEmpty()) {
+            words.add(new String[] {keys, meaning});
+        }
+        actions.put(new KeyCodeCombination(code, KeyCombination.SHIFT_DOWN), action);
+    }
+
+    /** Each key with its meaning. */
+    List<String[]> words() {
+        return List.copyOf(words);
+    }
+
+    /** Does what a key stands for, if it stands for something. */
+    void press(KeyEvent event) {
+        actions.entrySet().stream()
+                .filter(entry -> entry.getKey().match(event))
+                .findFirst()
+                .ifPresent(entry -> {
+                    entry.getValue().run();
+                    event.consume();
+                });
+    }
+}

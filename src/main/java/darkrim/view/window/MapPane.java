@@ -1,0 +1,201 @@
+package darkrim.view.window;
+
+import darkrim.present.Figures;
+import darkrim.present.picture.ColourScale;
+import darkrim.study.irradiance.LightKind;
+import darkrim.study.irradiance.SurfaceMap;
+import darkrim.view.look.Light;
+import darkrim.view.look.Look;
+import darkrim.view.parts.FlatMap;
+import darkrim.view.work.Reading;
+import darkrim.view.work.ViewModel;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.VBox;
+import javafx.scene.paint.Color;
+
+/** The map of one surface as a flat picture, with the value under the mouse and a profile along a dragged line. */
+final class MapPane {
+    private static final double EDGE = 8;
+    private static final double MOST = 460;
+
+    private final ViewModel model;
+    private final ComboBox<String> choice = new ComboBox<>();
+    private final Label reading = new Label("Move over the map to read a cell; drag a line for a profile.");
+    private final Canvas canvas = new Canvas();
+    private final Profile profile = new Profile();
+    private final VBox box = new VBox(6);
+    private Map<String, SurfaceMap> shown = Map.of();
+    private Optional<FlatMap> map = Optional.empty();
+    private ColourScale scale;
+    private Optional<String> selected = Optional.empty();
+    private double[] from;
+    private double[] to;
+
+    MapPane(ViewModel model) {
+        this.model = model;
+        choice.setId("map-choice");
+        choice.setMaxWidth(Double.MAX_VALUE);
+        choice.setTooltip(new Tooltip("Which surface; a selected flat face joins the list"));
+        choice.setOnAction(event -> {
+            from = null;
+            draw();
+        });
+        reading.setId("map-reading");
+        reading.setWrapText(true);
+        reading.setMinHeight(54);
+        canvas.setId("map");
+        Pane holder = new Pane(canvas);
+        box.getStyleClass().add("side");
+        box.getChildren().addAll(choice, holder, reading, profile.node());
+        box.widthProperty().addListener(changed -> draw());
+        canvas.setOnMouseMoved(this::read);
+        canvas.setOnMousePressed(event -> {
+            from = place(event);
+            to = from;
+        });
+        canvas.setOnMouseDragged(event -> {
+            to = place(event);
+            read(event);
+            draw();
+        });
+        model.onContent(this::follow);
+        model.onLook(this::looked);
+    }
+
+    Node node() {
+        return box;
+    }
+
+    private void follow() {
+        if (model.content().maps().equals(shown)) {
+            return;
+        }
+        shown = model.content().maps();
+        List<String> names = shown.values().stream()
+                .filter(each -> FlatMap.of(each).isPresent())
+                .map(each -> each.cells().surface().name())
+                .sorted()
+                .toList();
+        if (!names.equals(choice.getItems())) {
+            String before = choice.getValue();
+            choice.getItems().setAll(names);
+            choice.setValue(names.contains(before) ? before : names.isEmpty() ? null : names.get(0));
+            choose();
+        }
+        draw();
+    }
+
+    private void looked() {
+        Look look = model.look();
+        if (!look.selected().equals(selected)) {
+            selected = look.selected();
+            choose();
+        }
+        draw();
+    }
+
+    /** Shows the map of the selected surface, if there is one. */
+    private void choose() {
+        selected.filter(choice.getItems()::contains).ifPresent(choice::setValue);
+    }
+
+    private LightKind kind() {
+        return Scales.kind(model.look().light());
+    }
+
+    private double pixelsPerMm() {
+        double room = Math.min(MOST, Math.max(60, box.getWidth() - 2 * EDGE - 16));
+        return map.map(flat -> room / Math.max(flat.width(), flat.height())).orElse(1.0);
+    }
+
+    private void draw() {
+        map = Optional.ofNullable(choice.getValue()).map(shown::get).flatMap(FlatMap::of);
+        if (map.isEmpty() || box.getWidth() <= 0 || box.getScene() == null) {
+            return;
+        }
+        FlatMap flat = map.get();
+        scale = Scales.of(model.look(), model.content());
+        double size = pixelsPerMm();
+        canvas.setWidth(flat.width() * size + 2 * EDGE);
+        canvas.setHeight(flat.height() * size + 2 * EDGE);
+        GraphicsContext g = canvas.getGraphicsContext2D();
+        g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        int columns = flat.grid().columns();
+        int rows = flat.grid().rows();
+        double wide = flat.width() * size / columns;
+        double high = flat.height() * size / rows;
+        for (int cell : flat.map().cells().filled()) {
+            g.setFill(Palette.colour(scale.argb(flat.map().value(kind(), cell))));
+            double left = EDGE + cell % columns * wide;
+            double top = EDGE + (rows - 1 - cell / columns) * high;
+            // Half a pixel more, so that no seam shows.
+            g.fillRect(left, top, wide + 0.5, high + 0.5);
+        }
+        g.setStroke(Overlay.INK);
+        g.setLineWidth(1);
+        g.strokeRect(EDGE - 0.5, EDGE - 0.5, flat.width() * size + 1, flat.height() * size + 1);
+        if (from != null) {
+            line(g);
+        }
+        boolean line = from != null && Math.hypot(to[0] - from[0], to[1] - from[1]) > 0;
+        profile.show(line ? flat.profile(kind(), from, to, 240) : List.of(), scale);
+    }
+
+    private void line(GraphicsContext g) {
+        double[] a = pixel(from);
+        double[] b = pixel(to);
+        g.setStroke(Color.WHITE);
+        g.setLineWidth(4);
+        g.strokeLine(a[0], a[1], b[0], b[1]);
+        g.setStroke(Overlay.INK);
+        g.setLineWidth(2);
+        g.strokeLine(a[0], a[1], b[0], b[1]);
+        g.setFill(Overlay.INK);
+        g.fillOval(a[0] - 4, a[1] - 4, 8, 8);
+    }
+
+    private double[] pixel(double[] place) {
+        double size = pixelsPerMm();
+        return new double[] {EDGE + place[0] * size, EDGE + (map.orElseThrow().height() - place[1]) * size};
+    }
+
+    private double[] place(MouseEvent event) {
+        double size = pixelsPerMm();
+        return new double[] {
+            (event.getX() - EDGE) / size, map.map(FlatMap::height).orElse(0.0) - (event.getY() - EDGE) / size
+        };
+    }
+
+    private void read(MouseEvent event) {
+        if (map.isEmpty()) {
+            return;
+        }
+        FlatMap flat = map.get();
+        double[] at = place(event);
+        Optional<Integer> cell = flat.cell(at[0], at[1]);
+        if (cell.isEmpty()) {
+            reading.setText("beside the surface");
+            return;
+        }
+        int columns = flat.grid().columns();
+        double value = flat.map().value(kind(), cell.get());
+        String words = Double.isNaN(value)
+                ? Reading.UNKNOWN.words()
+                : new Reading(value, flat.map().error(kind(), cell.get())).words();
+        Light light =
+                model.look().light() == Light.NONE ? Light.DIRECT : model.look().light();
+        reading.setText("cell (" + (cell.get() % columns + 1) + "," + (cell.get() / columns + 1) + ") at "
+                + Figures.length(at[0]) + ", " + Figures.length(at[1]) + " mm\n" + light.words() + " " + words
+                + "\nrelative irradiance, mean of the cell");
+    }
+}

@@ -1,0 +1,80 @@
+package darkrim.view.window;
+
+import darkrim.present.picture.ColourScale;
+import darkrim.view.files.Pixels;
+import darkrim.view.look.Look;
+import darkrim.view.parts.Stage;
+import darkrim.view.work.Content;
+import darkrim.view.work.ViewModel;
+import java.time.LocalDate;
+import java.util.Locale;
+import javafx.geometry.VPos;
+import javafx.scene.Group;
+import javafx.scene.Scene;
+import javafx.scene.SceneAntialiasing;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.TextAlignment;
+
+/** Draws what is seen once more, in a size of its own, with title, revision and date. */
+final class Picture {
+    private static final double HEAD = 46;
+
+    private final ViewModel model;
+
+    Picture(ViewModel model) {
+        this.model = model;
+    }
+
+    /** The picture in a size. */
+    Pixels of(PictureSize size, LocalDate date) {
+        Content content = model.content();
+        Look look = model.look();
+        Stage stage = content.stage().orElseThrow();
+        ColourScale scale = Scales.of(look, content);
+        SceneView scene = new SceneView();
+        scene.node().setWidth(size.width());
+        scene.node().setHeight(size.height() - HEAD);
+        scene.show(stage);
+        scene.arrange(look);
+        scene.paint(look, content, scale);
+        scene.outline(look, content.facts());
+        scene.draw(PathLines.of(content.ways(), PathLines.straight(look, content)));
+        scene.move(look);
+        scene.node().setLayoutY(HEAD);
+        Canvas over = new Canvas(size.width(), size.height() - HEAD);
+        over.setLayoutY(HEAD);
+        Overlay overlay = new Overlay(model, new Eye(model, scene));
+        overlay.mark(content.ways());
+        overlay.draw(over.getGraphicsContext2D(), scale);
+        Canvas head = new Canvas(size.width(), HEAD);
+        head(head.getGraphicsContext2D(), size, stage, content, date);
+        Group all = new Group(scene.node(), over, head);
+        WritableImage image = new WritableImage(size.width(), size.height());
+        new Scene(all, size.width(), size.height(), true, SceneAntialiasing.BALANCED).snapshot(image);
+        int[] argb = new int[size.width() * size.height()];
+        image.getPixelReader()
+                .getPixels(0, 0, size.width(), size.height(), PixelFormat.getIntArgbInstance(), argb, 0, size.width());
+        return new Pixels(size.width(), size.height(), argb);
+    }
+
+    private static void head(GraphicsContext g, PictureSize size, Stage stage, Content content, LocalDate date) {
+        g.setFill(Color.WHITE);
+        g.fillRect(0, 0, size.width(), HEAD);
+        g.setFill(Overlay.INK);
+        g.setTextBaseline(VPos.TOP);
+        g.setTextAlign(TextAlignment.LEFT);
+        g.setFont(Font.font("System", FontWeight.BOLD, 15));
+        g.fillText(DetailPane.title(stage), 12, 6, size.width() - 24);
+        g.setFont(Font.font("System", 12));
+        String verdict = content.facts()
+                .map(facts -> facts.verdict().name().toLowerCase(Locale.ROOT) + ", " + facts.source())
+                .orElse("not checked");
+        g.fillText(date + "   " + stage.layout().source().name() + "   verdict: " + verdict, 12, 26, size.width() - 24);
+    }
+}

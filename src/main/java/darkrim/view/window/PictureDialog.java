@@ -1,0 +1,63 @@
+package darkrim.view.window;
+
+import darkrim.view.files.PictureFile;
+import darkrim.view.work.ViewModel;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Optional;
+import javafx.scene.control.Alert;
+import javafx.scene.control.TextInputDialog;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+
+/** Asks for the size and the name of a picture, and saves it. */
+final class PictureDialog {
+    private final Stage owner;
+    private final Path layout;
+    private final ViewModel model;
+
+    PictureDialog(Stage owner, Path layout, ViewModel model) {
+        this.owner = owner;
+        this.layout = layout;
+        this.model = model;
+    }
+
+    /** Asks and saves. */
+    void ask() {
+        if (model.content().stage().isEmpty()) {
+            return;
+        }
+        TextInputDialog dialog = new TextInputDialog("1600x1000");
+        dialog.initOwner(owner);
+        dialog.setTitle("Save picture");
+        dialog.setHeaderText("Size in pixels, width x height");
+        Optional<PictureSize> size = dialog.showAndWait().flatMap(PictureSize::of);
+        if (size.isEmpty()) {
+            return;
+        }
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle("Save picture");
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter("PNG picture", "*.png"));
+        chooser.setInitialFileName(layout.getFileName().toString().replaceFirst("\\.[^.]*$", "") + ".png");
+        File folder = layout.toAbsolutePath().getParent().toFile();
+        chooser.setInitialDirectory(folder.isDirectory() ? folder : null);
+        File chosen = chooser.showSaveDialog(owner);
+        if (chosen != null) {
+            save(chosen.toPath(), size.get());
+        }
+    }
+
+    /** Saves what is seen; says if that cannot be done. */
+    void save(Path file, PictureSize size) {
+        try {
+            PictureFile.write(file, new Picture(model).of(size, LocalDate.now(ZoneId.systemDefault())));
+        } catch (IOException refused) {
+            Alert alert = new Alert(Alert.AlertType.ERROR, "The picture could not be written to " + file + ".");
+            alert.initOwner(owner);
+            alert.showAndWait();
+        }
+    }
+}

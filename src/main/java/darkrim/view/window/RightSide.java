@@ -1,0 +1,37 @@
+package darkrim.view.window;
+
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+
+/** The pages at the right: what is known of a face, the dimensions, and maps. */
+final class RightSide {
+    private final TabPane tabs = new TabPane();
+
+    RightSide(DetailPane details, DimensionPane dimensions, MapPane map) {
+        tabs.setId("pages");
+        tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+        add("Findings", details.node());
+        add("Dimensions", scrolled(dimensions.node()));
+        add("Map", scrolled(map.node()));
+        tabs.setPrefWidth(310);
+        tabs.setMinWidth(220);
+    }
+
+    private void add(String title, Node content) {
+        Tab tab = new Tab(title, content);
+        tabs.getTabs().add(tab);
+    }
+
+    private static ScrollPane scrolled(Node content) {
+        ScrollPane pane = new ScrollPane(content);
+        pane.setFitToWidth(true);
+        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        return pane;
+    }
+
+    Node node() {
+        return tabs;
+    }
+}

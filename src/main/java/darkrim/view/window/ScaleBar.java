@@ -1,0 +1,85 @@
+package darkrim.view.window;
+
+import darkrim.present.picture.ColourMap;
+import darkrim.present.picture.ColourScale;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.TextAlignment;
+
+/** The scale of colours with its marks, drawn beside the parts and in saved pictures. */
+final class ScaleBar {
+    /** Size of the whole plate, pixels. */
+    static final double WIDTH = 152;
+
+    static final double HEIGHT = 330;
+
+    private static final double BAR = 20;
+    private static final double TOP = 62;
+    private static final double LENGTH = 180;
+    private static final int LABELS = 6;
+
+    private ScaleBar() {}
+
+    /**
+     * Draws the plate.
+     *
+     * @param left its left border, pixels
+     * @param top its upper border
+     * @param light the class of light in words
+     */
+    static void draw(GraphicsContext g, double left, double top, ColourScale scale, String light) {
+        g.setFill(Color.rgb(255, 255, 255, 0.92));
+        g.fillRoundRect(left, top, WIDTH, HEIGHT, 8, 8);
+        g.setStroke(Color.web("#8a949c"));
+        g.setLineWidth(1);
+        g.strokeRoundRect(left + 0.5, top + 0.5, WIDTH - 1, HEIGHT - 1, 8, 8);
+        g.setTextAlign(TextAlignment.LEFT);
+        g.setTextBaseline(VPos.TOP);
+        g.setFill(Overlay.INK);
+        g.setFont(Font.font("System", FontWeight.BOLD, 12));
+        g.fillText(scale.title(), left + 10, top + 8, WIDTH - 20);
+        g.setFont(Font.font("System", 12));
+        g.fillText(light, left + 10, top + 24, WIDTH - 20);
+        g.fillText(
+                scale.spacing() == ColourScale.Spacing.LOGARITHMIC ? "logarithmic" : "linear",
+                left + 10,
+                top + 40,
+                WIDTH - 20);
+        bar(g, left + 12, top + TOP, scale);
+        double y = top + TOP + LENGTH + 14;
+        swatch(g, left + 12, y, ColourScale.ABOVE, "above the range");
+        swatch(g, left + 12, y + 22, ColourScale.BELOW, "below, or none");
+        swatch(g, left + 12, y + 44, ColourScale.UNKNOWN, "not known");
+    }
+
+    private static void bar(GraphicsContext g, double left, double top, ColourScale scale) {
+        for (int i = 0; i < (int) LENGTH; i++) {
+            g.setFill(Palette.colour(ColourMap.argb(1 - (i + 0.5) / LENGTH)));
+            g.fillRect(left, top + i, BAR, 1.5);
+        }
+        g.setStroke(Overlay.INK);
+        g.strokeRect(left - 0.5, top - 0.5, BAR + 1, LENGTH + 1);
+        g.setTextBaseline(VPos.CENTER);
+        for (ColourScale.Tick tick : scale.ticks(LABELS)) {
+            double y = Math.round(top + LENGTH * (1 - tick.share())) + 0.5;
+            g.strokeLine(left + BAR, y, left + BAR + (tick.label().isEmpty() ? 3 : 6), y);
+            if (!tick.label().isEmpty()) {
+                g.setFill(Overlay.INK);
+                g.fillText(tick.label(), left + BAR + 10, y, WIDTH - BAR - 30);
+            }
+        }
+    }
+
+    private static void swatch(GraphicsContext g, double left, double top, int argb, String words) {
+        g.setFill(Palette.colour(argb));
+        g.fillRect(left, top, BAR, 16);
+        g.setStroke(Overlay.INK);
+        g.strokeRect(left - 0.5, top - 0.5, BAR + 1, 17);
+        g.setFill(Overlay.INK);
+        g.setTextBaseline(VPos.CENTER);
+        g.fillText(words, left + BAR + 10, top + 8, WIDTH - BAR - 30);
+    }
+}

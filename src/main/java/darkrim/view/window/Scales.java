@@ -1,0 +1,54 @@
+package darkrim.view.window;
+
+import darkrim.present.picture.ColourScale;
+import darkrim.study.irradiance.LightKind;
+import darkrim.study.irradiance.SurfaceMap;
+import darkrim.view.look.Light;
+import darkrim.view.look.Look;
+import darkrim.view.look.ScaleChoice;
+import darkrim.view.work.Content;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+
+/** The scale that a look asks for. */
+final class Scales {
+    private Scales() {}
+
+    /** Over the range chosen by hand, or over the values of all surfaces, hidden ones too: hiding changes no colour. */
+    static ColourScale of(Look look, Content content) {
+        ColourScale.Spacing spacing =
+                look.scale().logarithmic() ? ColourScale.Spacing.LOGARITHMIC : ColourScale.Spacing.LINEAR;
+        Optional<ScaleChoice.Range> range = look.scale().range();
+        String quantity = "relative irradiance";
+        if (range.isPresent() && (range.get().low() > 0 || !look.scale().logarithmic())) {
+            return new ColourScale(spacing, range.get().low(), range.get().high(), quantity, "");
+        }
+        Light light = look.light() == Light.NONE ? Light.DIRECT : look.light();
+        DoubleStream means = content.facts().stream()
+                .flatMap(known -> known.surfaces().values().stream())
+                .mapToDouble(known -> known.of(light).value());
+        // Of cells only the largest counts, and what of it is no chance: the smallest of many are chance.
+        DoubleStream largest = look.cells()
+                ? content.maps().values().stream().mapToDouble(map -> largest(map, kind(light)))
+                : DoubleStream.empty();
+        return ColourScale.around(spacing, DoubleStream.concat(means, largest), quantity, "");
+    }
+
+    private static double largest(SurfaceMap map, LightKind kind) {
+        return IntStream.of(map.cells().filled())
+                .mapToDouble(cell -> map.value(kind, cell) - 2 * map.error(kind, cell))
+                .filter(value -> !Double.isNaN(value))
+                .max()
+                .orElse(Double.NaN);
+    }
+
+    /** The light of a class in a map. */
+    static LightKind kind(Light light) {
+        return switch (light) {
+            case DIRECT, NONE -> LightKind.DIRECT;
+            case ONCE_REFLECTED -> LightKind.ONCE_REFLECTED;
+            case TOTAL -> LightKind.TOTAL;
+        };
+    }
+}

@@ -1,0 +1,67 @@
+package darkrim.view.window;
+
+import darkrim.verdict.Verdict;
+import darkrim.view.work.Content;
+import darkrim.view.work.Facts;
+import darkrim.view.work.ViewModel;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/** The line below the view: the verdict, what is under the mouse, and what is being worked out. */
+final class StatusLine {
+    private final ViewModel model;
+    private final HBox verdict = new HBox(6);
+    private final Label under = new Label();
+    private final Label activity = new Label();
+    private final ProgressBar progress = new ProgressBar();
+    private final HBox row = new HBox(12, verdict, under, activity, progress);
+    private Optional<Verdict> shown = Optional.empty();
+
+    StatusLine(ViewModel model) {
+        this.model = model;
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().add("status");
+        verdict.setId("verdict");
+        verdict.setMinWidth(Region.USE_PREF_SIZE);
+        under.setId("under");
+        under.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(under, Priority.ALWAYS);
+        activity.setMinWidth(Region.USE_PREF_SIZE);
+        progress.setPrefWidth(140);
+        progress.setMinWidth(140);
+        model.onContent(this::follow);
+        follow();
+    }
+
+    Node node() {
+        return row;
+    }
+
+    /** Says what is under the mouse. */
+    void under(String words) {
+        under.setText(words);
+    }
+
+    private void follow() {
+        Content content = model.content();
+        Optional<Verdict> found = content.facts().map(Facts::verdict);
+        if (!found.equals(shown) || verdict.getChildren().isEmpty()) {
+            shown = found;
+            verdict.getChildren().clear();
+            found.ifPresent(word -> verdict.getChildren().add(DetailPane.badge(word)));
+            if (found.isEmpty()) {
+                verdict.getChildren().add(new Label("no verdict yet"));
+            }
+        }
+        boolean working = !content.activity().isEmpty();
+        activity.setText(working ? content.activity() : "");
+        progress.setVisible(working);
+        progress.setProgress(content.progress() < 0 ? ProgressBar.INDETERMINATE_PROGRESS : content.progress());
+    }
+}

@@ -1,0 +1,40 @@
+package darkrim.view.window;
+
+import darkrim.view.work.Facts;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+
+/** The requirements in a line each: verdict, name, least margin. */
+final class VerdictList {
+    private final GridPane grid = new GridPane();
+    private List<Facts.RequirementFact> shown = List.of();
+
+    VerdictList() {
+        grid.setId("verdicts");
+        grid.setHgap(8);
+        grid.setVgap(2);
+    }
+
+    Node node() {
+        return grid;
+    }
+
+    /** Shows what is known now. */
+    void show(Optional<Facts> facts) {
+        List<Facts.RequirementFact> now = facts.map(Facts::requirements).orElse(List.of());
+        if (now.equals(shown)) {
+            return;
+        }
+        shown = now;
+        grid.getChildren().clear();
+        for (int row = 0; row < now.size(); row++) {
+            Facts.RequirementFact requirement = now.get(row);
+            Label margin = new Label(requirement.margin());
+            margin.getStyleClass().add("note");
+            grid.addRow(row, DetailPane.badge(requirement.verdict()), new Label(requirement.name()), margin);
+        }
+    }
+}

@@ -1,0 +1,190 @@
+package darkrim.view.window;
+
+import darkrim.study.Effort;
+import darkrim.view.camera.Camera;
+import darkrim.view.files.FileWatch;
+import darkrim.view.files.Memory;
+import darkrim.view.look.Look;
+import darkrim.view.work.Content;
+import darkrim.view.work.Dragging;
+import darkrim.view.work.Loader;
+import darkrim.view.work.ViewModel;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.animation.AnimationTimer;
+import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.Scene;
+import javafx.scene.control.SplitPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** The window of one layout. */
+public final class ViewerWindow {
+    private static final double WIDTH = 1280;
+    private static final double HEIGHT = 800;
+
+    private final Path layout;
+    private final Memory memory;
+    private final ViewModel model = new ViewModel(Look.from(new Camera(Vector3D.ZERO, -60, 30, 100, false)));
+    private final Viewport viewport = new Viewport(model);
+    private final Commands commands = new Commands(model, viewport.eye());
+    private final Stage stage;
+    private final Loader loader;
+    private final FileWatch watch;
+    private final Background background;
+    private final Dragging dragging;
+    private boolean seen;
+
+    /**
+     * Opens the window; everything else follows in the background.
+     *
+     * @param stage the stage to use
+     * @param layout the layout file
+     * @param effort how hard to work
+     * @param memory remembers windows
+     */
+    public ViewerWindow(Stage stage, Path layout, Effort effort, Memory memory) {
+        this.stage = stage;
+        this.layout = layout;
+        this.memory = memory;
+        // One core is left for the window.
+        int threads =
+                Math.max(1, Math.min(effort.threads(), Runtime.getRuntime().availableProcessors() - 1));
+        Effort behind = new Effort(threads, effort.seed(), effort.mostSamples());
+        loader = new Loader(layout, behind, change -> Platform.runLater(() -> model.show(change)));
+        background = new Background(model, threads);
+        dragging = new Dragging(layout, behind, change -> Platform.runLater(() -> model.show(change)));
+        watch = new FileWatch(layout, () -> Platform.runLater(this::reload));
+        PartTreePane tree = new PartTreePane(model, commands);
+        DetailPane details = new DetailPane(model, commands);
+        StatusLine status = new StatusLine(model);
+        PictureDialog picture = new PictureDialog(stage, layout, model);
+        ToolStrip tools = new ToolStrip(model, commands, picture::ask);
+        VBox middle = new VBox(new FindingBanner(model).node(), viewport.node());
+        VBox.setVgrow(viewport.node(), Priority.ALWAYS);
+        RightSide right = new RightSide(
+                details,
+                new DimensionPane(model, dragging, loader, new WriteBackAction(model, dragging, layout)),
+                new MapPane(model));
+        SplitPane split = new SplitPane(tree.node(), middle, right.node());
+        split.setDividerPositions(0.2, 0.76);
+        SplitPane.setResizableWithParent(tree.node(), false);
+        SplitPane.setResizableWithParent(right.node(), false);
+        BorderPane root = new BorderPane(split);
+        root.setTop(tools.node());
+        root.setBottom(status.node());
+        Scene scene = new Scene(root, WIDTH, HEIGHT);
+        scene.getStylesheets().add(ViewerWindow.class.getResource("window.css").toExternalForm());
+        viewport.mouse(commands, status::under);
+        Keys keys = new Keys(model, commands);
+        viewport.node().setOnKeyPressed(keys::press);
+        shortcut(scene, KeyCode.Z, model::undo);
+        shortcut(scene, KeyCode.Y, model::redo);
+        shortcut(scene, KeyCode.F, tree::search);
+        shortcut(scene, KeyCode.S, picture::ask);
+        shortcut(scene, KeyCode.C, details::copy);
+        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F1), () -> new KeyHelp(stage, keys).show());
+        stage.setScene(scene);
+        stage.setTitle(layout.getFileName() + " - Darkrim");
+        place();
+        model.onContent(this::begin);
+        stage.setOnHidden(event -> close());
+    }
+
+    /** The file has changed. */
+    private void reload() {
+        dragging.reset();
+        loader.load(Optional.empty());
+    }
+
+    private static void shortcut(Scene scene, KeyCode code, Runnable action) {
+        scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), action);
+    }
+
+    /** Shows the window and begins to work. */
+    public void show(Optional<Path> result) {
+        stage.show();
+        viewport.node().requestFocus();
+        new AnimationTimer() {
+            @Override
+            public void handle(long now) {
+                viewport.draw();
+            }
+        }.start();
+        loader.load(result);
+        watch.begin();
+    }
+
+    /** Where the window stood before, if a screen is still there. */
+    private void place() {
+        Optional<Memory.Window> before = memory.recall(layout);
+        before.ifPresent(window -> {
+            Rectangle2D wanted = new Rectangle2D(
+                    window.x(), window.y(), Math.max(400, window.width()), Math.max(300, window.height()));
+            boolean visible = Screen.getScreens().stream()
+                    .anyMatch(
+                            screen -> screen.getVisualBounds().contains(wanted.getMinX() + 50, wanted.getMinY() + 20));
+            if (visible) {
+                stage.setX(wanted.getMinX());
+                stage.setY(wanted.getMinY());
+                stage.setWidth(wanted.getWidth());
+                stage.setHeight(wanted.getHeight());
+            }
+        });
+    }
+
+    /** The first look, once there is something to look at. */
+    private void begin() {
+        Content content = model.content();
+        if (seen || content.stage().isEmpty()) {
+            return;
+        }
+        seen = true;
+        Camera first = memory.recall(layout)
+                .map(Memory.Window::camera)
+                .orElseGet(() -> viewport.first(content.stage().get()));
+        model.begin(model.look().with(first));
+        stage.setTitle(DetailPane.title(content.stage().get()) + " - " + layout.getFileName() + " - Darkrim");
+    }
+
+    private void close() {
+        if (seen) {
+            memory.remember(
+                    layout,
+                    new Memory.Window(
+                            stage.getX(),
+                            stage.getY(),
+                            stage.getWidth(),
+                            stage.getHeight(),
+                            model.look().camera()));
+        }
+        watch.close();
+        loader.close();
+        dragging.close();
+        background.close();
+    }
+
+    /** Says that the program broke: what is shown may no longer be whole. */
+    public void broke(Throwable broken) {
+        model.show(
+                content -> content.noting("the program broke, please close this window and open it again: " + broken));
+    }
+
+    /** What the window shows, for tests. */
+    ViewModel model() {
+        return model;
+    }
+
+    /** The view of the parts, for tests. */
+    Viewport viewport() {
+        return viewport;
+    }
+}

@@ -1,0 +1,203 @@
+package darkrim.view.window;
+
+import darkrim.present.Figures;
+import darkrim.present.picture.ColourScale;
+import darkrim.scene.Surface;
+import darkrim.study.irradiance.SurfaceMap;
+import darkrim.view.camera.Camera;
+import darkrim.view.look.Light;
+import darkrim.view.look.Look;
+import darkrim.view.parts.Hit;
+import darkrim.view.parts.Stage;
+import darkrim.view.work.Content;
+import darkrim.view.work.Reading;
+import darkrim.view.work.ViewModel;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Pane;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** The view of the parts with all that lies over it. It draws what has changed, once a frame. */
+final class Viewport {
+    private final ViewModel model;
+    private final SceneView scene = new SceneView();
+    private final Eye eye;
+    private final Overlay overlay;
+    private final SectionHandle handle;
+    private final Canvas canvas = new Canvas();
+    private final Label hover = new Label();
+    private final Pane pane = new Pane();
+    private Content drawnContent = Content.NOTHING;
+    private Optional<Look> drawnLook = Optional.empty();
+    private boolean resized = true;
+
+    Viewport(ViewModel model) {
+        this.model = model;
+        eye = new Eye(model, scene);
+        overlay = new Overlay(model, eye);
+        handle = new SectionHandle(model, eye);
+        canvas.setMouseTransparent(true);
+        hover.getStyleClass().add("plate");
+        hover.setMouseTransparent(true);
+        hover.setManaged(false);
+        hover.setVisible(false);
+        pane.setId("viewport");
+        pane.setFocusTraversable(true);
+        pane.setMinSize(200, 150);
+        pane.getChildren().addAll(scene.node(), canvas, handle.node(), hover);
+        pane.widthProperty().addListener(changed -> resize());
+        pane.heightProperty().addListener(changed -> resize());
+    }
+
+    Pane node() {
+        return pane;
+    }
+
+    Eye eye() {
+        return eye;
+    }
+
+    Overlay overlay() {
+        return overlay;
+    }
+
+    SceneView scene() {
+        return scene;
+    }
+
+    private void resize() {
+        scene.node().setWidth(pane.getWidth());
+        scene.node().setHeight(pane.getHeight());
+        canvas.setWidth(pane.getWidth());
+        canvas.setHeight(pane.getHeight());
+        resized = true;
+    }
+
+    /** Tells a listener what is under the mouse, in words, and shows its name beside the mouse. */
+    MouseGestures mouse(Commands commands, Consumer<String> status) {
+        MouseGestures gestures = new MouseGestures(model, eye, commands, hit -> hovered(hit, status));
+        gestures.listen(pane);
+        return gestures;
+    }
+
+    private void hovered(Optional<Hit> hit, Consumer<String> status) {
+        hover.setVisible(hit.isPresent());
+        if (hit.isEmpty()) {
+            status.accept("");
+            return;
+        }
+        String name =
+                hit.get().surface().isPresent() ? hit.get().name() : hit.get().name() + ", cut face";
+        hover.setText(name);
+        hover.autosize();
+        Vector3D seen = eye.project(hit.get().point());
+        double x = Math.max(4, Math.min(seen.getX() + 16, eye.width() - hover.getWidth() - 4));
+        double y = Math.max(4, Math.min(seen.getY() + 18, eye.height() - hover.getHeight() - 4));
+        hover.relocate(x, y);
+        Vector3D at = hit.get().point();
+        status.accept(String.format(
+                Locale.ROOT,
+                "%s   (%s, %s, %s) mm%s",
+                name,
+                Figures.length(at.getX()),
+                Figures.length(at.getY()),
+                Figures.length(at.getZ()),
+                value(hit.get())));
+    }
+
+    /** The value under the mouse: of the cell where there is a map, otherwise of the face. */
+    private String value(Hit hit) {
+        Light light = model.look().light();
+        if (light == Light.NONE || hit.surface().isEmpty()) {
+            return "";
+        }
+        SurfaceMap map = model.look().cells() ? model.content().maps().get(hit.name()) : null;
+        if (map != null) {
+            Vector3D at = hit.point();
+            int cell = map.cells().cellAt(hit.facet(), at.getX(), at.getY(), at.getZ());
+            double value = map.value(Scales.kind(light), cell);
+            Reading reading =
+                    Double.isNaN(value) ? Reading.UNKNOWN : new Reading(value, map.error(Scales.kind(light), cell));
+            return "   " + light.words() + ", this cell " + reading.words();
+        }
+        return model.content()
+                .facts()
+                .map(facts -> facts.surfaces().get(hit.name()))
+                .map(facts -> "   " + light.words() + ", mean of the face "
+                        + facts.of(light).words())
+                .orElse("");
+    }
+
+    /** Draws what has changed since the last frame; whether anything was. */
+    boolean draw() {
+        Content content = model.content();
+        Look look = model.look();
+        Optional<Stage> stage = content.stage();
+        if (stage.isEmpty() || pane.getWidth() <= 0) {
+            return false;
+        }
+        boolean newStage = !drawnContent.stage().equals(stage);
+        boolean newFacts = newStage || !drawnContent.facts().equals(content.facts());
+        Look before = drawnLook.orElse(null);
+        boolean newMaps = newStage || !drawnContent.maps().equals(content.maps());
+        boolean newWays = newStage || !drawnContent.ways().equals(content.ways());
+        if (!newFacts && !newMaps && !newWays && !resized && look.equals(before)) {
+            return false;
+        }
+        ColourScale scale = Scales.of(look, content);
+        if (newStage) {
+            scene.show(stage.get());
+        }
+        boolean otherParts = newStage
+                || before == null
+                || !before.hidden().equals(look.hidden())
+                || !before.section().equals(look.section());
+        if (otherParts) {
+            scene.arrange(look);
+        }
+        if (newFacts
+                || newMaps
+                || before == null
+                || (look.cells() && !before.section().equals(look.section()))
+                || before.cells() != look.cells()
+                || before.light() != look.light()
+                || !before.scale().equals(look.scale())) {
+            scene.paint(look, content, scale);
+        }
+        if (otherParts
+                || newFacts
+                || !before.selected().equals(look.selected())
+                || before.verdictMarks() != look.verdictMarks()) {
+            scene.outline(look, content.facts());
+        }
+        if (newWays || newFacts || !look.selected().equals(before.selected())) {
+            overlay.mark(content.ways());
+            scene.draw(PathLines.of(content.ways(), PathLines.straight(look, content)));
+        }
+        scene.move(look);
+        overlay.draw(canvas.getGraphicsContext2D(), scale);
+        handle.follow();
+        drawnContent = content;
+        drawnLook = Optional.of(look);
+        resized = false;
+        return true;
+    }
+
+    /** Draws everything over the parts once more. */
+    void redraw() {
+        resized = true;
+    }
+
+    /** The first look at a layout, as it fits the view. */
+    Camera first(Stage stage) {
+        return eye.fitted(Camera.at(stage.box(), 1), stage.box());
+    }
+
+    /** The surface of a name, if it is shown. */
+    Optional<Surface> surface(String name) {
+        return model.content().stage().flatMap(stage -> stage.scene().surface(name));
+    }
+}

@@ -1,0 +1,148 @@
+package darkrim.view.work;
+
+import darkrim.diagnostic.Finding;
+import darkrim.diagnostic.Findings;
+import darkrim.diagnostic.UnusableInput;
+import darkrim.scene.Surface;
+import darkrim.study.Effort;
+import darkrim.study.LayoutFamily;
+import darkrim.study.irradiance.LightKind;
+import darkrim.study.irradiance.MapSampling;
+import darkrim.study.irradiance.SurfaceCells;
+import darkrim.study.irradiance.SurfaceMap;
+import darkrim.study.live.LiveDetail;
+import darkrim.study.live.LiveLayout;
+import darkrim.study.live.LiveState;
+import darkrim.verdict.Watch;
+import darkrim.verdict.Workers;
+import darkrim.view.parts.Stage;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+
+/** Follows dimensions that are dragged: each position is shown as more and more is known of it. Used from the window's thread. */
+public final class Dragging implements AutoCloseable {
+    /** Points at each surface that is not dark, for a first look at its direct light. */
+    private static final MapSampling.Round GLANCE = new MapSampling.Round(64, 0);
+
+    private final Path file;
+    private final Effort effort;
+    private final Consumer<UnaryOperator<Content>> post;
+    private Optional<LiveLayout> live = Optional.empty();
+    /** Only the worker's thread touches the three below. */
+    private long placedMove = -1;
+
+    private Stage placed;
+    private Map<String, Reading> direct = Map.of();
+
+    /**
+     * @param file the layout file
+     * @param effort how hard to work
+     * @param post takes changes of the contents to the window's thread
+     */
+    public Dragging(Path file, Effort effort, Consumer<UnaryOperator<Content>> post) {
+        this.file = file;
+        this.effort = effort;
+        this.post = post;
+    }
+
+    /**
+     * Moves one dimension; the others stay where they were moved to. Returns soon.
+     *
+     * @param name name of the dimension
+     * @param value its value, in mm, degrees or plain
+     */
+    public void move(String name, double value) {
+        if (live.isEmpty()) {
+            try {
+                live = Optional.of(new LiveLayout(LayoutFamily.of(file), effort, this::follow));
+            } catch (UnusableInput unusable) {
+                post.accept(content -> content.refused(unusable.findings()));
+                return;
+            }
+        }
+        live.get().move(name, value);
+    }
+
+    /** The layouts and the values to which dimensions were moved; empty while none was. */
+    public Optional<LiveLayout> live() {
+        return live;
+    }
+
+    /** Whether a dimension was moved from where the file has it. */
+    public boolean isMoved() {
+        return live.filter(each -> !each.chosen().isEmpty()).isPresent();
+    }
+
+    private void follow(LiveState state) {
+        if (state instanceof LiveState.Placed position) {
+            place(position);
+        } else if (state instanceof LiveState.Impossible impossible) {
+            String why = impossible.findings().stream()
+                    .filter(finding -> finding.severity() == Finding.Severity.ERROR)
+                    .map(Finding::message)
+                    .findFirst()
+                    .orElse("no such parts");
+            post.accept(
+                    content -> content.noting("not possible with this value, the last possible one is shown: " + why));
+        } else if (state instanceof LiveState.Broken broken) {
+            post.accept(content -> content.noting("the program broke at this value: " + broken.cause()));
+        }
+    }
+
+    private void place(LiveState.Placed position) {
+        if (position.move() != placedMove || placed == null) {
+            try {
+                placed = Stage.of(position.layout(), new Findings());
+            } catch (UnusableInput unusable) {
+                throw new IllegalStateException("a position that exists has errors", unusable);
+            }
+            placedMove = position.move();
+            direct = glance(position);
+        }
+        Stage stage = placed;
+        Facts facts = Facts.of(position, direct);
+        boolean more = position.detail() != LiveDetail.FINISHED;
+        post.accept(content -> content.moved(stage, facts, more));
+    }
+
+    /** A quick look at direct light, with its errors, until the check has measured it. */
+    private Map<String, Reading> glance(LiveState.Placed position) {
+        Facts known = Facts.of(position, Map.of());
+        Set<Surface> dark = placed.scene().surfaces().stream()
+                .filter(surface -> known.surfaces().get(surface.name()).isDark())
+                .collect(Collectors.toSet());
+        MapSampling sampling = new MapSampling(
+                placed.scene(), placed.tree(), position.layout().sampling().seed(), dark);
+        List<SurfaceMap> maps = placed.scene().surfaces().stream()
+                .filter(surface -> !dark.contains(surface))
+                .map(surface -> sampling.unsampled(SurfaceCells.whole(placed.scene(), surface)))
+                .toList();
+        Map<String, Reading> found = new HashMap<>();
+        try (Workers workers = new Workers(effort.threads())) {
+            for (SurfaceMap map : sampling.refined(maps, GLANCE, workers, Watch.NONE)) {
+                found.put(
+                        map.cells().surface().name(),
+                        new Reading(map.value(LightKind.DIRECT, 0), map.error(LightKind.DIRECT, 0)));
+            }
+        }
+        return found;
+    }
+
+    /** Forgets what was moved, as when the file has changed. */
+    public void reset() {
+        live.ifPresent(LiveLayout::close);
+        live = Optional.empty();
+    }
+
+    @Override
+    public void close() {
+        reset();
+    }
+}

@@ -1,0 +1,105 @@
+package darkrim.view.work;
+
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.study.irradiance.MapSampling;
+import darkrim.study.irradiance.SurfaceCells;
+import darkrim.study.irradiance.SurfaceMap;
+import darkrim.verdict.Watch;
+import darkrim.verdict.Workers;
+import darkrim.view.parts.Stage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+
+/** Makes maps of surfaces in the background: coarse at once, then finer and finer. */
+public final class MapMaker implements AutoCloseable {
+    /** Cells along the longer side. */
+    static final int ALONG = 32;
+
+    /** A curved surface has its facets for cells; one of more has no map. */
+    private static final int MOST_FACETS = 4096;
+
+    private static final int ROUNDS = 60;
+    private static final MapSampling.Round ROUND = new MapSampling.Round(16, 16);
+    private static final int LATER = 4;
+
+    private final int threads;
+    private final Errand errand;
+
+    /**
+     * @param threads number of threads to work with
+     * @param post takes changes of the contents to the window's thread
+     */
+    public MapMaker(int threads, Consumer<UnaryOperator<Content>> post) {
+        this.threads = threads;
+        errand = new Errand("darkrim-view-maps", post);
+    }
+
+    /**
+     * Maps surfaces; those that have maps already grow finer.
+     *
+     * @param stage the layout
+     * @param facts what is known of its light: what is proved dark need not be looked at
+     * @param before maps that there are
+     * @param names names of the surfaces
+     */
+    public void make(Stage stage, Optional<Facts> facts, Map<String, SurfaceMap> before, List<String> names) {
+        errand.ask((stop, post) -> {
+            Scene scene = stage.scene();
+            List<Surface> dark = scene.surfaces().stream()
+                    .filter(surface -> facts.map(known -> known.surfaces().get(surface.name()))
+                            .map(SurfaceFacts::isDark)
+                            .orElse(false))
+                    .toList();
+            MapSampling sampling = new MapSampling(
+                    scene, stage.tree(), stage.layout().sampling().seed(), dark);
+            List<SurfaceMap> maps = new ArrayList<>();
+            for (String name : names) {
+                scene.surface(name)
+                        .filter(surface -> SurfaceCells.isFlat(scene, surface) || surface.facetCount() <= MOST_FACETS)
+                        .ifPresent(surface -> maps.add(
+                                before.containsKey(name)
+                                        ? before.get(name)
+                                        : sampling.unsampled(SurfaceCells.of(scene, surface, ALONG))));
+            }
+            refine(sampling, maps, stop, post);
+        });
+    }
+
+    private void refine(
+            MapSampling sampling, List<SurfaceMap> first, BooleanSupplier stop, Consumer<UnaryOperator<Content>> post) {
+        List<SurfaceMap> maps = first;
+        try (Workers workers = new Workers(threads)) {
+            for (int round = 0; round < ROUNDS && !maps.isEmpty() && !stop.getAsBoolean(); round++) {
+                // One quick round to show something, then longer ones, of which fewer are drawn.
+                int times = round == 0 ? 1 : LATER;
+                MapSampling.Round samples = new MapSampling.Round(times * ROUND.direct(), times * ROUND.reflected());
+                maps = sampling.refined(maps, samples, workers, watch(stop));
+                List<SurfaceMap> finer = maps;
+                post.accept(content -> content.mapped(finer));
+            }
+        }
+    }
+
+    private static Watch watch(BooleanSupplier stop) {
+        return new Watch() {
+            @Override
+            public void progress(String step, long done, long most) {}
+
+            @Override
+            public boolean stop() {
+                return stop.getAsBoolean();
+            }
+        };
+    }
+
+    @Override
+    public void close() {
+        errand.close();
+    }
+}

@@ -1,0 +1,38 @@
+package darkrim.view.work;
+
+import darkrim.light.Estimate;
+import darkrim.present.Figures;
+
+/**
+ * A relative irradiance.
+ *
+ * @param value the value; NaN where it is not known
+ * @param error its standard error; 0 where it is exact, infinite where it is unknown
+ */
+public record Reading(double value, double error) {
+    /** Not known. */
+    public static final Reading UNKNOWN = new Reading(Double.NaN, Double.POSITIVE_INFINITY);
+    /** None, by proof or because nothing can carry light there. */
+    public static final Reading NONE = new Reading(0, 0);
+
+    /** A sampled mean. */
+    public static Reading of(Estimate estimate) {
+        if (estimate.largest() == 0) {
+            return NONE;
+        }
+        return estimate.samples() < 2 ? UNKNOWN : new Reading(estimate.mean(), estimate.standardError());
+    }
+
+    /** Both lights together; their errors are independent. */
+    public Reading and(Reading other) {
+        return new Reading(value + other.value, Math.sqrt(error * error + other.error * other.error));
+    }
+
+    /** In letters, such as {@code 0.708 +- 0.003}. */
+    public String words() {
+        if (Double.isNaN(value)) {
+            return "not measured";
+        }
+        return error == 0 ? Figures.three(value) : Figures.withError(value, error);
+    }
+}

@@ -1,0 +1,47 @@
+package darkrim.view.work;
+
+import darkrim.verdict.Verdict;
+import darkrim.view.look.Light;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is known of the light on a surface.
+ *
+ * @param direct straight from the pupil, mean over the surface
+ * @param onceReflected after one reflection, likewise
+ * @param judged what each requirement on it says
+ * @param paths by which surfaces reflected light comes, strongest first
+ */
+public record SurfaceFacts(Reading direct, Reading onceReflected, List<Judged> judged, List<PathFact> paths) {
+    /** Copies the lists. */
+    public SurfaceFacts {
+        judged = List.copyOf(judged);
+        paths = List.copyOf(paths);
+    }
+
+    /** The light of a class. */
+    public Reading of(Light light) {
+        return switch (light) {
+            case DIRECT -> direct;
+            case ONCE_REFLECTED -> onceReflected;
+            case TOTAL -> direct.and(onceReflected);
+            case NONE -> Reading.UNKNOWN;
+        };
+    }
+
+    /** Whether it is proved to get no direct light. */
+    public boolean isDark() {
+        return direct.equals(Reading.NONE);
+    }
+
+    /** What the requirements say of it together; empty where there are none. */
+    public Optional<Verdict> verdict() {
+        return judged.stream().map(Judged::verdict).reduce(Verdict::and);
+    }
+
+    /** What the requirements that keep light away from it say together; empty where there are none. */
+    public Optional<Verdict> keptDark() {
+        return judged.stream().filter(Judged::keepDark).map(Judged::verdict).reduce(Verdict::and);
+    }
+}

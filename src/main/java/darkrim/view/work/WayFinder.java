@@ -1,0 +1,57 @@
+package darkrim.view.work;
+
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.study.way.Way;
+import darkrim.study.way.WaySearch;
+import darkrim.view.parts.Stage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+
+/** Finds ways of light to a surface in the background, by those of its paths that carry most. */
+public final class WayFinder implements AutoCloseable {
+    private static final int PATHS = 4;
+    private static final int WAYS = 3;
+    private static final int TRIES = 40_000;
+
+    private final Errand errand;
+
+    /**
+     * @param post takes changes of the contents to the window's thread
+     */
+    public WayFinder(Consumer<UnaryOperator<Content>> post) {
+        errand = new Errand("darkrim-view-ways", post);
+    }
+
+    /** Looks for ways to a surface, in the place of those to another. */
+    public void find(Stage stage, Optional<Facts> facts, Optional<String> receiver) {
+        errand.ask((stop, post) -> {
+            post.accept(content -> content.following(List.of()));
+            Scene scene = stage.scene();
+            Optional<Surface> surface = receiver.flatMap(scene::surface);
+            Optional<SurfaceFacts> known =
+                    facts.flatMap(all -> receiver.map(name -> all.surfaces().get(name)));
+            if (surface.isEmpty() || known.isEmpty()) {
+                return;
+            }
+            WaySearch search = new WaySearch(scene, stage.tree());
+            List<Way> ways = new ArrayList<>();
+            for (PathFact path : known.get().paths().stream().limit(PATHS).toList()) {
+                Optional<Surface> via = scene.surface(path.via());
+                if (via.isPresent()) {
+                    ways.addAll(search.find(surface.get(), via.get(), path.mirror(), WAYS, TRIES, stop));
+                    List<Way> sofar = List.copyOf(ways);
+                    post.accept(content -> content.following(sofar));
+                }
+            }
+        });
+    }
+
+    @Override
+    public void close() {
+        errand.close();
+    }
+}

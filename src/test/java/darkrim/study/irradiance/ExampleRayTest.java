@@ -1,0 +1,76 @@
+package darkrim.study.irradiance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import darkrim.present.Results;
+import darkrim.scene.Surface;
+import darkrim.study.CheckResult;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+
+/** Rays through a slit of 4 mm that lies 8 mm above a screen, from a pupil of 20 mm at 200 mm. */
+class ExampleRayTest {
+    private static CheckResult checked(String grey) {
+        String yaml = Results.yaml("", "dark: {surfaces: \"right/back\", direct: none}")
+                .replace("grey: {diffuse: 0.5}", "grey: " + grey);
+        return Results.of(yaml, 200_000, 2);
+    }
+
+    private static Surface surface(CheckResult result, String name) {
+        return result.scene().surface(name).orElseThrow();
+    }
+
+    private static void assertComesThroughTheSlit(Vector3D onPupil, Vector3D onScreen) {
+        assertThat(onPupil.getZ()).isCloseTo(200, within(1e-9));
+        assertThat(Math.hypot(onPupil.getX(), onPupil.getY())).isLessThan(10 + 1e-9);
+        assertThat(onScreen.getZ()).isCloseTo(0, within(1e-9));
+        assertThat(Math.abs(onScreen.getX())).isLessThan(15);
+        assertThat(Math.abs(onPupil.lerp(onScreen, 192.0 / 200).getX())).isLessThan(2 + 1e-9);
+    }
+
+    @Test
+    void aDirectRayComesThroughTheSlit() {
+        CheckResult result = checked("{diffuse: 0.5}");
+        List<Vector3D> ray = new ExampleRay(CheckedLight.of(result))
+                .direct(surface(result, "screen/front"))
+                .orElseThrow();
+        assertThat(ray).hasSize(2);
+        assertComesThroughTheSlit(ray.get(0), ray.get(1));
+    }
+
+    @Test
+    void aReflectedRayTurnsOnTheScreenAndArrivesAtTheUnderside() {
+        CheckResult result = checked("{diffuse: 0.5}");
+        List<Vector3D> ray = new ExampleRay(CheckedLight.of(result))
+                .reflected(surface(result, "right/back"))
+                .orElseThrow();
+        assertThat(ray).hasSize(3);
+        assertComesThroughTheSlit(ray.get(0), ray.get(1));
+        assertThat(ray.get(2).getZ()).isCloseTo(8, within(1e-9));
+        assertThat(ray.get(2).getX()).isBetween(2.0, 22.0);
+    }
+
+    @Test
+    void aMirroredRayLeavesAsSteeplyAsItArrives() {
+        CheckResult result = checked("{diffuse: 0, mirror: 0.5}");
+        List<Vector3D> ray = new ExampleRay(CheckedLight.of(result))
+                .reflected(surface(result, "right/back"))
+                .orElseThrow();
+        assertComesThroughTheSlit(ray.get(0), ray.get(1));
+        Vector3D in = ray.get(1).subtract(ray.get(0)).normalize();
+        Vector3D out = ray.get(2).subtract(ray.get(1)).normalize();
+        assertThat(out.getX()).isCloseTo(in.getX(), within(1e-6));
+        assertThat(out.getY()).isCloseTo(in.getY(), within(1e-6));
+        assertThat(out.getZ()).isCloseTo(-in.getZ(), within(1e-6));
+    }
+
+    @Test
+    void whereNoLightComesThereIsNoRay() {
+        CheckResult result = checked("{diffuse: 0}");
+        ExampleRay rays = new ExampleRay(CheckedLight.of(result));
+        assertThat(rays.direct(surface(result, "screen/back"))).isEmpty();
+        assertThat(rays.reflected(surface(result, "right/back"))).isEmpty();
+    }
+}

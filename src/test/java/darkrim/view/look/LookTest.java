@@ -1,0 +1,58 @@
+package darkrim.view.look;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import darkrim.view.camera.Camera;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+
+class LookTest {
+    private static final Look LOOK = Look.from(new Camera(Vector3D.ZERO, 0, 0, 10, false));
+
+    @Test
+    void isolatingHidesAllOthersAndShowingBringsThemBack() {
+        Look alone = LOOK.isolating(List.of("b"), List.of("a", "b", "c"));
+        assertThat(alone.hidden()).containsExactly("a", "c");
+        assertThat(alone.showing(List.of("a")).hidden()).containsExactly("c");
+        assertThat(LOOK.hiding(List.of("x")).shows("x")).isFalse();
+    }
+
+    @Test
+    void everyStepCanBeTakenBackAndAgain() {
+        History<Integer> history = new History<>(1);
+        history.enter(2);
+        history.enter(2);
+        history.enter(3);
+        assertThat(history.back()).isEqualTo(2);
+        assertThat(history.back()).isEqualTo(1);
+        assertThat(history.back()).isEqualTo(1);
+        assertThat(history.forward()).isEqualTo(2);
+        history.enter(7);
+        assertThat(history.canGoForward()).isFalse();
+        assertThat(history.back()).isEqualTo(2);
+    }
+
+    @Test
+    void aDragIsOneStep() {
+        History<Integer> history = new History<>(1);
+        history.enter(2);
+        history.replace(3);
+        history.replace(4);
+        assertThat(history.back()).isEqualTo(1);
+    }
+
+    @Test
+    void aRulerMeasuresBetweenTwoPointsAndBeginsAnewWithAThird() {
+        Ruler ruler = Ruler.EMPTY.with(Vector3D.of(1, 2, 3)).with(Vector3D.of(4, 6, 3));
+        assertThat(ruler.words()).isEqualTo("5.000 mm  (dx 3.000, dy 4.000, dz 0.000)");
+        assertThat(ruler.with(Vector3D.ZERO).isWhole()).isFalse();
+    }
+
+    @Test
+    void aRangeRunsUpward() {
+        assertThatThrownBy(() -> new ScaleChoice.Range(2, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new ScaleChoice.Range(-1, 1)).isInstanceOf(IllegalArgumentException.class);
+    }
+}

@@ -1,0 +1,383 @@
+package darkrim.view.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import darkrim.present.picture.ColourScale;
+import darkrim.study.Effort;
+import darkrim.verdict.Verdict;
+import darkrim.view.camera.Camera;
+import darkrim.view.camera.Direction;
+import darkrim.view.files.Memory;
+import darkrim.view.files.PictureFile;
+import darkrim.view.files.Pixels;
+import darkrim.view.look.Light;
+import darkrim.view.work.Content;
+import darkrim.view.work.ViewModel;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.application.ConditionalFeature;
+import javafx.application.Platform;
+import javafx.geometry.Bounds;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TabPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import javax.imageio.ImageIO;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * Works a window with a real mouse and real keys, in a process of its own with a display. Prints a line for each claim; {@link WindowIT} reads
+ * them. Arguments: a folder to work in.
+ */
+public final class WindowDrive {
+    private static final double WIDTH = 1000;
+    private static final double HEIGHT = 640;
+    private static final Logger TOOLKIT = Logger.getLogger("javafx");
+
+    private final Path folder;
+    private final Path layout;
+    private final ViewerWindow window;
+    private final Stage stage;
+    private final Hands hands;
+    private final ViewModel model;
+
+    private WindowDrive(Path folder) throws IOException {
+        this.folder = folder;
+        layout = Files.writeString(folder.resolve("plate.yaml"), PlateLayout.TEXT);
+        stage = Hands.on(Stage::new);
+        Memory memory = new Memory(folder.resolve("windows.properties"));
+        window = Hands.on(() -> {
+            stage.setX(0);
+            stage.setY(0);
+            stage.setWidth(WIDTH);
+            stage.setHeight(HEIGHT);
+            return new ViewerWindow(stage, layout, new Effort(1, Optional.empty(), Optional.of(100_000L)), memory);
+        });
+        hands = new Hands(stage);
+        model = window.model();
+    }
+
+    /** A claim that is tried. */
+    private interface Claim {
+        void hold() throws Exception;
+    }
+
+    private static void claim(String words, Claim claim) {
+        try {
+            claim.hold();
+            System.out.println("holds: " + words);
+        } catch (AssertionError | Exception failure) {
+            System.out.println("fails: " + words + ": "
+                    + String.valueOf(failure.getMessage()).strip().replaceAll("\\s+", " "));
+        }
+    }
+
+    /** Runs all claims; ends with 2 where there is no display with three dimensions. */
+    public static void main(String[] arguments) throws Exception {
+        TOOLKIT.setLevel(Level.SEVERE);
+        CountDownLatch begun = new CountDownLatch(1);
+        boolean[] solid = {false};
+        Platform.startup(() -> {
+            solid[0] = Platform.isSupported(ConditionalFeature.SCENE3D);
+            begun.countDown();
+        });
+        if (!begun.await(30, TimeUnit.SECONDS) || !solid[0]) {
+            System.out.println("no three-dimensional pictures here");
+            System.exit(2);
+        }
+        new WindowDrive(Path.of(arguments[0])).run();
+        System.exit(0);
+    }
+
+    private void run() {
+        claim("the window is there at once, the parts soon, values and a verdict after them", this::opens);
+        claim("what is under the mouse is named, and a click selects it", this::picks);
+        claim("dragging turns the parts about the point under the mouse", this::orbits);
+        claim("the wheel comes nearer to the point under the mouse, and Ctrl+Z takes it back", this::zooms);
+        claim("a face has exactly the colour of its value on the scale", this::colours);
+        claim("keys change the class of light, the direction and the projection", this::keys);
+        claim("a section opens the parts, and its handle is dragged", this::cuts);
+        claim("the ruler measures between two clicked points in mm", this::measures);
+        claim("a search finds faces by words, and keys alone hide and show", this::searches);
+        claim("a picture is saved whole, in the size that was chosen", this::saves);
+        claim("dragging a dimension changes the verdict, and its value is written into the file", this::drags);
+        claim("an error in the file is shown at its place while the last good state stays", this::reloads);
+        claim("the camera is remembered for the layout", this::remembers);
+    }
+
+    private void opens() {
+        Hands.on(() -> {
+            window.show(Optional.empty());
+            return true;
+        });
+        assertThat(Hands.on(stage::isShowing)).isTrue();
+        Hands.until("parts", 60, () -> model.content().stage().isPresent());
+        Hands.until("a verdict", 60, () -> model.content().facts().isPresent());
+        Hands.until("the end of the check", 90, () -> model.content().activity().isEmpty());
+        assertThat(Hands.on(() -> model.content().facts().get().verdict())).isEqualTo(Verdict.FAIL);
+        hands.key(KeyCode.C);
+    }
+
+    private Node view() {
+        return hands.find("viewport");
+    }
+
+    /** Where a point of the layout is in the view. */
+    private Vector3D pixel(double x, double y, double z) {
+        return Hands.on(() -> window.viewport().eye().project(Vector3D.of(x, y, z)));
+    }
+
+    private void top() {
+        hands.click(view(), 12, 12);
+        hands.key(KeyCode.DIGIT1);
+        Hands.until("the top", 5, () -> model.look().camera().elevation() == 90);
+    }
+
+    private void picks() {
+        top();
+        Vector3D middle = pixel(0, 0, 0);
+        hands.moveTo(view(), middle.getX(), middle.getY());
+        Label under = (Label) hands.find("under");
+        Hands.until("a name", 5, () -> under.getText().startsWith("sheet/front "));
+        hands.click(view(), middle.getX(), middle.getY());
+        Hands.until("a selection", 5, () -> model.look().selected().equals(Optional.of("sheet/front")));
+        Label name = (Label) hands.find("selected-name");
+        assertThat(Hands.on(name::getText)).isEqualTo("sheet/front");
+        Vector3D beside = pixel(15, 15, 21);
+        hands.click(view(), beside.getX(), beside.getY());
+        Hands.until("another selection", 5, () -> model.look().selected().equals(Optional.of("lid/top")));
+    }
+
+    private void orbits() {
+        hands.key(KeyCode.HOME);
+        Camera before = Hands.on(() -> model.look().camera());
+        Vector3D corner = pixel(15, -15, 21);
+        hands.drag(view(), corner.getX(), corner.getY(), 60, 20, MouseButton.PRIMARY);
+        Camera after = Hands.on(() -> model.look().camera());
+        assertThat(after.azimuth()).isNotEqualTo(before.azimuth());
+        assertThat(after.elevation()).isGreaterThan(before.elevation());
+        Vector3D now = pixel(15, -15, 21);
+        // The mouse meets a pixel, not the point itself: within a pixel or two as it is turned.
+        assertThat(Math.hypot(now.getX() - corner.getX(), now.getY() - corner.getY()))
+                .isLessThan(3);
+    }
+
+    private void zooms() {
+        top();
+        Camera before = Hands.on(() -> model.look().camera());
+        Vector3D corner = pixel(15, 15, 21);
+        hands.wheel(view(), corner.getX(), corner.getY(), -2);
+        Camera after = Hands.on(() -> model.look().camera());
+        assertThat(after.span()).isLessThan(before.span());
+        Vector3D now = pixel(15, 15, 21);
+        assertThat(Math.hypot(now.getX() - corner.getX(), now.getY() - corner.getY()))
+                .isLessThan(2);
+        while (!Hands.on(() -> model.look().camera().equals(before)) && Hands.on(model::canUndo)) {
+            hands.key(KeyCode.CONTROL, KeyCode.Z);
+        }
+        assertThat(Hands.on(() -> model.look().camera())).isEqualTo(before);
+    }
+
+    private void colours() {
+        top();
+        hands.key(KeyCode.T);
+        hands.key(KeyCode.D);
+        Hands.pause(400);
+        Content content = Hands.on(model::content);
+        ColourScale scale = Hands.on(() -> Scales.of(model.look(), content));
+        double value =
+                content.facts().get().surfaces().get("lid/top").of(Light.DIRECT).value();
+        Vector3D at = pixel(12, -13, 21);
+        Pixels screen = hands.screen();
+        Node view = view();
+        double[] corner = Hands.on(() -> {
+            Point2D point = view.localToScreen(at.getX(), at.getY());
+            return new double[] {point.getX() - stage.getX(), point.getY() - stage.getY()};
+        });
+        int seen = screen.argb()[((int) corner[1]) * screen.width() + (int) corner[0]];
+        assertThat(Integer.toHexString(seen)).isEqualTo(Integer.toHexString(scale.argb(value)));
+    }
+
+    private void keys() {
+        top();
+        hands.key(KeyCode.R);
+        assertThat(Hands.on(() -> model.look().light())).isEqualTo(Light.ONCE_REFLECTED);
+        hands.key(KeyCode.P);
+        assertThat(Hands.on(() -> model.look().camera().parallel())).isTrue();
+        hands.key(KeyCode.DIGIT6);
+        assertThat(Hands.on(() -> model.look().camera().azimuth())).isEqualTo(Direction.RIGHT.azimuth());
+        hands.click("light-direct");
+        assertThat(Hands.on(() -> model.look().light())).isEqualTo(Light.DIRECT);
+        hands.click(view(), 12, 12);
+        hands.key(KeyCode.P);
+    }
+
+    private void cuts() {
+        hands.click(view(), 12, 12);
+        hands.key(KeyCode.HOME);
+        hands.key(KeyCode.Y);
+        Hands.until("a section", 5, () -> model.look().section().isPresent());
+        Hands.pause(300);
+        double before = Hands.on(() -> model.look().section().get().offset());
+        Node knob = hands.find("section-handle");
+        double[] middle = Hands.on(() -> {
+            Bounds bounds = knob.getBoundsInLocal();
+            return new double[] {bounds.getCenterX(), bounds.getCenterY()};
+        });
+        hands.drag(knob, middle[0], middle[1], -30, 30, MouseButton.PRIMARY);
+        assertThat(Hands.on(() -> model.look().section().get().offset())).isNotEqualTo(before);
+        hands.key(KeyCode.Y);
+        assertThat(Hands.on(() -> model.look().section())).isEmpty();
+    }
+
+    private void measures() {
+        top();
+        hands.key(KeyCode.M);
+        Vector3D from = pixel(-20, -20, 21);
+        Vector3D to = pixel(20, -20, 21);
+        // Beside the corners by a few pixels: they are caught.
+        hands.click(view(), from.getX() + 3, from.getY() - 3);
+        hands.click(view(), to.getX() - 3, to.getY() - 3);
+        Hands.until("a length", 5, () -> model.look().ruler().isWhole());
+        assertThat(Hands.on(() -> model.look().ruler().words())).startsWith("40.000 mm ");
+        hands.key(KeyCode.ESCAPE);
+        assertThat(Hands.on(() -> model.look().ruler().points())).isEmpty();
+    }
+
+    private void searches() {
+        hands.key(KeyCode.CONTROL, KeyCode.F);
+        hands.type("sheet");
+        Hands.pause(200);
+        hands.key(KeyCode.TAB);
+        hands.key(KeyCode.DOWN);
+        hands.key(KeyCode.RIGHT);
+        hands.key(KeyCode.DOWN);
+        Hands.until(
+                "a face chosen by keys",
+                5,
+                () -> model.look()
+                        .selected()
+                        .filter(name -> name.startsWith("sheet/"))
+                        .isPresent());
+        String chosen = Hands.on(() -> model.look().selected().get());
+        hands.click(view(), 12, 12);
+        Hands.on(() -> {
+            window.model().change(look -> look.selecting(Optional.of(chosen)));
+            return true;
+        });
+        hands.key(KeyCode.H);
+        assertThat(Hands.on(() -> model.look().hidden())).containsExactly(chosen);
+        hands.key(KeyCode.A);
+        assertThat(Hands.on(() -> model.look().hidden())).isEmpty();
+    }
+
+    private void saves() throws IOException {
+        Path file = folder.resolve("picture.png");
+        Pixels pixels = Hands.on(() -> new Picture(model).of(new PictureSize(640, 480), LocalDate.of(2026, 1, 2)));
+        PictureFile.write(file, pixels);
+        BufferedImage image = ImageIO.read(file.toFile());
+        assertThat(image.getWidth()).isEqualTo(640);
+        assertThat(image.getHeight()).isEqualTo(480);
+        assertThat(Arrays.stream(pixels.argb()).distinct().count()).isGreaterThan(20);
+    }
+
+    private Verdict wide() {
+        return model.content().facts().get().requirements().stream()
+                .filter(requirement -> requirement.name().equals("wide"))
+                .findFirst()
+                .orElseThrow()
+                .verdict();
+    }
+
+    private void drags() throws IOException {
+        Hands.on(() -> {
+            ((TabPane) hands.lookup("pages")).getSelectionModel().select(1);
+            return true;
+        });
+        assertThat(Hands.on(this::wide)).isEqualTo(Verdict.PASS);
+        Node slider = hands.find("slider-opening");
+        double width = Hands.on(() -> slider.getLayoutBounds().getWidth());
+        double middle = Hands.on(() -> slider.getLayoutBounds().getHeight() / 2);
+        hands.drag(slider, width / 2, middle, width / 2, 0, MouseButton.PRIMARY);
+        Hands.until("the other verdict", 60, () -> wide() == Verdict.FAIL);
+        double value = Hands.on(() -> ((Slider) slider).getValue());
+        assertThat(value).isGreaterThan(12);
+        hands.click("write-back");
+        Hands.until(
+                "the new file",
+                20,
+                () -> model.content()
+                        .stage()
+                        .get()
+                        .layout()
+                        .dimensions()
+                        .get("opening")
+                        .text()
+                        .startsWith("12"));
+        assertThat(Files.readString(layout))
+                .contains("   # side of the opening")
+                .contains("opening: 12");
+        Files.writeString(layout, PlateLayout.TEXT);
+        Hands.until(
+                "the old file",
+                20,
+                () -> model.content()
+                                .stage()
+                                .get()
+                                .layout()
+                                .dimensions()
+                                .get("opening")
+                                .value()
+                        == 10);
+    }
+
+    private void reloads() throws IOException {
+        Content before = Hands.on(model::content);
+        Files.writeString(layout, PlateLayout.TEXT.replace("opening: 10", "opening: 10 kg"));
+        VBox banner = (VBox) hands.find("findings");
+        Hands.until("the error", 20, banner::isVisible);
+        String shown = Hands.on(() -> ((Label) banner.getChildren().get(1)).getText());
+        assertThat(shown).contains("plate.yaml:5:");
+        assertThat(Hands.on(() -> model.content().stage())).isEqualTo(before.stage());
+        Files.writeString(layout, PlateLayout.TEXT.replace("opening: 10", "opening: 12"));
+        Hands.until("the repair", 20, () -> !banner.isVisible());
+        Hands.until(
+                "the new layout",
+                20,
+                () -> model.content()
+                                .stage()
+                                .get()
+                                .layout()
+                                .dimensions()
+                                .get("opening")
+                                .value()
+                        == 12);
+    }
+
+    private void remembers() {
+        Camera camera = Hands.on(() -> model.look().camera());
+        Hands.on(() -> {
+            stage.close();
+            return true;
+        });
+        Hands.pause(300);
+        assertThat(new Memory(folder.resolve("windows.properties")).recall(layout))
+                .get()
+                .extracting(Memory.Window::camera)
+                .isEqualTo(camera);
+    }
+}
