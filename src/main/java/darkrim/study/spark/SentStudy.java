@@ -1,8 +1,8 @@
 package darkrim.study.spark;
 
 import darkrim.diagnostic.UnusableInput;
-import darkrim.layout.mesh.MeshFiles;
 import darkrim.layout.SideFiles;
+import darkrim.layout.mesh.MeshFiles;
 import darkrim.study.LayoutFamily;
 import darkrim.study.PointCheck;
 import darkrim.study.PointSettings;
