@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -26,6 +27,7 @@ public final class Assembly {
     private final double largestChordError;
     private final Map<String, String> finishOf;
     private final Map<String, MapGrid> mapOf;
+    private final Map<String, MeshShape> meshes;
 
     private Assembly(
             List<Body> bodies,
@@ -33,12 +35,14 @@ public final class Assembly {
             List<Die> dies,
             double largestChordError,
             Map<String, String> finishOf,
-            Map<String, MapGrid> mapOf) {
+            Map<String, MapGrid> mapOf,
+            Map<String, MeshShape> meshes) {
         this.bodies = List.copyOf(bodies);
         this.openings = List.copyOf(openings);
         this.dies = List.copyOf(dies);
         this.largestChordError = largestChordError;
         this.finishOf = Collections.unmodifiableMap(finishOf);
+        this.meshes = Map.copyOf(meshes);
         this.mapOf = Collections.unmodifiableMap(mapOf);
     }
 
@@ -67,10 +71,13 @@ public final class Assembly {
         Map<String, String> finishOf = new LinkedHashMap<>();
         for (Part part : layout.parts()) {
             placer.surfacesOf(part.name())
-                    .forEach(name -> finishOf.put(name, part.finish().orElse(Part.NO_FINISH)));
+                    .forEach(name -> finishOf.put(
+                            name, placer.finishByMaterial(name).or(part::finish).orElse(Part.NO_FINISH)));
         }
         SurfaceSelector selector = new SurfaceSelector(finishOf.keySet(), partsComplete && placer.complete(), findings);
-        Set<String> ruled = new HashSet<>();
+        Set<String> ruled = finishOf.keySet().stream()
+                .filter(name -> placer.finishByMaterial(name).isPresent())
+                .collect(Collectors.toCollection(HashSet::new));
         for (FinishRule rule : layout.finishRules()) {
             List<String> selected = selector.select("finish rule", rule.surfaces(), rule.place());
             selected.forEach(name -> finishOf.replace(name, rule.finish()));
@@ -82,7 +89,13 @@ public final class Assembly {
         PupilPlane.check(layout.beam(), findings);
         BeyondPupil.check(placer.bodies(), layout.beam(), findings);
         return new Assembly(
-                placer.bodies(), placer.openings(), placer.dies(), placer.largestChordError(), finishOf, mapOf);
+                placer.bodies(),
+                placer.openings(),
+                placer.dies(),
+                placer.largestChordError(),
+                finishOf,
+                mapOf,
+                placer.meshes());
     }
 
     /** All bodies, in the order of the layout. */
@@ -116,6 +129,11 @@ public final class Assembly {
     /** The map of a surface, if one was asked for. */
     public Optional<MapGrid> mapOf(String surface) {
         return Optional.ofNullable(mapOf.get(surface));
+    }
+
+    /** The meshes among the parts, by name of the part. */
+    public Map<String, MeshShape> meshes() {
+        return meshes;
     }
 
     /** All openings of plates. */

@@ -14,7 +14,8 @@ import java.util.stream.Stream;
 public record Face(String name, Optional<String> back, List<Triangle> triangles) {
     /** Copies the list. */
     public Face {
-        triangles = List.copyOf(triangles);
+        // What is immutable already is not copied: a large mesh is held once for all its copies.
+        triangles = triangles instanceof PlacedFacets ? triangles : List.copyOf(triangles);
     }
 
     /** The surfaces that this face makes: one for a face of a solid, front and back for a sheet. */

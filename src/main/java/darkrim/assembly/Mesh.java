@@ -13,7 +13,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Gathers the facets of one body in the frame of its part, by face. Loops of corners run counter-clockwise as seen from +z. */
-final class Mesh {
+final class Mesh implements Piece {
     private final String name;
     private final Optional<String> back;
     private final Map<String, List<Triangle>> faces = new LinkedHashMap<>();
@@ -119,13 +119,13 @@ final class Mesh {
                 .toList();
     }
 
-    /** Number of facets. */
-    int size() {
+    @Override
+    public int size() {
         return faces.values().stream().mapToInt(List::size).sum();
     }
 
-    /** The body in its place. */
-    Body placed(String part, Placement placement, Place place) {
+    @Override
+    public Body placed(String part, Placement placement, Place place) {
         String path = name.isEmpty() ? part : part + "/" + name;
         List<Face> placed = new ArrayList<>();
         faces.forEach((face, triangles) -> placed.add(new Face(

@@ -3,10 +3,13 @@ package darkrim.assembly;
 import darkrim.diagnostic.Findings;
 import darkrim.geom.Placement;
 import darkrim.layout.Part;
+import darkrim.layout.Shape;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
@@ -23,6 +26,12 @@ final class PartPlacer {
     private double largestChordError;
     private long facets;
     private boolean complete = true;
+    /** Parts that are alike share their mesh. */
+    private final Map<Shape.Mesh, MeshShape> shapes = new HashMap<>();
+
+    private final Map<String, MeshShape> meshes = new HashMap<>();
+    /** Finish by name of the surface, without the number of a copy. */
+    private final Map<String, String> materials = new HashMap<>();
 
     PartPlacer(Findings findings) {
         this.findings = findings;
@@ -32,11 +41,11 @@ final class PartPlacer {
     void place(Part part) {
         int first = bodies.size();
         try {
-            Pieces pieces = PartPieces.of(part.shape());
+            Pieces pieces = pieces(part);
             Part.Repeat repeat = part.repeat().orElse(new Part.Repeat(1, 1, 0, 0));
             List<GridSteps.Step> steps = GridSteps.of(repeat.columns(), repeat.rows(), repeat.stepX(), repeat.stepY());
             facets += (long) steps.size()
-                    * pieces.meshes().stream().mapToInt(Mesh::size).sum();
+                    * pieces.meshes().stream().mapToInt(Piece::size).sum();
             if (facets > MOST_FACETS) {
                 throw new IllegalArgumentException(
                         "with it the layout has " + facets + " facets, more than the " + MOST_FACETS + " that fit");
@@ -52,6 +61,17 @@ final class PartPlacer {
             body.faces().forEach(face -> names.addAll(face.surfaces()));
         }
         surfacesOf.put(part.name(), names);
+    }
+
+    private Pieces pieces(Part part) {
+        if (!(part.shape() instanceof Shape.Mesh shape)) {
+            return PartPieces.of(part.shape());
+        }
+        MeshShape mesh = shapes.computeIfAbsent(shape, MeshShape::of);
+        meshes.put(part.name(), mesh);
+        MeshFindings.report(part, shape, mesh, findings);
+        mesh.finishes(shape).forEach((face, finish) -> materials.put(part.name() + "/" + face, finish));
+        return new Pieces(mesh.pieces(), List.of(), List.of(), shape.chord().orElse(0.0));
     }
 
     private void placeCopy(Part part, Pieces pieces, GridSteps.Step step) {
@@ -72,6 +92,10 @@ final class PartPlacer {
         return bodies;
     }
 
+    Map<String, MeshShape> meshes() {
+        return meshes;
+    }
+
     List<Opening> openings() {
         return openings;
     }
@@ -82,6 +106,13 @@ final class PartPlacer {
 
     double largestChordError() {
         return largestChordError;
+    }
+
+    /** The finish that the file of a mesh gives to a surface, if it does. */
+    Optional<String> finishByMaterial(String surface) {
+        String[] steps = surface.split("/", 2);
+        String part = steps[0].replaceFirst("\\[.*", "");
+        return Optional.ofNullable(steps.length < 2 ? null : materials.get(part + "/" + steps[1]));
     }
 
     /** Names of the surfaces of a part and its copies. */

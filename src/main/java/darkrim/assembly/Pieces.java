@@ -10,7 +10,7 @@ import java.util.List;
  * @param dies its dies, if it is a group of detectors
  * @param chordError greatest distance between a curved outline and the polygon that stands for it, mm
  */
-record Pieces(List<Mesh> meshes, List<Opening> openings, List<Die> dies, double chordError) {
+record Pieces(List<? extends Piece> meshes, List<Opening> openings, List<Die> dies, double chordError) {
     /** A part with straight edges only. */
     static Pieces of(Mesh mesh) {
         return of(mesh, 0);

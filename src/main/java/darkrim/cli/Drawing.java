@@ -249,7 +249,7 @@ sealed interface Drawing {
         }
 
         private SurfacePoint point(Scene scene) throws NoSuchPoint {
-            FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
+            FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
             return SurfacePoint.of(scene, tree, at.surface(), at.u(), at.v());
         }
 

@@ -41,6 +41,14 @@ final class LayoutOptions {
             description = "Show the long lists of a check whole, and details if the program breaks.")
     private boolean verbose;
 
+    /** For a command that is told nothing else. */
+    static LayoutOptions of(Path layout, boolean verbose) {
+        LayoutOptions options = new LayoutOptions();
+        options.layout = layout;
+        options.verbose = verbose;
+        return options;
+    }
+
     /** The layout file. */
     Path layout() {
         return layout;

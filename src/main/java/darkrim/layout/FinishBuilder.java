@@ -95,16 +95,24 @@ final class FinishBuilder {
 
     /** Notes the finish that is named, and reports it if there is none of the name. */
     void checkUse(Fields fields) {
-        fields.find("finish").ifPresent(value -> {
-            String name = Fields.text(value);
-            used.add(name);
-            if (!known.contains(name)) {
-                findings.error(
-                        "unknown-finish",
-                        value.place(),
-                        "unknown finish '" + Wording.shortened(name) + "', " + Wording.suggestion(name, known));
-            }
-        });
+        fields.find("finish").ifPresent(this::checkUse);
+    }
+
+    /** Notes the finish of this name, and reports it if there is none. */
+    void checkUse(Value value) {
+        String name = Fields.text(value);
+        use(name);
+        if (!known.contains(name)) {
+            findings.error(
+                    "unknown-finish",
+                    value.place(),
+                    "unknown finish '" + Wording.shortened(name) + "', " + Wording.suggestion(name, known));
+        }
+    }
+
+    /** Notes a finish. */
+    void use(String name) {
+        used.add(name);
     }
 
     /** Whether a finish of this name is defined, even if with errors. */

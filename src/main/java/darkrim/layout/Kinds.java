@@ -21,6 +21,7 @@ final class Kinds {
     static final Kind TILT = angle("tilt", Range.open(-90, 90));
     static final Kind WALL_TILT = angle("wall_tilt", Range.closed(-80, 80));
     static final Kind BEVEL = angle("bevel", Range.closed(0, 80));
+    static final Kind CREASE = angle("crease", Range.above(0, 180));
     static final Kind HALF_ANGLE = angle("half_angle", Range.above(0, 180));
     static final Kind SHARE = number("share", Range.closed(0, 1));
     static final Kind LEAST_SHARE = number("least_share", Range.above(0, 1));
@@ -39,6 +40,7 @@ final class Kinds {
     static final Kind TITLE = new Kind.Text(Letters.LINE, false);
     static final Kind MARK = new Kind.Text(Letters.NOTE, true);
     static final Kind NOTE = new Kind.Text(Letters.NOTE, false);
+    static final Kind FILE = new Kind.Text(Letters.LINE, false);
     static final Kind NAME = new Kind.Text(Letters.NAME, false);
     static final Kind PATTERN = new Kind.Text(Letters.PATTERN, false);
     static final Kind FLAG = new Kind.Flag();

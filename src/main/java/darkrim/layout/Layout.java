@@ -60,6 +60,23 @@ public record Layout(
                 maps);
     }
 
+    /** The same with nothing asked and no rules for finishes. */
+    public Layout partsOnly() {
+        return new Layout(
+                title,
+                revision,
+                source,
+                dimensions,
+                finishes,
+                List.of(),
+                beam,
+                parts,
+                List.of(),
+                placementError,
+                sampling,
+                MapSpec.DEFAULT);
+    }
+
     /** The same with only one of its requirements. */
     public Layout withOnly(Requirement requirement) {
         return new Layout(

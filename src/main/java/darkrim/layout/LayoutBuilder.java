@@ -82,7 +82,7 @@ final class LayoutBuilder {
             return List.of();
         }
         Map<String, Part> parts = new LinkedHashMap<>();
-        PartBuilder builder = new PartBuilder(finishes, findings);
+        PartBuilder builder = new PartBuilder(finishes, files.meshes(), findings);
         named.values().forEach((name, value) -> {
             Fields fields = (Fields) value;
             finishes.checkUse(fields);

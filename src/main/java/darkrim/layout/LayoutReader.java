@@ -43,7 +43,7 @@ public final class LayoutReader {
             return unreadable(name, "is a folder, expected a layout file");
         }
         try (InputStream stream = Files.newInputStream(file)) {
-            return read(name, stream.readNBytes(YamlText.LARGEST + 1));
+            return read(name, stream.readNBytes(YamlText.LARGEST + 1), Map.of(), SideFiles.beside(file.toString()));
         } catch (NoSuchFileException missing) {
             return unreadable(name, "there is no such file");
         } catch (AccessDeniedException denied) {

@@ -5,15 +5,17 @@ import darkrim.diagnostic.Place;
 import darkrim.geom.Ring;
 import darkrim.layout.form.Fields;
 import darkrim.layout.form.Wording;
+import darkrim.layout.mesh.MeshFiles;
 import java.util.Optional;
 
 /**
  * A part of a file.
  *
  * @param finishes knows the names of finishes
+ * @param meshes the mesh files of the layout
  * @param findings receives what is wrong
  */
-record PartBuilder(FinishBuilder finishes, Findings findings) {
+record PartBuilder(FinishBuilder finishes, MeshFiles meshes, Findings findings) {
     /** The part; empty, with a finding, if it cannot be as described. */
     Optional<Part> build(String name, Fields fields, Place place) {
         Optional<Shape> shape = shape(fields);
@@ -43,6 +45,7 @@ record PartBuilder(FinishBuilder finishes, Findings findings) {
                         .ring(fields)
                         .map(outline -> new Shape.Disc(((Ring) outline).radius(), ((Ring) outline).hole()));
             case "rectangle" -> Optional.of(new Shape.Rectangle(fields.number("width"), fields.number("depth")));
+            case "mesh" -> new MeshBuilder(finishes, meshes, findings).build(fields);
             default -> Optional.of(new Shape.SphereCap(fields.number("radius"), fields.number("half_angle")));
         };
     }

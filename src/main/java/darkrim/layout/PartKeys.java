@@ -58,7 +58,8 @@ final class PartKeys {
                         kind("block", BLOCK),
                         kind("disc", DISC),
                         kind("rectangle", RECTANGLE),
-                        kind("sphere_cap", SPHERE_CAP)));
+                        kind("sphere_cap", SPHERE_CAP),
+                        kind("mesh", MeshKeys.ALL)));
     }
 
     private static final List<Key> BOX = List.of(

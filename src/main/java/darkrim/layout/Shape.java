@@ -1,7 +1,10 @@
 package darkrim.layout;
 
 import darkrim.geom.Outline;
+import darkrim.geom.mesh.FaceAnchor;
+import darkrim.layout.mesh.MeshFile;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
@@ -14,7 +17,8 @@ public sealed interface Shape
                 Shape.Block,
                 Shape.Disc,
                 Shape.Rectangle,
-                Shape.SphereCap {
+                Shape.SphereCap,
+                Shape.Mesh {
 
     /**
      * A plate parallel to the focal plane, with openings.
@@ -125,4 +129,33 @@ public sealed interface Shape
      * @param halfAngle half angle of the cap as seen from the centre, degrees, up to 180
      */
     record SphereCap(double radius, double halfAngle) implements Shape {}
+
+    /**
+     * Facets from a file.
+     *
+     * @param file the file
+     * @param unit size of the unit of its coordinates, mm
+     * @param crease facets that meet at more than this belong to different faces, degrees
+     * @param chord how far facets may lie from the curved surface they stand for; absent where it is not stated
+     * @param names names of faces
+     * @param within how far a face may have moved from the place of its name
+     * @param finishOf finish by name of the material in the file; materials that are not in it have the finish of the part
+     * @param leastGap narrower gaps to other parts are named, mm; absent where not asked for
+     */
+    record Mesh(
+            MeshFile file,
+            double unit,
+            double crease,
+            Optional<Double> chord,
+            List<FaceAnchor> names,
+            double within,
+            Map<String, String> finishOf,
+            Optional<Double> leastGap)
+            implements Shape {
+        /** Copies the collections. */
+        public Mesh {
+            names = List.copyOf(names);
+            finishOf = Map.copyOf(finishOf);
+        }
+    }
 }

@@ -1,6 +1,7 @@
 package darkrim.layout;
 
 import darkrim.layout.form.Wording;
+import darkrim.layout.mesh.MeshFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -27,7 +28,10 @@ public final class SideFiles {
 
     private final Map<String, byte[]> known = new ConcurrentHashMap<>();
 
-    private SideFiles(String layout, Optional<Path> folder, Map<String, byte[]> known) {
+    private final MeshFiles meshes;
+
+    private SideFiles(String layout, Optional<Path> folder, Map<String, byte[]> known, MeshFiles meshes) {
+        this.meshes = meshes;
         this.layout = layout;
         this.folder = folder;
         this.known.putAll(known);
@@ -45,7 +49,7 @@ public final class SideFiles {
         } catch (InvalidPathException noPath) {
             folder = null;
         }
-        return new SideFiles(layout, Optional.ofNullable(folder), Map.of());
+        return new SideFiles(layout, Optional.ofNullable(folder), Map.of(), MeshFiles.beside(layout));
     }
 
     /**
@@ -55,7 +59,23 @@ public final class SideFiles {
      * @param contents by the name that the layout has for them
      */
     public static SideFiles known(String layout, Map<String, byte[]> contents) {
-        return new SideFiles(layout, Optional.empty(), contents);
+        return known(layout, contents, MeshFiles.beside(layout));
+    }
+
+    /**
+     * Those that were read elsewhere, meshes too.
+     *
+     * @param layout the path of the layout file as the user gave it
+     * @param contents by the name that the layout has for them
+     * @param meshes the mesh files
+     */
+    public static SideFiles known(String layout, Map<String, byte[]> contents, MeshFiles meshes) {
+        return new SideFiles(layout, Optional.empty(), contents, meshes);
+    }
+
+    /** The mesh files, which may be large and lie elsewhere. */
+    public MeshFiles meshes() {
+        return meshes;
     }
 
     /** The name of a file for messages: as the user would give it. */

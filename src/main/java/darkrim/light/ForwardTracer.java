@@ -37,7 +37,7 @@ public final class ForwardTracer {
     public ForwardTracer(Scene scene, FacetTree tree, long seed) {
         this.scene = scene;
         this.tree = tree;
-        this.starts = new StartPoints(scene.copyCorners(), tree);
+        this.starts = new StartPoints(scene.corners(), tree);
         this.streams = new Streams(seed);
         this.pupil = new PupilSource(scene.beam());
         double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};

@@ -40,7 +40,7 @@ public final class Transport {
      * @throws IllegalArgumentException if the pupil does not shine on the origin: nothing could be relative to that
      */
     public Transport(Scene scene, FacetTree tree, long seed) {
-        this(scene, tree, new StartPoints(scene.copyCorners(), tree), new Streams(seed), allLit(scene));
+        this(scene, tree, new StartPoints(scene.corners(), tree), new Streams(seed), allLit(scene));
     }
 
     private Transport(Scene scene, FacetTree tree, StartPoints starts, Streams streams, boolean[] lit) {
@@ -68,7 +68,7 @@ public final class Transport {
 
     /** A transport with a tree of its own. */
     public static Transport of(Scene scene, long seed) {
-        return new Transport(scene, FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound()), seed);
+        return new Transport(scene, FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound()), seed);
     }
 
     /** The scene. */

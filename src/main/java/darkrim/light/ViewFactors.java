@@ -29,7 +29,7 @@ public final class ViewFactors {
     public ViewFactors(Scene scene, FacetTree tree, long seed) {
         this.scene = scene;
         this.tree = tree;
-        this.starts = new StartPoints(scene.copyCorners(), tree);
+        this.starts = new StartPoints(scene.corners(), tree);
         this.streams = new Streams(seed);
     }
 

@@ -1,6 +1,7 @@
 package darkrim.present;
 
 import darkrim.assembly.Feasibility;
+import darkrim.diagnostic.Finding;
 import darkrim.layout.Layout;
 import darkrim.study.CheckResult;
 import darkrim.verdict.Evidence;
@@ -9,12 +10,16 @@ import darkrim.verdict.Verdict;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What was checked, with what, and the verdict in a sentence. */
 final class HeadSection {
     /** Openings that are named in the head. */
     private static final Rows OPENINGS = new Rows(2);
+
+    /** Warnings about meshes that a verdict may hang on. */
+    private static final Set<String> LEAKS = Set.of("mesh-open", "mesh-flaw", "mesh-self-crossing", "narrow-gap");
 
     private HeadSection() {}
 
@@ -28,8 +33,10 @@ final class HeadSection {
         sentence.paragraph(verdict + ": " + words);
         page.block(ink.word(result.judgement().verdict()) + sentence.text().substring(verdict.length()));
         infeasible(result).ifPresent(page::paragraph);
+        leaks(result).ifPresent(page::paragraph);
         page.space();
         page.line("file     " + LayoutWords.file(layout));
+        LayoutWords.meshes(layout).forEach(page::line);
         page.line("program  Darkrim " + version + ", seed " + result.effort().seed() + ", confidence "
                 + Figures.confidence(result.effort().confidence()) + " over all sampled verdicts together");
         new Values(result)
@@ -54,6 +61,20 @@ final class HeadSection {
                                 ? "with the placement error of " + Figures.length(error)
                                         + " mm; the verdict is for the parts exactly where they are drawn."
                                 : "even without placement error; the verdict covers only what the requirements ask."));
+    }
+
+    /** Open or crossing meshes and gaps: what the proofs say of the facets need not hold for what will be built. */
+    private static Optional<String> leaks(CheckResult result) {
+        List<Finding> found = result.warnings().stream()
+                .filter(warning -> LEAKS.contains(warning.code()))
+                .toList();
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        int more = found.size() - 1;
+        return Optional.of("CAUTION: light may leak, or be stopped by what is not there. "
+                + Printable.of(found.get(0).message()) + "."
+                + (more > 0 ? " " + Figures.counted(more, "more such warning") + " below." : ""));
     }
 
     /** Whether all that is not decided of a requirement is a matter of proofs, in which no sample takes part. */

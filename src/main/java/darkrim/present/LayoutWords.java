@@ -1,6 +1,8 @@
 package darkrim.present;
 
 import darkrim.layout.Layout;
+import darkrim.layout.Shape;
+import java.util.List;
 
 /** Which layout a result is about. */
 public final class LayoutWords {
@@ -19,5 +21,16 @@ public final class LayoutWords {
         String hash = layout.source().sha256();
         String shown = hash.substring(0, Math.min(SHORT_HASH, hash.length()));
         return Printable.of(layout.source().name()) + (hash.isEmpty() ? "" : ", SHA-256 " + shown + "...");
+    }
+
+    /** A line for each mesh file, with its unit and the beginning of its hash. */
+    static List<String> meshes(Layout layout) {
+        return layout.parts().stream()
+                .filter(part -> part.shape() instanceof Shape.Mesh)
+                .map(part -> (Shape.Mesh) part.shape())
+                .map(mesh -> "mesh     " + Printable.of(mesh.file().name()) + ", unit of " + Figures.limit(mesh.unit())
+                        + " mm, SHA-256 " + mesh.file().sha256().substring(0, SHORT_HASH) + "...")
+                .distinct()
+                .toList();
     }
 }

@@ -71,6 +71,11 @@ public final class Scene {
         return front.length;
     }
 
+    /** All corners, nine coordinates a facet, mm; not copied, for a scene may have millions: the caller must not change them. */
+    public double[] corners() {
+        return corners;
+    }
+
     /** A copy of all corners, nine coordinates a facet, mm. */
     public double[] copyCorners() {
         return corners.clone();

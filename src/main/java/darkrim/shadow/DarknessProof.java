@@ -49,8 +49,8 @@ public final class DarknessProof {
         this.tree = tree;
         this.settings = settings;
         this.stop = stop;
-        corners = scene.copyCorners();
-        edges = new FacetEdges(scene);
+        corners = scene.corners();
+        edges = FacetEdges.of(scene);
         tolerance = Tolerance.of(scene.bound(), settings.gapWidth());
     }
 

@@ -18,24 +18,42 @@ final class FaceMerge {
     private final Scene scene;
     private final Tolerance tolerance;
     private final List<Part> parts = new ArrayList<>();
+    private final boolean back;
     /** How many facets of the surface lie in a plane: a polygon of all of them has nothing to be joined with. */
-    private final Map<Integer, Integer> facetsIn = new HashMap<>();
+    private final int[] facetsIn;
 
     private record Corner(double x, double y, double z) {}
 
     /** A polygon in the making: its plane, as seen from the side that is looked at, its corners in order, and its facets. */
     private record Part(Frame frame, int plane, List<Vector3D> loop, List<Integer> facets) {}
 
+    /** A facet that is alone in its plane becomes a polygon when it is asked for: a curved surface has hundreds of thousands of them. */
+    private static Part alone(int f, int plane) {
+        return new Part(null, plane, null, List.of(f));
+    }
+
+    private Part whole(Part part) {
+        return part.frame == null ? part(part.facets.get(0)) : part;
+    }
+
+    private Part part(int f) {
+        Vector3D a = scene.corner(f, 0);
+        Vector3D b = scene.corner(f, back ? 2 : 1);
+        Vector3D c = scene.corner(f, back ? 1 : 2);
+        return new Part(frame(f), scene.plane(f), List.of(a, b, c), List.of(f));
+    }
+
     FaceMerge(Scene scene, Surface surface, Tolerance tolerance) {
         this.scene = scene;
         this.tolerance = tolerance;
         int last = surface.firstFacet() + surface.facetCount();
+        back = surface.back();
+        facetsIn = new int[scene.planeCount()];
         for (int f = surface.firstFacet(); f < last; f++) {
-            Vector3D a = scene.corner(f, 0);
-            Vector3D b = scene.corner(f, surface.back() ? 2 : 1);
-            Vector3D c = scene.corner(f, surface.back() ? 1 : 2);
-            facetsIn.merge(scene.plane(f), 1, Integer::sum);
-            parts.add(new Part(frame(f, surface.back()), scene.plane(f), List.of(a, b, c), List.of(f)));
+            facetsIn[scene.plane(f)]++;
+        }
+        for (int f = surface.firstFacet(); f < last; f++) {
+            parts.add(facetsIn[scene.plane(f)] == 1 ? alone(f, scene.plane(f)) : part(f));
         }
         joinAll();
     }
@@ -43,7 +61,8 @@ final class FaceMerge {
     /** The polygons. */
     List<Face> pieces() {
         List<Face> pieces = new ArrayList<>();
-        for (Part part : parts) {
+        for (Part each : parts) {
+            Part part = whole(each);
             double[] plane = new double[2 * part.loop.size()];
             for (int i = 0; i < part.loop.size(); i++) {
                 plane[2 * i] = part.frame.inU(part.loop.get(i));
@@ -56,7 +75,8 @@ final class FaceMerge {
 
     /** Calls back with the facets of each polygon and its corners, three coordinates each. */
     void forEach(BiConsumer<List<Integer>, double[]> visitor) {
-        for (Part part : parts) {
+        for (Part each : parts) {
+            Part part = whole(each);
             double[] space = new double[3 * part.loop.size()];
             for (int i = 0; i < part.loop.size(); i++) {
                 space[3 * i] = part.loop.get(i).getX();
@@ -68,7 +88,7 @@ final class FaceMerge {
     }
 
     /** Normal of the side that is looked at; u along the side of the facet that lies most nearly along an axis. */
-    private Frame frame(int f, boolean back) {
+    private Frame frame(int f) {
         Vector3D normal = back ? scene.normal(f).negate() : scene.normal(f);
         Vector3D best = null;
         double straightest = -1;
@@ -112,7 +132,7 @@ final class FaceMerge {
     }
 
     private boolean isAlone(Part part) {
-        return part.facets.size() == facetsIn.get(part.plane);
+        return part.facets.size() == facetsIn[part.plane];
     }
 
     private void enter(int i, Map<List<Corner>, Integer> sides) {

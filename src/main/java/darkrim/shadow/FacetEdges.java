@@ -1,9 +1,12 @@
 package darkrim.shadow;
 
+import darkrim.geom.UnionFind;
 import darkrim.scene.Scene;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.WeakHashMap;
 
 /**
  * Which facets meet at which edge, and which of them close a solid. Facets share an edge when they share both corners to the last bit.
@@ -12,6 +15,9 @@ import java.util.Map;
  * other. Immutable.
  */
 final class FacetEdges {
+    /** As long as their scene is in use. */
+    private static final Map<Scene, FacetEdges> KNOWN = Collections.synchronizedMap(new WeakHashMap<>());
+
     private final int[] edgesOfFacet;
     private final double[] ends;
     private final int[] firstUse;
@@ -26,13 +32,23 @@ final class FacetEdges {
 
     private record Pair(int low, int high) {}
 
+    /** The edges of a scene, found once: every proof about it asks for them. */
+    static FacetEdges of(Scene scene) {
+        FacetEdges known = KNOWN.get(scene);
+        if (known == null) {
+            // Two threads may both find them: the same.
+            known = new FacetEdges(scene);
+            KNOWN.put(scene, known);
+        }
+        return known;
+    }
+
     FacetEdges(Scene scene) {
         int facets = scene.facetCount();
         edgesOfFacet = new int[3 * facets];
         int[] sense = new int[3 * facets];
         Map<Corner, Integer> corners = new HashMap<>();
         Map<Pair, Integer> edges = new HashMap<>();
-        double[] found = new double[6 * Math.max(1, 3 * facets)];
         for (int f = 0; f < facets; f++) {
             int[] id = new int[3];
             for (int k = 0; k < 3; k++) {
@@ -48,13 +64,17 @@ final class FacetEdges {
                 int edge = edges.computeIfAbsent(pair, p -> edges.size());
                 edgesOfFacet[3 * f + k] = edge;
                 sense[3 * f + k] = upward ? 1 : -1;
-                for (int axis = 0; axis < 3; axis++) {
-                    found[6 * edge + axis] = scene.corner(f, upward ? k : next, axis);
-                    found[6 * edge + 3 + axis] = scene.corner(f, upward ? next : k, axis);
-                }
             }
         }
-        ends = Arrays.copyOf(found, 6 * edges.size());
+        ends = new double[6 * edges.size()];
+        for (int i = 0; i < sense.length; i++) {
+            int low = sense[i] > 0 ? i % 3 : (i + 1) % 3;
+            int high = sense[i] > 0 ? (i + 1) % 3 : i % 3;
+            for (int axis = 0; axis < 3; axis++) {
+                ends[6 * edgesOfFacet[i] + axis] = scene.corner(i / 3, low, axis);
+                ends[6 * edgesOfFacet[i] + 3 + axis] = scene.corner(i / 3, high, axis);
+            }
+        }
         firstUse = new int[edges.size() + 1];
         for (int edge : edgesOfFacet) {
             firstUse[edge + 1]++;

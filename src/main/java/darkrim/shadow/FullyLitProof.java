@@ -29,8 +29,8 @@ public final class FullyLitProof {
         this.scene = scene;
         this.tree = tree;
         this.settings = settings;
-        corners = scene.copyCorners();
-        edges = new FacetEdges(scene);
+        corners = scene.corners();
+        edges = FacetEdges.of(scene);
         tolerance = Tolerance.of(scene.bound(), settings.gapWidth());
     }
 

@@ -53,8 +53,8 @@ public final class LeastShare {
         this.scene = scene;
         this.tree = tree;
         this.mostPairs = mostPairs;
-        corners = scene.copyCorners();
-        edges = new FacetEdges(scene);
+        corners = scene.corners();
+        edges = FacetEdges.of(scene);
         tolerance = Tolerance.of(scene.bound(), ProofSettings.DEFAULT.gapWidth());
         visible = new VisiblePupil(scene, tree);
     }

@@ -56,7 +56,7 @@ public final class Margins {
         darkness = new DarknessProof(scene, tree, settings);
         fullyLit = new FullyLitProof(scene, tree, settings);
         Tolerance tolerance = Tolerance.of(scene.bound(), settings.gapWidth());
-        limiting = new LimitingEdge(scene, new FacetEdges(scene), tolerance);
+        limiting = new LimitingEdge(scene, FacetEdges.of(scene), tolerance);
         clearances = new ClearanceSearch(scene, tree, limiting, farthest);
     }
 

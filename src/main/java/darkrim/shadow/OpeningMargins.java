@@ -207,7 +207,7 @@ public final class OpeningMargins {
 
     private DarknessProof proofs(MovedSides sides, boolean[] moved, double by) {
         Scene changed = sides.scene(moved, by).orElseThrow();
-        FacetTree tree = FacetTree.build(changed.copyCorners(), changed.copyPlanes(), changed.bound());
+        FacetTree tree = FacetTree.build(changed.corners(), changed.copyPlanes(), changed.bound());
         return new DarknessProof(changed, tree, settings);
     }
 

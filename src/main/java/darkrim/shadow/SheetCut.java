@@ -1,5 +1,6 @@
 package darkrim.shadow;
 
+import darkrim.geom.UnionFind;
 import darkrim.scene.Scene;
 import java.util.Arrays;
 

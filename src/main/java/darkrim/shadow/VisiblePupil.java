@@ -41,7 +41,7 @@ public final class VisiblePupil {
     public VisiblePupil(Scene scene, FacetTree tree) {
         this.scene = scene;
         this.tree = tree;
-        edges = new FacetEdges(scene);
+        edges = FacetEdges.of(scene);
         tolerance = Tolerance.of(scene.bound(), ProofSettings.DEFAULT.gapWidth());
         pupil = scene.beam().pupil();
         screenOfFacet = new int[scene.facetCount()];

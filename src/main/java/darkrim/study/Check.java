@@ -24,6 +24,9 @@ import java.util.List;
 
 /** The main job: from a layout file to a verdict. */
 public final class Check {
+    /** Facets of a layout whose openings are moved to find their margins. */
+    private static final int MOST_TO_MOVE = 200_000;
+
     private Check() {}
 
     /**
@@ -80,6 +83,7 @@ public final class Check {
         Scene scene = placed.scene();
         FacetTree tree = placed.tree();
         List<Feasibility> feasibility = Feasibility.of(assembly, layout.beam(), layout.placementError(), findings);
+        MarginScope scope = scope(effort.margins(), scene, assembly, findings);
         SamplingSpec asked = effort.over(layout.sampling());
         List<Demand> demands = placed.demands();
         try (Workers workers = new Workers(effort.threads())) {
@@ -90,8 +94,7 @@ public final class Check {
             double proofs = secondsSince(proving);
             Judgement judgement = judge.decide(demands, proved, watch);
             long measuring = System.nanoTime();
-            DirectMargins margins =
-                    DirectMargins.of(scene, tree, assembly, judgement, effort.margins(), workers, watch);
+            DirectMargins margins = DirectMargins.of(scene, tree, assembly, judgement, scope, workers, watch);
             double measured = secondsSince(measuring);
             List<Finding> warnings = findings.sorted();
             return new CheckResult(
@@ -105,6 +108,21 @@ public final class Check {
                     warnings,
                     new CheckResult.Timing(proofs, measured, secondsSince(start)));
         }
+    }
+
+    /** Each step of an opening needs a tree of its own, seconds for each million facets: left out unless all margins are asked for. */
+    private static MarginScope scope(MarginScope asked, Scene scene, Assembly assembly, Findings findings) {
+        if (asked != MarginScope.LEAST
+                || scene.facetCount() <= MOST_TO_MOVE
+                || assembly.openings().isEmpty()) {
+            return asked;
+        }
+        findings.warning(
+                "opening-margins-left-out",
+                assembly.openings().get(0).place(),
+                "how far openings can be moved was not looked for, since the layout has " + scene.facetCount()
+                        + " facets, more than " + MOST_TO_MOVE + "; --margins all looks for it and takes hours");
+        return MarginScope.REQUIREMENTS;
     }
 
     private static double secondsSince(long start) {

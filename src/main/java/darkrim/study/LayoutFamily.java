@@ -11,6 +11,7 @@ import darkrim.layout.LayoutReading;
 import darkrim.layout.Part;
 import darkrim.layout.SideFiles;
 import darkrim.layout.form.YamlText;
+import darkrim.layout.mesh.MeshFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -106,7 +107,13 @@ public final class LayoutFamily {
         sideFiles()
                 .forEach((file, bytes) ->
                         words.append(", ").append(file).append(" SHA-256 ").append(sha256(bytes)));
+        files.meshes().hashes().forEach(mesh -> words.append(", ").append(mesh));
         return words.toString();
+    }
+
+    /** The mesh files that the layout names, read. */
+    public MeshFiles meshes() {
+        return files.meshes();
     }
 
     private static String sha256(byte[] bytes) {

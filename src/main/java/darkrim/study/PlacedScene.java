@@ -8,6 +8,7 @@ import darkrim.layout.Layout;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneFactory;
 import darkrim.scene.Surface;
+import darkrim.study.contact.MeshContacts;
 import darkrim.study.contact.PartContacts;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Demand;
@@ -41,8 +42,9 @@ public record PlacedScene(Layout layout, Assembly assembly, Scene scene, FacetTr
         Assembly assembly = Assembly.of(layout, findings);
         findings.throwIfErrors();
         Scene scene = SceneFactory.of(layout, assembly);
-        FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
+        FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
         PartContacts.check(assembly, scene, tree, findings, watch);
+        MeshContacts.check(layout, assembly, scene, tree, findings, watch);
         findings.throwIfErrors();
         return new PlacedScene(layout, assembly, scene, tree, demands(layout, scene));
     }

@@ -110,7 +110,7 @@ public record PointSight(
         Assembly assembly = Assembly.of(layout, findings);
         findings.throwIfErrors();
         Scene scene = SceneFactory.of(layout, assembly);
-        FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
+        FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
         PartContacts.check(assembly, scene, tree, findings, watch);
         findings.throwIfErrors();
         SurfacePoint at = SurfacePoint.of(scene, tree, surface, u, v);

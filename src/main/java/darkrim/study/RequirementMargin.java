@@ -79,7 +79,7 @@ public record RequirementMargin(
     }
 
     private static Margins search(Scene scene) {
-        return new Margins(scene, FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound()));
+        return new Margins(scene, FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound()));
     }
 
     private static RequirementMargin of(RequirementResult result, Margins margins) {

@@ -56,7 +56,7 @@ public record SurfacePoint(Surface surface, double u, double v, Vector3D positio
         double[] placed = new double[3];
         double a = Math.max(0, bestWeights[0]);
         double b = Math.max(0, Math.min(1 - a, bestWeights[1]));
-        new StartPoints(scene.copyCorners(), tree).place(best, a, b, !surface.back(), placed);
+        new StartPoints(scene.corners(), tree).place(best, a, b, !surface.back(), placed);
         Vector3D normal = scene.normal(best);
         return new SurfacePoint(surface, u, v, Vector3D.of(placed), surface.back() ? normal.negate() : normal);
     }

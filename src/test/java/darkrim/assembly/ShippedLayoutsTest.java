@@ -67,6 +67,7 @@ class ShippedLayoutsTest {
                         Shape.Block.class,
                         Shape.Disc.class,
                         Shape.Rectangle.class,
-                        Shape.SphereCap.class);
+                        Shape.SphereCap.class,
+                        Shape.Mesh.class);
     }
 }

@@ -3,6 +3,7 @@ package darkrim.study;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import darkrim.assembly.ShippedLayouts;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
@@ -228,13 +229,11 @@ class CheckTest {
 
     @Test
     void everyShippedLayoutIsChecked() throws Exception {
-        try (var files = java.nio.file.Files.list(Path.of("geometries"))) {
-            for (Path file : files.sorted().toList()) {
-                Effort effort = new Effort(2, Optional.empty(), Optional.of(3_000_000L), MarginScope.NONE);
-                assertThat(Check.of(file, effort, Watch.NONE).judgement().requirements())
-                        .as(file.toString())
-                        .isNotEmpty();
-            }
+        for (Path file : ShippedLayouts.files()) {
+            Effort effort = new Effort(2, Optional.empty(), Optional.of(3_000_000L), MarginScope.NONE);
+            assertThat(Check.of(file, effort, Watch.NONE).judgement().requirements())
+                    .as(file.toString())
+                    .isNotEmpty();
         }
     }
 

@@ -92,7 +92,7 @@ final class Standings {
         if (exceptPupil.size() == requirements.size()) {
             return;
         }
-        Margins margins = new Margins(scene, FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound()));
+        Margins margins = new Margins(scene, FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound()));
         for (Requirement each : requirements) {
             if (!exceptPupil.contains(each.name())) {
                 Selection selection = Selection.of(each.surfaces());

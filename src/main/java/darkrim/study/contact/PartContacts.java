@@ -111,7 +111,7 @@ public final class PartContacts {
     }
 
     /** To a ten-thousandth of a millimetre. */
-    private static String place(Vector3D at) {
+    static String place(Vector3D at) {
         return Stream.of(at.getX(), at.getY(), at.getZ())
                 .map(coordinate -> Wording.number(Math.rint(1e4 * coordinate) / 1e4 + 0.0))
                 .collect(Collectors.joining(", ", "(", ") mm"));

@@ -52,7 +52,7 @@ public record LitLayout(CheckedLight checked, List<SurfaceMap> maps, boolean sto
      */
     public static LitLayout of(CheckedLight checked, Fineness fineness, int threads, Watch watch) {
         Scene scene = checked.scene();
-        FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
+        FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
         List<Surface> dark = scene.surfaces().stream()
                 .filter(surface -> checked.surfaces().get(surface.index()).provedDark())
                 .toList();

@@ -2,6 +2,7 @@ package darkrim.study.spark;
 
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.SideFiles;
+import darkrim.layout.mesh.MeshFiles;
 import darkrim.study.LayoutFamily;
 import darkrim.study.PointCheck;
 import darkrim.study.PointSettings;
@@ -9,12 +10,13 @@ import java.io.Serializable;
 import java.util.HashMap;
 import java.util.Optional;
 
-/** How points are checked, as it travels to each executor once: the bytes of the layout, the seed and how points are checked. */
+/** How points are checked, as it travels to each executor once: the bytes of the layout, its meshes, the seed and how points are checked. */
 final class SentStudy implements Serializable {
     private static final long serialVersionUID = 1L;
 
     private final String name;
     private final byte[] layout;
+    private final MeshFiles meshes;
     private final HashMap<String, byte[]> files;
     private final Long seed;
     private final PointSettings settings;
@@ -24,6 +26,7 @@ final class SentStudy implements Serializable {
     SentStudy(PointCheck check) {
         this.name = check.family().name();
         this.layout = check.family().content();
+        this.meshes = check.family().meshes();
         this.files = new HashMap<>(check.family().sideFiles());
         this.seed = check.seed().orElse(null);
         this.settings = check.settings();
@@ -34,7 +37,7 @@ final class SentStudy implements Serializable {
         if (check == null) {
             try {
                 check = new PointCheck(
-                        LayoutFamily.of(name, layout, SideFiles.known(name, files)),
+                        LayoutFamily.of(name, layout, SideFiles.known(name, files, meshes)),
                         Optional.ofNullable(seed),
                         settings);
             } catch (UnusableInput changed) {

@@ -39,7 +39,7 @@ public final class WaySearch {
     public WaySearch(Scene scene, FacetTree tree) {
         this.scene = scene;
         this.tree = tree;
-        starts = new StartPoints(scene.copyCorners(), tree);
+        starts = new StartPoints(scene.corners(), tree);
     }
 
     private static double[] steps() {

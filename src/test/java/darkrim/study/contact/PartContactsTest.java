@@ -3,6 +3,7 @@ package darkrim.study.contact;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import darkrim.assembly.Assembly;
+import darkrim.assembly.ShippedLayouts;
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.layout.Layout;
@@ -13,7 +14,6 @@ import darkrim.scene.SceneFactory;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Watch;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -171,14 +171,12 @@ class PartContactsTest {
 
     @Test
     void noShippedLayoutHasAnOverlapOrASheetInContact() throws Exception {
-        try (var files = Files.list(Path.of("geometries"))) {
-            List<Path> all = files.sorted().toList();
-            assertThat(all).hasSizeGreaterThan(8);
-            for (Path file : all) {
-                assertThat(found(LayoutReader.read(file).layout().orElseThrow()))
-                        .as(file.toString())
-                        .isEmpty();
-            }
+        List<Path> all = ShippedLayouts.files();
+        assertThat(all).hasSizeGreaterThan(8);
+        for (Path file : all) {
+            assertThat(found(LayoutReader.read(file).layout().orElseThrow()))
+                    .as(file.toString())
+                    .isEmpty();
         }
     }
 

@@ -1,12 +1,17 @@
-package darkrim.shadow;
+package darkrim.geom;
 
 import java.util.Arrays;
 
 /** Sets of numbers that are joined step by step; finding halves the path, so that both are as good as constant. */
-final class UnionFind {
+public final class UnionFind {
     private final int[] parent;
 
-    UnionFind(int count) {
+    /**
+     * Every number by itself.
+     *
+     * @param count how many numbers there are
+     */
+    public UnionFind(int count) {
         parent = new int[count];
         for (int i = 0; i < count; i++) {
             parent[i] = i;
@@ -14,7 +19,7 @@ final class UnionFind {
     }
 
     /** The representative of the set of a number. */
-    int find(int number) {
+    public int find(int number) {
         int at = number;
         while (parent[at] != at) {
             parent[at] = parent[parent[at]];
@@ -24,14 +29,14 @@ final class UnionFind {
     }
 
     /** Joins the sets of two numbers. */
-    void join(int a, int b) {
+    public void join(int a, int b) {
         int rootA = find(a);
         int rootB = find(b);
         parent[Math.max(rootA, rootB)] = Math.min(rootA, rootB);
     }
 
     /** The set of each number, counted from 0. */
-    int[] numbered() {
+    public int[] numbered() {
         int[] number = new int[parent.length];
         Arrays.fill(number, -1);
         int next = 0;

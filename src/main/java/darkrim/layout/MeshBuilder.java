@@ -1,0 +1,121 @@
+package darkrim.layout;
+
+import darkrim.diagnostic.Findings;
+import darkrim.geom.mesh.FaceAnchor;
+import darkrim.geom.mesh.FacetMesh;
+import darkrim.layout.form.Fields;
+import darkrim.layout.form.Unit;
+import darkrim.layout.form.Value;
+import darkrim.layout.form.Wording;
+import darkrim.layout.mesh.MeshFile;
+import darkrim.layout.mesh.MeshFiles;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * A part that comes from a mesh file.
+ *
+ * @param finishes knows the names of finishes
+ * @param meshes the files of the layout
+ * @param findings receives what is wrong
+ */
+record MeshBuilder(FinishBuilder finishes, MeshFiles meshes, Findings findings) {
+    /** The shape; empty, with a finding, if the file cannot be used. */
+    Optional<Shape> build(Fields fields) {
+        List<FaceAnchor> names = names(fields);
+        Optional<MeshFile> file =
+                meshes.read(fields.text("file"), fields.flag("outside_folder"), fields.place("file"), findings);
+        if (file.isEmpty()) {
+            return Optional.empty();
+        }
+        double unit = Unit.of(fields.text("unit")).orElseThrow().size().doubleValue();
+        double reach = unit * file.get().mesh().reach();
+        if (!(reach <= Kinds.FAR)) {
+            findings.error(
+                    "mesh-value",
+                    fields.place("unit"),
+                    "in this unit the mesh reaches to " + Wording.number(reach) + " mm, expected at most "
+                            + Wording.number(Kinds.FAR) + " mm");
+            return Optional.empty();
+        }
+        return Optional.of(new Shape.Mesh(
+                file.get(),
+                unit,
+                fields.number("crease"),
+                fields.has("chord") ? Optional.of(fields.number("chord")) : Optional.empty(),
+                names,
+                fields.number("within"),
+                finishOf(fields, file.get()),
+                fields.has("least_gap") ? Optional.of(fields.number("least_gap")) : Optional.empty()));
+    }
+
+    private List<FaceAnchor> names(Fields fields) {
+        List<FaceAnchor> names = new ArrayList<>();
+        if (fields.find("names").orElse(null) instanceof Value.Named named) {
+            named.values().forEach((name, value) -> {
+                Fields face = (Fields) value;
+                Vector3D facing = vector(face.numbers("facing"));
+                if (facing.norm() == 0) {
+                    findings.error(
+                            "axis",
+                            face.place("facing"),
+                            "[0, 0, 0] has no direction, expected the direction that the face has");
+                } else {
+                    names.add(new FaceAnchor(name, vector(face.numbers("at")), facing));
+                }
+            });
+        }
+        return names;
+    }
+
+    private Map<String, String> finishOf(Fields fields, MeshFile file) {
+        Set<String> materials = new LinkedHashSet<>();
+        for (FacetMesh.Group group : file.mesh().groups()) {
+            if (!group.material().isEmpty()) {
+                materials.add(group.material());
+            }
+        }
+        Map<String, String> finishOf = new LinkedHashMap<>();
+        for (String material : materials) {
+            if (finishes.isKnown(material)) {
+                finishes.use(material);
+                finishOf.put(material, material);
+            }
+        }
+        if (fields.find("materials").orElse(null) instanceof Value.Named named) {
+            named.values().forEach((material, value) -> {
+                finishes.checkUse(value);
+                if (!materials.contains(material)) {
+                    findings.error(
+                            "unknown-material",
+                            named.places().get(material),
+                            "the mesh has no material '" + Wording.shortened(material) + "', "
+                                    + Wording.suggestion(material, materials));
+                } else if (finishes.isKnown(Fields.text(value))) {
+                    finishOf.put(material, Fields.text(value));
+                }
+            });
+        }
+        List<String> without =
+                materials.stream().filter(name -> !finishOf.containsKey(name)).toList();
+        if (!finishOf.isEmpty() && !without.isEmpty()) {
+            findings.warning(
+                    "material-without-finish",
+                    fields.place("file"),
+                    "the material '" + without.get(0) + "' of the mesh"
+                            + (without.size() > 1 ? " and " + (without.size() - 1) + " more have" : " has")
+                            + " no finish, so the part's own holds there, expected an entry under materials");
+        }
+        return finishOf;
+    }
+
+    private static Vector3D vector(List<Double> three) {
+        return Vector3D.of(three.get(0), three.get(1), three.get(2));
+    }
+}

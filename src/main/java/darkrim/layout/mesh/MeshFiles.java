@@ -1,0 +1,120 @@
+package darkrim.layout.mesh;
+
+import darkrim.diagnostic.Findings;
+import darkrim.diagnostic.Place;
+import darkrim.geom.mesh.FacetMesh;
+import darkrim.layout.form.Wording;
+import java.io.IOException;
+import java.io.Serializable;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The mesh files that a layout names, each read once: parts that share a file share its facets, and a study is about one state of a file
+ * however long it runs. Can be sent to another machine once read. Safe for use by many threads.
+ */
+public final class MeshFiles implements Serializable {
+    private static final long serialVersionUID = 1L;
+
+    private final String folder;
+    private final Map<String, MeshFile> known = new HashMap<>();
+
+    private MeshFiles(String folder) {
+        this.folder = folder;
+    }
+
+    /**
+     * Files beside a layout.
+     *
+     * @param layout name of the layout file
+     */
+    public static MeshFiles beside(String layout) {
+        try {
+            Path parent = Path.of(layout).getParent();
+            return new MeshFiles(parent == null ? "" : parent.toString());
+        } catch (InvalidPathException noPath) {
+            return new MeshFiles("");
+        }
+    }
+
+    /**
+     * Reads a file, or gives what was read before.
+     *
+     * @param name its name as the layout gives it, from the folder of the layout
+     * @param anywhere whether it may lie outside that folder
+     * @param place where the layout names it
+     * @param findings receives what is wrong
+     * @return empty, with a finding, if it cannot be used
+     */
+    public synchronized Optional<MeshFile> read(String name, boolean anywhere, Place place, Findings findings) {
+        MeshFile before = known.get(name);
+        if (before != null && (anywhere || !before.outside())) {
+            return Optional.of(before);
+        }
+        try {
+            Optional<MeshFile> read = open(name, anywhere, place, findings);
+            read.ifPresent(file -> known.put(name, file));
+            return read;
+        } catch (NoSuchFileException missing) {
+            error(findings, place, name, "there is no such file beside the layout");
+        } catch (AccessDeniedException denied) {
+            error(findings, place, name, "you may not read it");
+        } catch (IOException | InvalidPathException problem) {
+            error(
+                    findings,
+                    place,
+                    name,
+                    "it cannot be read: " + Wording.shortened(String.valueOf(problem.getMessage())));
+        }
+        return Optional.empty();
+    }
+
+    /** What was read: a line for each file with its name and SHA-256, by name. */
+    public synchronized List<String> hashes() {
+        return known.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .map(file -> "mesh " + Wording.oneLine(file.getKey()) + " SHA-256 "
+                        + file.getValue().sha256())
+                .toList();
+    }
+
+    private Optional<MeshFile> open(String name, boolean anywhere, Place place, Findings findings) throws IOException {
+        Path base = Path.of(folder).toRealPath();
+        Path path = Path.of(folder).resolve(name);
+        Path real = path.toRealPath();
+        boolean outside = !real.startsWith(base);
+        if (outside && !anywhere) {
+            findings.error(
+                    "mesh-outside",
+                    place,
+                    "mesh file '" + Wording.shortened(name)
+                            + "' lies outside the folder of the layout, expected it within, or"
+                            + " 'outside_folder: true' where that is meant");
+            return Optional.empty();
+        }
+        if (!Files.isRegularFile(real)) {
+            error(findings, place, name, "it is not an ordinary file");
+            return Optional.empty();
+        }
+        String shown = Wording.oneLine(path.toString());
+        try {
+            MeshReader reader = new MeshReader(real);
+            FacetMesh mesh = reader.read();
+            return Optional.of(new MeshFile(shown, reader.sha256(), outside, mesh));
+        } catch (MeshFault fault) {
+            findings.error(fault.code(), new Place(shown, fault.line(), fault.column()), fault.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private static void error(Findings findings, Place place, String name, String why) {
+        findings.error("mesh-unreadable", place, "mesh file '" + Wording.shortened(name) + "': " + why);
+    }
+}

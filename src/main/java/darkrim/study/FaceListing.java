@@ -1,0 +1,115 @@
+package darkrim.study;
+
+import darkrim.assembly.Assembly;
+import darkrim.assembly.Face;
+import darkrim.assembly.MeshShape;
+import darkrim.assembly.Triangle;
+import darkrim.diagnostic.Finding;
+import darkrim.diagnostic.Findings;
+import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.Layout;
+import darkrim.layout.LayoutReader;
+import darkrim.layout.LayoutReading;
+import darkrim.layout.Part;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * The faces of the parts of a layout, in place, and the meshes among the parts.
+ *
+ * @param layout the layout
+ * @param faces the faces of each part, in the order of the layout
+ * @param meshes the meshes by name of the part
+ * @param findings what is wrong with the layout; requirements and finish rules are not looked at
+ */
+public record FaceListing(
+        Layout layout, Map<Part, List<Line>> faces, Map<String, MeshShape> meshes, List<Finding> findings) {
+    /** A face whose facets together face this share of its area in one direction has a direction. */
+    private static final double DIRECTED = 0.05;
+
+    /**
+     * A face.
+     *
+     * @param name its name
+     * @param area its area, mm2
+     * @param centre the middle of its area, mm
+     * @param normal the direction that it faces on the whole, unit length; absent where it goes around
+     * @param low least coordinates, mm
+     * @param high greatest coordinates, mm
+     */
+    public record Line(
+            String name, double area, Vector3D centre, Optional<Vector3D> normal, Vector3D low, Vector3D high) {}
+
+    /**
+     * Lists the faces of a layout file.
+     *
+     * @param file the file
+     * @param part name of the only part to list; all if absent
+     * @throws UnusableInput if a part cannot be read or built, or there is none of that name
+     */
+    public static FaceListing of(Path file, Optional<String> part) throws UnusableInput {
+        Findings findings = new Findings();
+        LayoutReading reading = LayoutReader.read(file);
+        if (reading.layout().isEmpty() || !reading.partsComplete()) {
+            throw new UnusableInput(reading.findings());
+        }
+        Layout whole = reading.layout().get();
+        List<Part> parts = whole.parts().stream()
+                .filter(each -> part.isEmpty() || each.name().equals(part.get()))
+                .toList();
+        // Requirements may name faces that only this listing tells of.
+        Layout layout = whole.with(parts).partsOnly();
+        Assembly assembly = Assembly.of(layout, findings);
+        Map<Part, List<Line>> lines = new LinkedHashMap<>();
+        for (Part each : parts) {
+            List<Line> own = new ArrayList<>();
+            assembly.bodies().stream()
+                    .filter(body -> partOf(body.name()).equals(each.name()))
+                    .forEach(body -> body.faces().forEach(face -> own.add(line(face))));
+            lines.put(each, own);
+            if (own.isEmpty()) {
+                throw new UnusableInput(findings.sorted());
+            }
+        }
+        return new FaceListing(layout, lines, assembly.meshes(), findings.sorted());
+    }
+
+    private static String partOf(String body) {
+        return body.split("/", 2)[0].replaceFirst("\\[.*", "");
+    }
+
+    private static Line line(Face face) {
+        double area = 0;
+        Vector3D moment = Vector3D.ZERO;
+        Vector3D sum = Vector3D.ZERO;
+        double[] box = new double[6];
+        for (int k = 0; k < 6; k++) {
+            box[k] = k < 3 ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
+        }
+        for (Triangle facet : face.triangles()) {
+            double own = facet.area();
+            area += own;
+            sum = sum.add(facet.doubledNormal().multiply(0.5));
+            moment = moment.add(facet.a().add(facet.b()).add(facet.c()).multiply(own / 3));
+            for (Vector3D corner : List.of(facet.a(), facet.b(), facet.c())) {
+                double[] coordinates = corner.toArray();
+                for (int k = 0; k < 3; k++) {
+                    box[k] = Math.min(box[k], coordinates[k]);
+                    box[3 + k] = Math.max(box[3 + k], coordinates[k]);
+                }
+            }
+        }
+        return new Line(
+                face.name(),
+                area,
+                moment.multiply(1 / area),
+                sum.norm() > DIRECTED * area ? Optional.of(sum.normalize()) : Optional.empty(),
+                Vector3D.of(box[0], box[1], box[2]),
+                Vector3D.of(box[3], box[4], box[5]));
+    }
+}
