@@ -45,10 +45,6 @@ final class Scales {
 
     /** The light of a class in a map. */
     static LightKind kind(Light light) {
-        return switch (light) {
-            case DIRECT, NONE -> LightKind.DIRECT;
-            case ONCE_REFLECTED -> LightKind.ONCE_REFLECTED;
-            case TOTAL -> LightKind.TOTAL;
-        };
+        return light.kind();
     }
 }
