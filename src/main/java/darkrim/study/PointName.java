@@ -37,8 +37,7 @@ public record PointName(String surface, double u, double v) {
     public static PointName at(Scene scene, Surface surface, Vector3D point) {
         SurfaceRectangle rectangle = SurfaceRectangle.of(scene, surface);
         Vector3D from = point.subtract(rectangle.corner());
-        return new PointName(
-                surface.name(), share(from, rectangle.alongU()), share(from, rectangle.alongV()));
+        return new PointName(surface.name(), share(from, rectangle.alongU()), share(from, rectangle.alongV()));
     }
 
     private static double share(Vector3D from, Vector3D along) {

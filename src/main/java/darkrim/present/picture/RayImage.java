@@ -57,13 +57,7 @@ final class RayImage {
     }
 
     private static RayImage of(
-            Subject subject,
-            Sight sight,
-            RayImage image,
-            int[] facets,
-            FacetTree tree,
-            double reach,
-            int threads) {
+            Subject subject, Sight sight, RayImage image, int[] facets, FacetTree tree, double reach, int threads) {
         Scene scene = subject.scene();
         int height = image.height();
         try (Workers workers = new Workers(threads)) {

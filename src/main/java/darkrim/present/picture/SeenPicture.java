@@ -57,13 +57,7 @@ public final class SeenPicture {
      * @param threads number of threads
      */
     public static SeenPicture of(
-            Subject subject,
-            FacetTree tree,
-            SurfacePoint at,
-            double halfAngle,
-            int size,
-            int perPixel,
-            int threads) {
+            Subject subject, FacetTree tree, SurfacePoint at, double halfAngle, int size, int perPixel, int threads) {
         Scene scene = subject.scene();
         Vector3D up = SurfaceRectangle.of(scene, at.surface()).alongV();
         Fisheye sight = Fisheye.of(at, up, halfAngle, scene.beam().pupil());
@@ -126,11 +120,13 @@ public final class SeenPicture {
 
     /** The angle from the direction in the middle, deg; empty outside the disc. */
     public Optional<Double> angle(double x, double y) {
-        return line(x, y).map(line -> Math.toDegrees(StrictMath.acos(Math.max(
-                -1,
-                Math.min(
-                        1,
-                        Vector3D.of(line.dx, line.dy, line.dz).dot(sight.at().normal()))))));
+        return line(x, y)
+                .map(line -> Math.toDegrees(StrictMath.acos(Math.max(
+                        -1,
+                        Math.min(
+                                1,
+                                Vector3D.of(line.dx, line.dy, line.dz)
+                                        .dot(sight.at().normal()))))));
     }
 
     private Optional<SightLine> line(double x, double y) {

@@ -187,8 +187,7 @@ final class Commands {
     /** The same from where the selected face was clicked, or else from its middle; without one, a point is asked for. */
     void lookFromSelection() {
         Optional<String> selected = model.look().selected();
-        Optional<PointName> clicked =
-                picked.filter(point -> selected.equals(Optional.of(point.surface())));
+        Optional<PointName> clicked = picked.filter(point -> selected.equals(Optional.of(point.surface())));
         clicked.or(() -> selected.map(PointName::middle)).ifPresentOrElse(looking, askingForPoint);
     }
 

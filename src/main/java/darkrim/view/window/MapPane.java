@@ -31,7 +31,8 @@ final class MapPane {
 
     private final ViewModel model;
     private final ComboBox<String> choice = new ComboBox<>();
-    private final Label reading = new Label("Move over the map to read a cell; drag a line for a profile; click to see what is seen from there.");
+    private final Label reading = new Label(
+            "Move over the map to read a cell; drag a line for a profile; click to see what is seen from there.");
     private final Canvas canvas = new Canvas();
     private final Profile profile = new Profile();
     private final VBox box = new VBox(6);

@@ -122,8 +122,6 @@ final class SeenImage {
     }
 
     private void move(double[] from, double right, double down) {
-        put(
-                new double[] {Math.max(0, Math.min(1, from[0] + right)), Math.max(0, Math.min(1, from[1] + down))},
-                true);
+        put(new double[] {Math.max(0, Math.min(1, from[0] + right)), Math.max(0, Math.min(1, from[1] + down))}, true);
     }
 }

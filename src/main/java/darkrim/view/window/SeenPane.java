@@ -30,7 +30,6 @@ final class SeenPane implements AutoCloseable {
                     + " mosaic/die[1,2]/active:0.25,0.5.";
 
     private final ViewModel model;
-    private final Commands commands;
     private final PointLook work;
     private final TextField field = new TextField();
     private final Label refused = ToolStrip.label("");
@@ -47,7 +46,6 @@ final class SeenPane implements AutoCloseable {
 
     SeenPane(ViewModel model, Commands commands, int threads) {
         this.model = model;
-        this.commands = commands;
         work = new PointLook(threads, change -> Platform.runLater(() -> model.show(change)));
         field.setId("seen-point");
         field.setPromptText("surface:u,v");
@@ -60,8 +58,8 @@ final class SeenPane implements AutoCloseable {
         hidden.getStyleClass().add("note");
         legend.getStyleClass().add("note");
         image.onPlace(this::read);
-        image.onChosen(place -> seen(place)
-                .ifPresent(there -> commands.select(surface(there).name())));
+        image.onChosen(place ->
+                seen(place).ifPresent(there -> commands.select(surface(there).name())));
         box.getStyleClass().add("side");
         box.getChildren().addAll(field, refused, share, image.node(), reading, hidden, legend);
         show(refused, "");
@@ -129,7 +127,7 @@ final class SeenPane implements AutoCloseable {
             asked = Optional.of(wanted);
             work.look(wanted);
         }
-        if (content.seen().orElse(null) != drawn.orElse(null)) {
+        if (!content.seen().equals(drawn)) {
             drawn = content.seen();
             drawn.ifPresent(this::draw);
         }
@@ -140,9 +138,7 @@ final class SeenPane implements AutoCloseable {
             refuse(seen.refused());
         }
         share.setText(
-                seen.refused().isEmpty()
-                        ? seen.share().isEmpty() ? "looking" : "The point " + seen.share() + "."
-                        : "");
+                seen.refused().isEmpty() ? seen.share().isEmpty() ? "looking" : "The point " + seen.share() + "." : "");
         show(
                 hidden,
                 seen.hidden().isEmpty()
@@ -198,7 +194,8 @@ final class SeenPane implements AutoCloseable {
         String words = model.content()
                 .facts()
                 .map(facts -> facts.surfaces().get(surface(there).name()))
-                .map((SurfaceFacts facts) -> ", mean of the face " + facts.of(seen.light()).words())
+                .map((SurfaceFacts facts) ->
+                        ", mean of the face " + facts.of(seen.light()).words())
                 .orElse(" not known yet");
         return seen.light().words() + words + "\n";
     }

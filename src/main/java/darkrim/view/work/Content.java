@@ -36,7 +36,16 @@ public record Content(
         Optional<SeenFrom> seen) {
     /** Nothing yet. */
     public static final Content NOTHING = new Content(
-            Optional.empty(), Optional.empty(), Map.of(), List.of(), List.of(), "reading the layout", -1, false, "", Optional.empty());
+            Optional.empty(),
+            Optional.empty(),
+            Map.of(),
+            List.of(),
+            List.of(),
+            "reading the layout",
+            -1,
+            false,
+            "",
+            Optional.empty());
 
     /** Copies the collections. */
     public Content {
@@ -48,7 +57,16 @@ public record Content(
     /** A new layout, of whose light nothing is known. */
     public Content with(Stage other) {
         return new Content(
-                Optional.of(other), Optional.empty(), Map.of(), List.of(), List.of(), activity, progress, moving, note, seen);
+                Optional.of(other),
+                Optional.empty(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                activity,
+                progress,
+                moving,
+                note,
+                seen);
     }
 
     /** While a dimension is dragged: another position, or more of it. */
@@ -96,8 +114,7 @@ public record Content(
 
     /** With what a point sees. */
     Content seeing(SeenFrom other) {
-        return new Content(
-                stage, facts, maps, ways, errors, activity, progress, moving, note, Optional.of(other));
+        return new Content(stage, facts, maps, ways, errors, activity, progress, moving, note, Optional.of(other));
     }
 
     /** With something that the viewer should know. */

@@ -85,8 +85,7 @@ public final class PointLook implements AutoCloseable {
             try {
                 Stage stage = asked.stage();
                 PointName point = asked.point();
-                SurfacePoint at =
-                        SurfacePoint.of(stage.scene(), stage.tree(), point.surface(), point.u(), point.v());
+                SurfacePoint at = SurfacePoint.of(stage.scene(), stage.tree(), point.surface(), point.u(), point.v());
                 run(asked, at, stop, post);
             } catch (NoSuchPoint none) {
                 SeenFrom refused = SeenFrom.refused(asked.point(), asked.stage(), asked.light(), none.getMessage());

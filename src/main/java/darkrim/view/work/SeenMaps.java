@@ -3,7 +3,6 @@ package darkrim.view.work;
 import darkrim.light.Estimate;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
-import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.MapSampling;
 import darkrim.study.irradiance.MapSampling.Round;
 import darkrim.study.irradiance.SurfaceCells;
@@ -47,8 +46,8 @@ final class SeenMaps {
         dark = scene.surfaces().stream()
                 .filter(surface -> known(surface).map(SurfaceFacts::isDark).orElse(false))
                 .collect(Collectors.toSet());
-        sampling = new MapSampling(
-                scene, stage.tree(), stage.layout().sampling().seed(), dark);
+        sampling =
+                new MapSampling(scene, stage.tree(), stage.layout().sampling().seed(), dark);
         scene.surfaces().forEach(surface -> means.add(mean(surface)));
         before.filter(old -> old.stage == stage && old.light == light && old.dark.equals(dark))
                 .ifPresent(old -> maps.putAll(old.maps));
