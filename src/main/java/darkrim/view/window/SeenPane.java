@@ -123,7 +123,7 @@ final class SeenPane implements AutoCloseable {
                 scale,
                 image.pixels(box.getWidth()),
                 content.moving());
-        if (asked.filter(before -> before.isSame(wanted)).isEmpty()) {
+        if (asked.filter(wanted::equals).isEmpty()) {
             asked = Optional.of(wanted);
             work.look(wanted);
         }

@@ -66,18 +66,7 @@ public final class PointLook implements AutoCloseable {
             Light light,
             ColourScale scale,
             int size,
-            boolean glance) {
-        /** Whether the same is to be seen; compares no facts entry by entry, of which there may be many. */
-        public boolean isSame(Asked other) {
-            return point.equals(other.point)
-                    && stage == other.stage
-                    && facts.orElse(null) == other.facts.orElse(null)
-                    && light == other.light
-                    && scale.equals(other.scale)
-                    && size == other.size
-                    && glance == other.glance;
-        }
-    }
+            boolean glance) {}
 
     /** Looks, in the place of what was asked for before. */
     public void look(Asked asked) {

@@ -49,13 +49,13 @@ final class SeenMaps {
         sampling =
                 new MapSampling(scene, stage.tree(), stage.layout().sampling().seed(), dark);
         scene.surfaces().forEach(surface -> means.add(mean(surface)));
-        before.filter(old -> old.stage == stage && old.light == light && old.dark.equals(dark))
+        before.filter(old -> old.stage.equals(stage) && old.light == light && old.dark.equals(dark))
                 .ifPresent(old -> maps.putAll(old.maps));
     }
 
     /** Whether it is about this. */
     boolean isOf(Stage other, Optional<Facts> found, Light shown) {
-        return stage == other && facts.orElse(null) == found.orElse(null) && light == shown;
+        return stage.equals(other) && facts.equals(found) && light == shown;
     }
 
     private Optional<SurfaceFacts> known(Surface surface) {

@@ -94,7 +94,7 @@ class PointLookTest {
         assertThat(seen.picture().orElseThrow().place(Vector3D.of(0, 0, 200)).orElseThrow())
                 .containsExactly(new double[] {0.5, 0.5}, within(1e-9));
         assertThat(name(seen, 0, 0, 200)).isEmpty();
-        assertThat(name(seen, 4.9, 0, 20)).isEmpty();
+        assertThat(name(seen, 4.7, 0, 20)).isEmpty();
         assertThat(name(seen, 5.5, 0, 20)).isEqualTo("lid/underside");
         assertThat(name(seen, 0, 19.5, 20)).isEqualTo("lid/underside");
         // The lid ends 20 mm from the middle.
