@@ -152,7 +152,8 @@ final class SeenPane implements AutoCloseable {
     private static String words(SeenFrom seen, SeenPicture picture) {
         String light = seen.light() == Light.NONE
                 ? "Parts without light."
-                : "Light: " + seen.light().words() + ", colours as in the view" + (seen.finished() ? "." : "; growing finer.");
+                : "Light: " + seen.light().words() + ", colours as in the view"
+                        + (seen.finished() ? "." : "; growing finer.");
         return light + " Right is " + picture.right() + ", up is " + picture.up()
                 + "; the rim is 90 deg from the middle. Blue-green: the pupil, also where parts hide it. All parts are"
                 + " there, also those hidden in the view.";
