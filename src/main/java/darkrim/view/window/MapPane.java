@@ -69,6 +69,7 @@ final class MapPane {
             draw();
         });
         model.onContent(this::follow);
+        model.onBesideContent(this::draw);
         model.onLook(this::looked);
     }
 
@@ -124,7 +125,7 @@ final class MapPane {
             return;
         }
         FlatMap flat = map.get();
-        scale = Scales.of(model.look(), model.content());
+        scale = Scales.of(model);
         double size = pixelsPerMm();
         canvas.setWidth(flat.width() * size + 2 * EDGE);
         canvas.setHeight(flat.height() * size + 2 * EDGE);

@@ -36,7 +36,7 @@ final class Picture {
         Content content = model.content();
         Look look = model.look();
         Stage stage = content.stage().orElseThrow();
-        ColourScale scale = Scales.of(look, content);
+        ColourScale scale = Scales.of(model);
         SceneView scene = new SceneView();
         scene.node().setWidth(size.width());
         scene.node().setHeight(size.height() - HEAD);

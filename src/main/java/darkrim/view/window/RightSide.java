@@ -24,6 +24,12 @@ final class RightSide {
         tabs.getTabs().add(tab);
     }
 
+    /** Puts one more page before all others. */
+    void first(String title, Node content) {
+        tabs.getTabs().add(0, new Tab(title, scrolled(content)));
+        tabs.getSelectionModel().select(0);
+    }
+
     private static ScrollPane scrolled(Node content) {
         ScrollPane pane = new ScrollPane(content);
         pane.setFitToWidth(true);

@@ -31,6 +31,7 @@ final class Viewport {
     private final Label hover = new Label();
     private final Pane pane = new Pane();
     private Content drawnContent = Content.NOTHING;
+    private Content drawnBeside = Content.NOTHING;
     private Optional<Look> drawnLook = Optional.empty();
     private boolean resized = true;
 
@@ -144,10 +145,14 @@ final class Viewport {
         Look before = drawnLook.orElse(null);
         boolean newMaps = newStage || !drawnContent.maps().equals(content.maps());
         boolean newWays = newStage || !drawnContent.ways().equals(content.ways());
-        if (!newFacts && !newMaps && !newWays && !resized && look.equals(before)) {
+        Content beside = model.besideContent();
+        // Both sides share one scale: what is found beside can change the colours here.
+        boolean newScale = !drawnBeside.facts().equals(beside.facts())
+                || !drawnBeside.maps().equals(beside.maps());
+        if (!newFacts && !newMaps && !newWays && !newScale && !resized && look.equals(before)) {
             return false;
         }
-        ColourScale scale = Scales.of(look, content);
+        ColourScale scale = Scales.of(model);
         if (newStage) {
             scene.show(stage.get());
         }
@@ -160,6 +165,7 @@ final class Viewport {
         }
         if (newFacts
                 || newMaps
+                || newScale
                 || before == null
                 || (look.cells() && !before.section().equals(look.section()))
                 || before.cells() != look.cells()
@@ -181,6 +187,7 @@ final class Viewport {
         overlay.draw(canvas.getGraphicsContext2D(), scale);
         handle.follow();
         drawnContent = content;
+        drawnBeside = beside;
         drawnLook = Optional.of(look);
         resized = false;
         return true;
