@@ -8,9 +8,15 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.RowConstraints;
@@ -25,6 +31,8 @@ final class Beside implements AutoCloseable {
     private final Loader loader;
     private final FileWatch watch;
     private final Background background;
+    private final ToggleButton difference = new ToggleButton("Difference");
+    private final GridPane grid = new GridPane();
 
     /**
      * @param first what is shown of the first layout
@@ -46,7 +54,6 @@ final class Beside implements AutoCloseable {
 
     /** Both views under their titles. They share the rows, so that both are of one size and one camera shows both at one scale. */
     Region middle(FindingBanner banner, Viewport other) {
-        GridPane grid = new GridPane();
         grid.setHgap(4);
         ColumnConstraints half = new ColumnConstraints();
         half.setPercentWidth(50);
@@ -55,8 +62,16 @@ final class Beside implements AutoCloseable {
         RowConstraints rest = new RowConstraints();
         rest.setVgrow(Priority.ALWAYS);
         grid.getRowConstraints().setAll(new RowConstraints(), new RowConstraints(), rest);
-        grid.addRow(
-                0, new SideTitle(first, firstLayout, "Before").node(), new SideTitle(model, layout, "After").node());
+        difference.setId("difference");
+        difference.setMinWidth(Region.USE_PREF_SIZE);
+        difference.setTooltip(new Tooltip("One view, coloured by what became of the light of each face (K)"));
+        difference.setOnAction(event -> compare(difference.isSelected()));
+        Pane after = new SideTitle(model, layout, "After").node();
+        HBox.setHgrow(after, Priority.ALWAYS);
+        HBox right = new HBox(after, difference);
+        right.setAlignment(Pos.CENTER_RIGHT);
+        right.getStyleClass().add("side-row");
+        grid.addRow(0, new SideTitle(first, firstLayout, "Before").node(), right);
         grid.addRow(1, banner.node(), new FindingBanner(model, "findings-beside").node());
         grid.addRow(2, other.node(), viewport.node());
         return grid;
@@ -67,9 +82,25 @@ final class Beside implements AutoCloseable {
         return new BothPane(first, model).node();
     }
 
+    /** One view with the difference, or both side by side. Errors of either file stay in sight. */
+    void compare(boolean on) {
+        difference.setSelected(on);
+        viewport.compare(on);
+        // The title and the banner of the first stay; only its view makes room.
+        Node other = grid.getChildren().stream()
+                .filter(node -> "viewport".equals(node.getId()))
+                .findFirst()
+                .orElseThrow();
+        other.setVisible(!on);
+        GridPane.setColumnIndex(viewport.node(), on ? 0 : 1);
+        GridPane.setColumnSpan(viewport.node(), on ? 2 : 1);
+        (on ? viewport.node() : other).requestFocus();
+    }
+
     /** Takes mouse and keys as the first view does. */
     void listen(Commands commands, Keys keys, Consumer<String> status) {
         viewport.mouse(commands, status);
+        keys.add("K", "difference to the layout before, on or off", KeyCode.K, () -> compare(!viewport.comparing()));
         viewport.node().setOnKeyPressed(keys::press);
     }
 

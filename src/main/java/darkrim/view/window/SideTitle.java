@@ -5,9 +5,9 @@ import darkrim.view.work.Facts;
 import darkrim.view.work.ViewModel;
 import java.nio.file.Path;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 
 /** What stands over one of two views: which side it is, title, revision, file, verdict, and whether its check still runs. */
@@ -33,7 +33,7 @@ final class SideTitle {
         follow();
     }
 
-    Node node() {
+    Pane node() {
         return box;
     }
 
