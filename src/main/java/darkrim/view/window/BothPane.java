@@ -89,9 +89,18 @@ final class BothPane {
             Label title = ToolStrip.label(light.words());
             title.getStyleClass().add("strong");
             grid.add(title, 0, grid.getRowCount(), 2, 1);
-            grid.addRow(grid.getRowCount(), note("before"), ToolStrip.label(pair.before(light).words()));
-            grid.addRow(grid.getRowCount(), note("after"), ToolStrip.label(pair.after(light).words()));
-            grid.addRow(grid.getRowCount(), note("change"), ToolStrip.label(pair.change(light).words()));
+            grid.addRow(
+                    grid.getRowCount(),
+                    note("before"),
+                    ToolStrip.label(pair.before(light).words()));
+            grid.addRow(
+                    grid.getRowCount(),
+                    note("after"),
+                    ToolStrip.label(pair.after(light).words()));
+            grid.addRow(
+                    grid.getRowCount(),
+                    note("change"),
+                    ToolStrip.label(pair.change(light).words()));
         }
         box.getChildren().addAll(grid, styled("relative irradiance, mean over the face, +- standard error", "note"));
     }

@@ -14,8 +14,15 @@ final class ChangeBar {
     private static final double BAR = 20;
     private static final double TOP = 62;
     private static final double LENGTH = 150;
+    private static final double HEIGHT = 296;
     private static final String[][] MARKS = {
-        {"10", "10 and more"}, {"5", "5"}, {"2", "2"}, {"1", "1: no change seen"}, {"0.5", "1/2"}, {"0.2", "1/5"}, {"0.1", "1/10 and less"}
+        {"10", "10 and more"},
+        {"5", "5"},
+        {"2", "2"},
+        {"1", "1: no change seen"},
+        {"0.5", "1/2"},
+        {"0.2", "1/5"},
+        {"0.1", "1/10 and less"}
     };
 
     private ChangeBar() {}
@@ -30,18 +37,18 @@ final class ChangeBar {
     static void draw(GraphicsContext g, double left, double top, String light) {
         double width = ScaleBar.WIDTH;
         g.setFill(Color.rgb(255, 255, 255, 0.92));
-        g.fillRoundRect(left, top, width, ScaleBar.HEIGHT, 8, 8);
+        g.fillRoundRect(left, top, width, HEIGHT, 8, 8);
         g.setStroke(Color.web("#8a949c"));
         g.setLineWidth(1);
-        g.strokeRoundRect(left + 0.5, top + 0.5, width - 1, ScaleBar.HEIGHT - 1, 8, 8);
+        g.strokeRoundRect(left + 0.5, top + 0.5, width - 1, HEIGHT - 1, 8, 8);
         g.setTextAlign(TextAlignment.LEFT);
         g.setTextBaseline(VPos.TOP);
         g.setFill(Overlay.INK);
         g.setFont(Font.font("System", FontWeight.BOLD, 12));
         g.fillText("irradiance after / before", left + 10, top + 8, width - 20);
         g.setFont(Font.font("System", 12));
-        g.fillText(light + ", mean of face", left + 10, top + 24, width - 20);
-        g.fillText("ratio, no unit; logarithmic", left + 10, top + 40, width - 20);
+        g.fillText(light, left + 10, top + 24, width - 20);
+        g.fillText("ratio of face means", left + 10, top + 40, width - 20);
         for (int i = 0; i < (int) LENGTH; i++) {
             g.setFill(Palette.colour(ChangeScale.argb(1 - (i + 0.5) / LENGTH)));
             g.fillRect(left + 12, top + TOP + i, BAR, 1.5);
@@ -62,7 +69,7 @@ final class ChangeBar {
         g.strokeRect(left + 11.5, y - 0.5, BAR + 1, 17);
         g.setFill(Overlay.INK);
         g.fillText("not known, or new", left + 22 + BAR, y + 8, width - BAR - 30);
-        g.fillText("+  more     \u2212  less     N  new", left + 12, y + 32, width - 20);
+        g.fillText("+ more  \u2212 less  N new", left + 12, y + 32, width - 20);
         g.fillText("dashed: face gone", left + 12, y + 52, width - 20);
     }
 }

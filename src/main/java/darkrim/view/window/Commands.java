@@ -52,16 +52,19 @@ final class Commands {
 
     /** The selected surface, with some room around it. */
     void fitSelection() {
-        model.look().selected().ifPresent(name -> model.stages().stream()
-                .flatMap(stage -> stage.scene().surface(name).stream()
-                        .map(surface -> stage.boxAround(List.of(surface))))
-                .reduce(Commands::around)
-                .ifPresent(box -> {
-                    double room = Math.max(0.1 * box.radius(), 0.05);
-                    Vector3D around = Vector3D.of(room, room, room);
-                    Box roomy = new Box(box.low().subtract(around), box.high().add(around));
-                    move(camera -> eye.fitted(camera, roomy));
-                }));
+        model.look()
+                .selected()
+                .ifPresent(name -> model.stages().stream()
+                        .flatMap(stage ->
+                                stage.scene().surface(name).stream().map(surface -> stage.boxAround(List.of(surface))))
+                        .reduce(Commands::around)
+                        .ifPresent(box -> {
+                            double room = Math.max(0.1 * box.radius(), 0.05);
+                            Vector3D around = Vector3D.of(room, room, room);
+                            Box roomy = new Box(
+                                    box.low().subtract(around), box.high().add(around));
+                            move(camera -> eye.fitted(camera, roomy));
+                        }));
     }
 
     /** One of the standard directions, with everything in view. */
@@ -134,8 +137,8 @@ final class Commands {
 
     /** Moves the section by a share of the size of the parts. */
     void moveSection(double share) {
-        all().ifPresent(box -> model.change(look -> look.cut(
-                look.section().map(section -> section.at(section.offset() + share * 2 * box.radius())))));
+        all().ifPresent(box -> model.change(look ->
+                look.cut(look.section().map(section -> section.at(section.offset() + share * 2 * box.radius())))));
     }
 
     /** Cuts away the other side. */

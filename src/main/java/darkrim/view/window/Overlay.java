@@ -68,10 +68,7 @@ final class Overlay {
         axes(g, look);
         if (differences.isPresent()) {
             ChangeBar.draw(
-                    g,
-                    eye.width() - ScaleBar.WIDTH - 12,
-                    12,
-                    look.light().words());
+                    g, eye.width() - ScaleBar.WIDTH - 12, 12, look.light().words());
         } else if (look.light() != Light.NONE) {
             ScaleBar.draw(
                     g,
@@ -107,8 +104,7 @@ final class Overlay {
         }
     }
 
-    private void letter(
-            GraphicsContext g, Stage stage, Surface surface, String sign, int argb, List<double[]> taken) {
+    private void letter(GraphicsContext g, Stage stage, Surface surface, String sign, int argb, List<double[]> taken) {
         Vector3D middle = middle(stage, surface);
         Vector3D seen = eye.project(middle);
         double x = seen.getX();

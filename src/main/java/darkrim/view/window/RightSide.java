@@ -4,6 +4,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.Tooltip;
 
 /** The pages at the right: what is known of a face, the dimensions, and maps. */
 final class RightSide {
@@ -24,9 +25,13 @@ final class RightSide {
         tabs.getTabs().add(tab);
     }
 
-    /** Puts one more page before all others. */
-    void first(String title, Node content) {
-        tabs.getTabs().add(0, new Tab(title, scrolled(content)));
+    /** Puts a page of both layouts before all others, which are of the first alone. */
+    void both(Node content) {
+        for (Tab tab : tabs.getTabs()) {
+            tab.setTooltip(new Tooltip(tab.getText() + " of the layout before"));
+        }
+        tabs.getTabs().get(0).setText("Before");
+        tabs.getTabs().add(0, new Tab("Both", scrolled(content)));
         tabs.getSelectionModel().select(0);
     }
 

@@ -130,7 +130,7 @@ final class SceneView {
             int argb = differences.argb(stage.orElseThrow().scene().surfaces().get(i));
             nodes.get(i).paint(palette.flat(argb), palette.line(Palette.lineOn(argb)));
         }
-        double stroke = stage.orElseThrow().box().radius() / 60;
+        double stroke = stage.orElseThrow().box().radius() / 30;
         gone.show(BoldLines.dashed(differences.goneEdges(look), stroke, stroke));
     }
 

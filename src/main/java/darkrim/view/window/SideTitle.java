@@ -1,5 +1,6 @@
 package darkrim.view.window;
 
+import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
 import darkrim.view.work.Facts;
 import darkrim.view.work.ViewModel;
@@ -37,9 +38,16 @@ final class SideTitle {
         return box;
     }
 
+    /** The revision first: two revisions mostly have one title, and a long one is cut short. */
+    private static String words(Stage stage) {
+        String revision = stage.layout().revision();
+        return (revision.isEmpty() ? "" : ", revision " + revision) + ": "
+                + stage.layout().title();
+    }
+
     private void follow() {
         Content content = model.content();
-        Label name = new Label(side + ": " + content.stage().map(DetailPane::title).orElse(file));
+        Label name = new Label(side + content.stage().map(SideTitle::words).orElse(""));
         name.getStyleClass().add("strong");
         head.getChildren().setAll(name);
         content.facts()

@@ -87,7 +87,7 @@ public final class ViewerWindow {
                 details,
                 new DimensionPane(model, dragging, loader, new WriteBackAction(model, dragging, layout)),
                 new MapPane(model));
-        beside.ifPresent(other -> right.first("Both", other.both()));
+        beside.ifPresent(other -> right.both(other.both()));
         SplitPane split = new SplitPane(tree.node(), middle, right.node());
         split.setDividerPositions(0.2, 0.76);
         SplitPane.setResizableWithParent(tree.node(), false);
@@ -168,9 +168,7 @@ public final class ViewerWindow {
             return;
         }
         seen = true;
-        Camera first = memory.recall(layout)
-                .map(Memory.Window::camera)
-                .orElseGet(() -> viewport.first(stages.get(0)));
+        Camera first = memory.recall(layout).map(Memory.Window::camera).orElseGet(() -> viewport.first(stages.get(0)));
         model.begin(model.look().with(first));
         stage.setTitle(beside.map(other -> layout.getFileName() + " beside " + other.name())
                         .orElseGet(() -> DetailPane.title(stages.get(0)) + " - " + layout.getFileName())

@@ -194,14 +194,15 @@ final class Viewport {
                 || before.light() != look.light()
                 || !before.hidden().equals(look.hidden())
                 || !before.scale().equals(look.scale())) {
-            differences.ifPresentOrElse(
-                    found -> scene.paint(look, found), () -> scene.paint(look, content, scale));
+            differences.ifPresentOrElse(found -> scene.paint(look, found), () -> scene.paint(look, content, scale));
         }
         if (otherParts
                 || newFacts
+                || before.light() != look.light()
                 || !before.selected().equals(look.selected())
                 || before.verdictMarks() != look.verdictMarks()) {
-            scene.outline(look, content.facts());
+            // Outlines of verdicts would be taken for those of faces that are gone.
+            scene.outline(look.marking(look.verdictMarks() && differences.isEmpty()), content.facts());
         }
         if (newWays || newFacts || before == null || !look.selected().equals(before.selected())) {
             overlay.mark(content.ways());

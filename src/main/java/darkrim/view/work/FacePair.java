@@ -23,6 +23,9 @@ public record FacePair(String name, Content first, Content second) {
         if (first.stage().isEmpty() || second.stage().isEmpty()) {
             return Optional.empty();
         }
+        if (!has(first) && !has(second)) {
+            return Optional.of("neither layout has a face of this name");
+        }
         if (isGone()) {
             return Optional.of("gone: " + file(second) + " has no face of this name");
         }

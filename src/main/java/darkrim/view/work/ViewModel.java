@@ -48,6 +48,11 @@ public final class ViewModel {
         return partner.map(ViewModel::content).orElse(Content.NOTHING);
     }
 
+    /** The model beside this one, if there is one. */
+    public Optional<ViewModel> partner() {
+        return partner;
+    }
+
     /** The layouts that are shown, this one first. */
     public List<Stage> stages() {
         return Stream.of(content, besideContent())
