@@ -57,9 +57,8 @@ public record LightChange(Reading before, Reading after, int compared) {
             return Kind.NOT_KNOWN;
         }
         double size = Math.abs(difference);
-        boolean seen = error == 0
-                ? size > 0
-                : 2 * NORMAL.survivalProbability(size / error) * Math.max(1, compared) <= RISK;
+        boolean seen =
+                error == 0 ? size > 0 : 2 * NORMAL.survivalProbability(size / error) * Math.max(1, compared) <= RISK;
         return seen ? (difference > 0 ? Kind.MORE : Kind.LESS) : Kind.NO_CHANGE_SEEN;
     }
 
@@ -76,6 +75,8 @@ public record LightChange(Reading before, Reading after, int compared) {
     private String size() {
         double size = Math.abs(difference());
         String figures = error() == 0 ? Figures.three(size) : Figures.withError(size, error());
-        return ratio() > 0 && Double.isFinite(ratio()) ? figures + ", to " + Figures.three(ratio()) + " times" : figures;
+        return ratio() > 0 && Double.isFinite(ratio())
+                ? figures + ", to " + Figures.three(ratio()) + " times"
+                : figures;
     }
 }

@@ -31,7 +31,9 @@ public record RequirementPair(String name, Standing before, Standing after, bool
     /** Whether the two differ in what can be seen: in the verdict once both are known, in being asked, or in what is asked. */
     public boolean isChanged() {
         boolean known = before.verdict().isPresent() && after.verdict().isPresent();
-        return !alike || before.asked() != after.asked() || (known && !before.verdict().equals(after.verdict()));
+        return !alike
+                || before.asked() != after.asked()
+                || (known && !before.verdict().equals(after.verdict()));
     }
 
     /**
