@@ -64,10 +64,13 @@ final class BesideDrive {
         two.drag(view, 60, 200, 50, 20, MouseButton.PRIMARY);
         assertThat(Hands.on(() -> left.look().camera().azimuth())).isNotEqualTo(camera.azimuth());
         Hands.pause(300);
-        // The same point stands at the same place of either view.
+        // The same point stands at the same place of either view; their widths may differ by the one pixel that cannot be halved.
         Vector3D corner = Vector3D.of(20, 20, 21);
-        assertThat(Hands.on(() -> both.viewport().eye().project(corner)))
-                .isEqualTo(Hands.on(() -> beside.viewport().eye().project(corner)));
+        Vector3D here = Hands.on(() -> both.viewport().eye().project(corner));
+        Vector3D there = Hands.on(() -> beside.viewport().eye().project(corner));
+        assertThat(Math.abs(here.getX() - there.getX())).isLessThanOrEqualTo(0.5);
+        assertThat(here.getY()).isEqualTo(there.getY());
+        assertThat(here.getZ()).isEqualTo(there.getZ());
         assertThat(Hands.on(() -> Scales.of(left))).isEqualTo(Hands.on(() -> Scales.of(right)));
         two.click("difference");
         assertThat(Hands.on(() -> beside.viewport().comparing())).isTrue();
