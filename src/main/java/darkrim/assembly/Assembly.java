@@ -60,7 +60,19 @@ public final class Assembly {
      * @param findings receives what is wrong
      */
     public static Assembly of(Layout layout, boolean partsComplete, Findings findings) {
-        PartPlacer placer = new PartPlacer(findings);
+        return of(layout, partsComplete, new AssemblyMemory(), findings);
+    }
+
+    /**
+     * The same, taking from the last layout what holds for this one.
+     *
+     * @param layout the layout
+     * @param partsComplete whether it has every part of its file
+     * @param memory what is known of the last layout; of this one afterwards
+     * @param findings receives what is wrong
+     */
+    public static Assembly of(Layout layout, boolean partsComplete, AssemblyMemory memory, Findings findings) {
+        PartPlacer placer = new PartPlacer(memory, findings);
         layout.parts().forEach(placer::place);
         List<Face> faces =
                 placer.bodies().stream().flatMap(body -> body.faces().stream()).toList();
@@ -69,7 +81,7 @@ public final class Assembly {
             placer.surfacesOf(part.name())
                     .forEach(name -> finishOf.put(name, part.finish().orElse(Part.NO_FINISH)));
         }
-        SurfaceSelector selector = new SurfaceSelector(finishOf.keySet(), partsComplete && placer.complete(), findings);
+        SurfaceSelector selector = new SurfaceSelector(memory, finishOf.keySet(), partsComplete && placer.complete(), findings);
         Set<String> ruled = new HashSet<>();
         for (FinishRule rule : layout.finishRules()) {
             List<String> selected = selector.select("finish rule", rule.surfaces(), rule.place());

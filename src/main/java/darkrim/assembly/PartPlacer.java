@@ -15,6 +15,7 @@ final class PartPlacer {
     /** More facets than this do not fit the memory of an ordinary computer together with their tree. */
     private static final int MOST_FACETS = 4_000_000;
 
+    private final AssemblyMemory memory;
     private final Findings findings;
     private final List<Body> bodies = new ArrayList<>();
     private final List<Opening> openings = new ArrayList<>();
@@ -24,7 +25,8 @@ final class PartPlacer {
     private long facets;
     private boolean complete = true;
 
-    PartPlacer(Findings findings) {
+    PartPlacer(AssemblyMemory memory, Findings findings) {
+        this.memory = memory;
         this.findings = findings;
     }
 
@@ -32,11 +34,10 @@ final class PartPlacer {
     void place(Part part) {
         int first = bodies.size();
         try {
-            Pieces pieces = PartPieces.of(part.shape());
+            Pieces pieces = memory.pieces(part);
             Part.Repeat repeat = part.repeat().orElse(new Part.Repeat(1, 1, 0, 0));
             List<GridSteps.Step> steps = GridSteps.of(repeat.columns(), repeat.rows(), repeat.stepX(), repeat.stepY());
-            facets += (long) steps.size()
-                    * pieces.meshes().stream().mapToInt(Mesh::size).sum();
+            facets += (long) steps.size() * pieces.facets();
             if (facets > MOST_FACETS) {
                 throw new IllegalArgumentException(
                         "with it the layout has " + facets + " facets, more than the " + MOST_FACETS + " that fit");

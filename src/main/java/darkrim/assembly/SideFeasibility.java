@@ -59,6 +59,14 @@ public record SideFeasibility(
         ToDoubleFunction<Vector3D> outward = outward(side);
         double dieZ = die.active().get(0).getZ();
         double lastPixel = most(die.active(), outward);
+        Edge[] edges = Edge.values();
+        double[] heights = new double[edges.length];
+        double[] places = new double[edges.length];
+        for (Edge edge : edges) {
+            List<Vector3D> loop = edge.of(opening);
+            heights[edge.ordinal()] = loop.get(0).getZ() - dieZ;
+            places[edge.ordinal()] = most(loop, outward) + placementError;
+        }
         double reach = Double.NEGATIVE_INFINITY;
         Edge limiting = Edge.LAND_NEAR_DETECTOR;
         for (Vector3D point : pupil) {
@@ -66,11 +74,9 @@ public record SideFeasibility(
             double from = outward.applyAsDouble(point);
             double nearest = Double.POSITIVE_INFINITY;
             Edge stops = Edge.LAND_NEAR_DETECTOR;
-            for (Edge edge : Edge.values()) {
-                List<Vector3D> loop = edge.of(opening);
-                double height = loop.get(0).getZ() - dieZ;
-                double at = most(loop, outward) + placementError;
-                double lands = from + (at - from) * distance / (distance - height);
+            for (Edge edge : edges) {
+                double at = places[edge.ordinal()];
+                double lands = from + (at - from) * distance / (distance - heights[edge.ordinal()]);
                 // Edges that coincide, as those of a straight wall, are named by the land.
                 boolean tighter = lands < nearest || (lands == nearest && edge != Edge.DETECTOR_FACE);
                 if (tighter) {
