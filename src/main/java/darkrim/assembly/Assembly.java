@@ -81,7 +81,8 @@ public final class Assembly {
             placer.surfacesOf(part.name())
                     .forEach(name -> finishOf.put(name, part.finish().orElse(Part.NO_FINISH)));
         }
-        SurfaceSelector selector = new SurfaceSelector(memory, finishOf.keySet(), partsComplete && placer.complete(), findings);
+        SurfaceSelector selector =
+                new SurfaceSelector(memory, finishOf.keySet(), partsComplete && placer.complete(), findings);
         Set<String> ruled = new HashSet<>();
         for (FinishRule rule : layout.finishRules()) {
             List<String> selected = selector.select("finish rule", rule.surfaces(), rule.place());

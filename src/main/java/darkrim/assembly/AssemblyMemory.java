@@ -52,7 +52,6 @@ public final class AssemblyMemory {
             selectedBy.clear();
             surfaces = List.copyOf(among);
         }
-        return selectedBy.computeIfAbsent(
-                pattern, text -> Selection.of(text).of(surfaces.stream()));
+        return selectedBy.computeIfAbsent(pattern, text -> Selection.of(text).of(surfaces.stream()));
     }
 }

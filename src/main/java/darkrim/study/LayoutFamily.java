@@ -36,12 +36,7 @@ public final class LayoutFamily {
     private final List<Finding> warnings;
 
     private LayoutFamily(
-            String name,
-            byte[] content,
-            SideFiles files,
-            LayoutText text,
-            Layout written,
-            List<Finding> warnings) {
+            String name, byte[] content, SideFiles files, LayoutText text, Layout written, List<Finding> warnings) {
         this.name = name;
         this.content = content;
         this.files = files;
@@ -90,7 +85,8 @@ public final class LayoutFamily {
         LayoutText text = new LayoutText(name, content, files);
         LayoutReading reading = text.read(Map.of());
         throwIfUnusable(reading);
-        return new LayoutFamily(name, content.clone(), files, text, reading.layout().orElseThrow(), reading.findings());
+        return new LayoutFamily(
+                name, content.clone(), files, text, reading.layout().orElseThrow(), reading.findings());
     }
 
     private static void throwIfUnusable(LayoutReading reading) throws UnusableInput {

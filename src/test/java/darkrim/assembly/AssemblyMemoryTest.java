@@ -13,8 +13,7 @@ class AssemblyMemoryTest {
     private final AssemblyMemory memory = new AssemblyMemory();
 
     private static Part lid(double thickness) {
-        return Layouts.part(
-                "lid", new Shape.Plate(Polygon.rectangle(60, 50), 3, thickness, List.of()), Placement.NONE);
+        return Layouts.part("lid", new Shape.Plate(Polygon.rectangle(60, 50), 3, thickness, List.of()), Placement.NONE);
     }
 
     @Test
@@ -24,7 +23,10 @@ class AssemblyMemoryTest {
         Pieces thicker = memory.pieces(lid(1.5));
         assertThat(thicker.meshes()).isNotEqualTo(first.meshes());
         // 60 x 50 x 1.5 mm
-        assertThat(thicker.meshes().get(0).placed("lid", Placement.NONE, lid(1).place()).volume())
+        assertThat(thicker.meshes()
+                        .get(0)
+                        .placed("lid", Placement.NONE, lid(1).place())
+                        .volume())
                 .isEqualTo(4500);
     }
 
