@@ -2,6 +2,7 @@ package darkrim.assembly;
 
 import darkrim.layout.Part;
 import darkrim.layout.Shape;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +18,7 @@ public final class AssemblyMemory {
 
     private final Map<String, Built> builtOf = new HashMap<>();
     private final Map<String, List<String>> selectedBy = new HashMap<>();
-    private List<String> surfaces = List.of();
+    private final List<String> surfaces = new ArrayList<>();
 
     private record Built(Shape shape, Pieces pieces) {}
 
@@ -50,7 +51,8 @@ public final class AssemblyMemory {
     public List<String> selected(String pattern, List<String> among) {
         if (!surfaces.equals(among)) {
             selectedBy.clear();
-            surfaces = List.copyOf(among);
+            surfaces.clear();
+            surfaces.addAll(among);
         }
         return selectedBy.computeIfAbsent(pattern, text -> Selection.of(text).of(surfaces.stream()));
     }
