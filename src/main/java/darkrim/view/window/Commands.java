@@ -205,10 +205,12 @@ final class Commands {
 
     /** The point that was hit, if its face has points that can be named: if it is flat. Of two layouts the face of that name in the first. */
     private Optional<PointName> point(Hit hit) {
-        return model.content().stage().flatMap(stage -> hit.surface()
-                .flatMap(number -> stage.scene().surface(hit.name()))
-                .filter(surface -> SurfaceCells.isFlat(stage.scene(), surface))
-                .map(surface -> PointName.at(stage.scene(), surface, hit.point())));
+        return model.content()
+                .stage()
+                .flatMap(stage -> hit.surface()
+                        .flatMap(number -> stage.scene().surface(hit.name()))
+                        .filter(surface -> SurfaceCells.isFlat(stage.scene(), surface))
+                        .map(surface -> PointName.at(stage.scene(), surface, hit.point())));
     }
 
     /** Ends measuring, or else the selection. */
