@@ -94,6 +94,8 @@ public final class WindowDrive {
         CountDownLatch begun = new CountDownLatch(1);
         boolean[] solid = {false};
         Platform.startup(() -> {
+            // One window is closed before the next is opened.
+            Platform.setImplicitExit(false);
             solid[0] = Platform.isSupported(ConditionalFeature.SCENE3D);
             begun.countDown();
         });
