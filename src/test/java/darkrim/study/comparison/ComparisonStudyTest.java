@@ -88,6 +88,33 @@ class ComparisonStudyTest {
     }
 
     @Test
+    void moreLightIsWorseWhereTheSurfaceIsLitAllOverInBoth() throws Exception {
+        String half = """
+                title: A strip under half a pupil
+                beam:
+                  pupil: {shape: disc, diameter: 40, distance: 200}
+                parts:
+                  strip: {kind: rectangle, width: 10, depth: 0.2}
+                  flag: {kind: block, width: 100, depth: 100, height: 1, at: [0, edge, 100]}
+                dimensions: {edge: 50}
+                requirements:
+                  dark: {surfaces: strip/front, direct: none}
+                """;
+        Comparison more = compare(half, half.replace("edge: 50", "edge: 90"));
+        RequirementChange dark = more.requirements().get(0);
+        // Every point is lit in both, so that neither margin can be less.
+        assertThat(dark.after().orElseThrow().margin())
+                .isCloseTo(dark.before().orElseThrow().margin(), within(1e-9));
+        double before = dark.failingBefore().orElseThrow().amounts().get("strip/front").value();
+        double after = dark.failingAfter().orElseThrow().amounts().get("strip/front").value();
+        // From the middle of the strip the flag hides half of the pupil; a strip of 0.2 mm sees half of it to 0.1 mm of 40.
+        assertThat(before / after).isCloseTo(0.5, within(0.02));
+        assertThat(more.judgement()).isEqualTo(RequirementChange.Judgement.WORSE);
+        assertThat(compare(half.replace("edge: 50", "edge: 90"), half).judgement())
+                .isEqualTo(RequirementChange.Judgement.NOT_WORSE);
+    }
+
+    @Test
     void aRequirementThatBreaksIsWorseAndOneThatIsDroppedOrLoosenedCannotBeTold() throws Exception {
         String bright = TEXT.replace("diffuse: 0.1", "diffuse: 0.9");
         assertThat(compare(TEXT, bright).judgement()).isEqualTo(RequirementChange.Judgement.WORSE);
