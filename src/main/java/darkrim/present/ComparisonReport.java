@@ -29,6 +29,9 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
     public String of(Comparison comparison) {
         Page page = new Page();
         page.paragraph(sentence(comparison));
+        if (!comparison.beam().isEmpty()) {
+            page.paragraph("The beam differs: the second layout is judged in other light.");
+        }
         page.space();
         page.line("before   " + LayoutWords.title(comparison.before().layout()));
         page.line("         " + LayoutWords.file(comparison.before().layout()));
@@ -38,6 +41,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                 + comparison.before().effort().seed() + " for both");
         requirements(page, comparison);
         changed(page, comparison);
+        others(page, comparison);
         surfaces(page, comparison.surfaces());
         paths(page, comparison);
         return page.text();
@@ -142,6 +146,22 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
 
     private static String finish(Optional<FinishSpec> finish) {
         return finish.map(FinishWords::of).orElse("none");
+    }
+
+    private static void others(Page page, Comparison comparison) {
+        page.heading("What else differs");
+        List<Changed<String>> all = new ArrayList<>(comparison.beam());
+        all.addAll(comparison.others());
+        if (all.isEmpty()) {
+            page.line("nothing");
+        }
+        for (Changed<String> each : all) {
+            page.paragraph(
+                    "",
+                    "  ",
+                    Printable.of(each.name()) + ": before " + Printable.of(each.before().orElse("none")) + "; after "
+                            + Printable.of(each.after().orElse("none")));
+        }
     }
 
     private void surfaces(Page page, List<SurfaceChange> changes) {

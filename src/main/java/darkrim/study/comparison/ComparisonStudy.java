@@ -75,6 +75,8 @@ public final class ComparisonStudy {
                 LayoutDifferences.partsOnlyIn(one, two),
                 PartChange.of(surfaces, onlyInOne),
                 surfaces,
+                SettingDifferences.beam(one.beam(), two.beam()),
+                SettingDifferences.others(one, two),
                 requirements(before, after),
                 paths,
                 watch.stop()

@@ -8,6 +8,7 @@ import darkrim.verdict.Watch;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -112,6 +113,34 @@ class ComparisonStudyTest {
         assertThat(more.judgement()).isEqualTo(RequirementChange.Judgement.WORSE);
         assertThat(compare(half.replace("edge: 50", "edge: 90"), half).judgement())
                 .isEqualTo(RequirementChange.Judgement.NOT_WORSE);
+    }
+
+    @Test
+    void otherLightAndOtherQuestionsAreNamed() throws Exception {
+        String other = TEXT.replace("diameter: 40", "diameter: 44")
+                        .replace("distance: 200}", "distance: 210}\n  radiance: 3")
+                        .replace("5.0e-3", "6.0e-3")
+                + "  back-dark: {surfaces: \"screen/back\", direct: none}\nplacement_error: 0.1\nsampling: {confidence: 0.99}\n";
+        Comparison changed = compare(TEXT, other);
+        assertThat(changed.beam())
+                .containsExactly(
+                        pair("pupil", "disc, diameter 40 mm", "disc, diameter 44 mm"),
+                        pair("pupil centre", "[0, 0, 200] mm", "[0, 0, 210] mm"),
+                        new Changed<>("radiance", Optional.empty(), Optional.of("3 W/(m2 sr)")));
+        assertThat(changed.others())
+                .containsExactly(
+                        new Changed<>("placement error", Optional.empty(), Optional.of("0.1 mm")),
+                        pair(
+                                "what screen-clean asks",
+                                "once-reflected light at most 0.005 over a surface",
+                                "once-reflected light at most 0.006 over a surface"),
+                        pair("confidence", "0.999", "0.99"));
+        assertThat(compare(TEXT, TEXT).beam()).isEmpty();
+        assertThat(compare(TEXT, TEXT).others()).isEmpty();
+    }
+
+    private static Changed<String> pair(String name, String before, String after) {
+        return new Changed<>(name, Optional.of(before), Optional.of(after));
     }
 
     @Test
