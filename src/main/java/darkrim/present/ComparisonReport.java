@@ -6,6 +6,7 @@ import darkrim.layout.Quantity;
 import darkrim.study.RequirementMargin;
 import darkrim.study.comparison.Changed;
 import darkrim.study.comparison.Comparison;
+import darkrim.study.comparison.Failing;
 import darkrim.study.comparison.PartChange;
 import darkrim.study.comparison.PathChange;
 import darkrim.study.comparison.RequirementChange;
@@ -56,7 +57,8 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                         + (comparison.stopped()
                                 ? "the work was stopped."
                                 : names(comparison, RequirementChange.Judgement.CANNOT_TELL)
-                                        + " is open, no longer asked, or asks something else.");
+                                        + " is open, no longer asked, asks something else, or fails in both and too"
+                                        + " little is known of how badly.");
         };
         return words;
     }
@@ -91,6 +93,27 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                             : each.judgement() == RequirementChange.Judgement.WORSE ? "worse" : "");
         }
         page.block(table.text());
+        comparison.requirements().stream()
+                .filter(each -> each.judgement() == RequirementChange.Judgement.WORSE)
+                .filter(each -> each.failingBefore()
+                        .filter(before -> !before.amounts().isEmpty())
+                        .isPresent())
+                .forEach(each -> page.paragraph(
+                        "",
+                        "  ",
+                        Printable.of(each.name()) + " fails in both; before "
+                                + failing(each.failingBefore().orElseThrow()) + ", after "
+                                + failing(each.failingAfter().orElseThrow())));
+    }
+
+    private static String failing(Failing failing) {
+        return "at " + Figures.counted(failing.amounts().size(), "place")
+                + failing.worst()
+                        .map(worst -> ", the worst by "
+                                + (worst.standardError() == 0
+                                        ? Figures.three(worst.value())
+                                        : Figures.withError(worst.value(), worst.standardError())))
+                        .orElse("");
     }
 
     private static String verdict(Optional<RequirementMargin> figure) {
@@ -159,7 +182,8 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
             page.paragraph(
                     "",
                     "  ",
-                    Printable.of(each.name()) + ": before " + Printable.of(each.before().orElse("none")) + "; after "
+                    Printable.of(each.name()) + ": before "
+                            + Printable.of(each.before().orElse("none")) + "; after "
                             + Printable.of(each.after().orElse("none")));
         }
     }

@@ -51,8 +51,7 @@ class CompareCommandTest {
         assertThat(Run.of("compare", two, one).code()).isZero();
         Run worse = Run.of("compare", one, two);
         assertThat(worse.code()).isEqualTo(ExitCode.FAIL);
-        String wide = Files.writeString(
-                        folder.resolve("wide.yaml"), dull.replace("diameter: 40", "diameter: 44"))
+        String wide = Files.writeString(folder.resolve("wide.yaml"), dull.replace("diameter: 40", "diameter: 44"))
                 .toString();
         Path json = folder.resolve("wide.json");
         assertThat(Run.of("compare", one, wide, "--json", json.toString()).output())

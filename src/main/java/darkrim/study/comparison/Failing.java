@@ -104,7 +104,8 @@ public record Failing(Map<String, Verdict> verdicts, Map<String, Amount> amounts
         return NormalDistribution.of(0, 1).inverseSurvivalProbability(CHANCE / 2 / Math.max(1, count));
     }
 
-    private Optional<Amount> worst() {
+    /** How badly the worst fails of those of which it is known. */
+    public Optional<Amount> worst() {
         return amounts.values().stream().filter(Amount::isKnown).max(Comparator.comparingDouble(Amount::value));
     }
 

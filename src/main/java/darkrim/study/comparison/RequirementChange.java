@@ -77,9 +77,10 @@ public record RequirementChange(
         return !one.capped() && one.margin() - two.margin() > least;
     }
 
+    /** A margin that is the same tells nothing: it ends where a surface is lit all over. */
     private boolean marginsTell() {
         RequirementMargin one = before.orElseThrow();
         RequirementMargin two = after.orElseThrow();
-        return two.isKnown() && !Double.isNaN(one.margin());
+        return two.isKnown() && two.margin() - one.margin() > ROUNDING;
     }
 }

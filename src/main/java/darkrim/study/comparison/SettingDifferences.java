@@ -79,18 +79,24 @@ final class SettingDifferences {
         List<FinishRule> one = before.finishRules();
         List<FinishRule> two = after.finishRules();
         for (int i = 0; i < Math.max(one.size(), two.size()); i++) {
-            found.compareOptional(
-                    "finish rule " + (i + 1), rule(one, i), rule(two, i), words -> words);
+            found.compareOptional("finish rule " + (i + 1), rule(one, i), rule(two, i), words -> words);
         }
-        found.compare("surfaces with maps", before.maps().surfaces(), after.maps().surfaces(), words -> words);
+        found.compare(
+                "surfaces with maps", before.maps().surfaces(), after.maps().surfaces(), words -> words);
         found.compare(
                 "cells of a map",
                 List.of(before.maps().columns(), before.maps().rows()),
                 List.of(after.maps().columns(), after.maps().rows()),
                 cells -> cells.get(0) + " by " + cells.get(1));
-        found.compare("confidence", before.sampling().confidence(), after.sampling().confidence(), Wording::number);
-        found.compare("most samples", before.sampling().mostSamples(), after.sampling().mostSamples(), String::valueOf);
-        found.compare("seed in the file", before.sampling().seed(), after.sampling().seed(), String::valueOf);
+        found.compare(
+                "confidence", before.sampling().confidence(), after.sampling().confidence(), Wording::number);
+        found.compare(
+                "most samples",
+                before.sampling().mostSamples(),
+                after.sampling().mostSamples(),
+                String::valueOf);
+        found.compare(
+                "seed in the file", before.sampling().seed(), after.sampling().seed(), String::valueOf);
         return List.copyOf(found.changed);
     }
 
@@ -130,7 +136,8 @@ final class SettingDifferences {
                 ? "polygon of " + corners.size() + " corners, area " + Wording.number(outline.area()) + " mm2"
                 : "polygon "
                         + corners.stream()
-                                .map(each -> "[" + Wording.number(each.getX()) + ", " + Wording.number(each.getY()) + "]")
+                                .map(each ->
+                                        "[" + Wording.number(each.getX()) + ", " + Wording.number(each.getY()) + "]")
                                 .collect(Collectors.joining(", "))
                         + " mm";
     }
@@ -157,7 +164,8 @@ final class SettingDifferences {
 
     private static Optional<String> rule(List<FinishRule> rules, int index) {
         return index < rules.size()
-                ? Optional.of(rules.get(index).surfaces() + " get " + rules.get(index).finish())
+                ? Optional.of(
+                        rules.get(index).surfaces() + " get " + rules.get(index).finish())
                 : Optional.empty();
     }
 }

@@ -106,9 +106,12 @@ class ComparisonStudyTest {
         // Every point is lit in both, so that neither margin can be less.
         assertThat(dark.after().orElseThrow().margin())
                 .isCloseTo(dark.before().orElseThrow().margin(), within(1e-9));
-        double before = dark.failingBefore().orElseThrow().amounts().get("strip/front").value();
-        double after = dark.failingAfter().orElseThrow().amounts().get("strip/front").value();
-        // From the middle of the strip the flag hides half of the pupil; a strip of 0.2 mm sees half of it to 0.1 mm of 40.
+        double before =
+                dark.failingBefore().orElseThrow().amounts().get("strip/front").value();
+        double after =
+                dark.failingAfter().orElseThrow().amounts().get("strip/front").value();
+        // From the middle of the strip the flag hides half of the pupil; a strip of 0.2 mm sees half of it to 0.1 mm of
+        // 40.
         assertThat(before / after).isCloseTo(0.5, within(0.02));
         assertThat(more.judgement()).isEqualTo(RequirementChange.Judgement.WORSE);
         assertThat(compare(half.replace("edge: 50", "edge: 90"), half).judgement())

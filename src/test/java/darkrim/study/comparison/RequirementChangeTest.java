@@ -33,12 +33,7 @@ class RequirementChangeTest {
 
     private static Judgement judged(RequirementMargin before, RequirementMargin after, Failing one, Failing two) {
         return new RequirementChange(
-                        "dark",
-                        Optional.of(before),
-                        Optional.of(after),
-                        Optional.of(one),
-                        Optional.of(two),
-                        true)
+                        "dark", Optional.of(before), Optional.of(after), Optional.of(one), Optional.of(two), true)
                 .judgement();
     }
 
@@ -77,6 +72,8 @@ class RequirementChangeTest {
         assertThat(judged(none, none, unknown, unknown)).isEqualTo(Judgement.CANNOT_TELL);
         assertThat(judged(capped, capped, unknown, unknown)).isEqualTo(Judgement.CANNOT_TELL);
         assertThat(judged(margin(-0.1, false), none, unknown, unknown)).isEqualTo(Judgement.CANNOT_TELL);
+        // The same margin may be that of surfaces that are lit all over in both.
+        assertThat(sameMargin(unknown, unknown)).isEqualTo(Judgement.CANNOT_TELL);
         assertThat(judged(none, none, SOME, SOME)).isEqualTo(Judgement.NOT_WORSE);
         assertThat(judged(margin(-1, false), capped, unknown, unknown)).isEqualTo(Judgement.WORSE);
         assertThat(judged(capped, margin(-1, false), unknown, unknown)).isEqualTo(Judgement.NOT_WORSE);
@@ -84,8 +81,8 @@ class RequirementChangeTest {
 
     @Test
     void aSurfaceThatBecameUndecidedMightFail() {
-        Failing open = new Failing(
-                Map.of("a", Verdict.FAIL, "b", Verdict.UNDECIDED), Map.of("a", new Amount(0.1, 0.001)));
+        Failing open =
+                new Failing(Map.of("a", Verdict.FAIL, "b", Verdict.UNDECIDED), Map.of("a", new Amount(0.1, 0.001)));
         assertThat(sameMargin(SOME, open)).isEqualTo(Judgement.CANNOT_TELL);
         assertThat(sameMargin(open, open)).isEqualTo(Judgement.NOT_WORSE);
     }
