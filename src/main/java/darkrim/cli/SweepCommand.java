@@ -1,6 +1,7 @@
 package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
+import darkrim.present.Figures;
 import darkrim.present.SweepChart;
 import darkrim.present.SweepReport;
 import darkrim.present.json.JsonResult;
@@ -43,7 +44,7 @@ import picocli.CommandLine.Option;
         footerHeading = "%nExample:%n",
         footer = {
             "  java -jar target/darkrim.jar sweep geometries/nightglow-b.yaml \\",
-            "      --vary \"wall_tilt = 0 deg to 12 deg step 1\" --csv tilt.csv --chart tilt.png",
+            "      --vary \"opening = 36.6 to 38.2 step 0.4\" --csv opening.csv --chart opening.svg",
             "",
             "Several --vary check every combination. Numbers without a unit are in the units of the layout.",
             "A sweep that is interrupted, even by a power cut, leaves FILE.part beside its first output file;",
@@ -153,7 +154,7 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
             SweepResult result = swept(new SweepStudy(family, settings), record);
             surroundings.show(result.warnings(), new SweepReport(Version.number(), surroundings.ink()).of(result));
             if (result.stopped()) {
-                outputs.tellOfStop(result.points().size() + " points", surroundings.errors());
+                outputs.tellOfStop(Figures.counted(result.points().size(), "point"), surroundings.errors());
                 return ExitCode.UNDECIDED;
             }
             return outputs.write(result, record, surroundings.errors()) ? ExitCode.DONE : ExitCode.UNUSABLE;

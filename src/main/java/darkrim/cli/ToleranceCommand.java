@@ -2,6 +2,7 @@ package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
 import darkrim.present.BuildsCsv;
+import darkrim.present.Figures;
 import darkrim.present.ToleranceChart;
 import darkrim.present.ToleranceReport;
 import darkrim.present.json.JsonResult;
@@ -129,11 +130,12 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
             return ExitCode.UNUSABLE;
         }
         try (StudyRecord<Looked> record = outputs.open(table)) {
-            ToleranceResult result = studied(family, settings, record);
+            CountedRecord<Looked> counted = new CountedRecord<>(record);
+            ToleranceResult result = studied(family, settings, counted);
             ToleranceReport report = new ToleranceReport(Version.number(), surroundings.ink());
             surroundings.show(result.drawn().warnings(), report.of(result));
             if (result.stopped()) {
-                outputs.tellOfStop(result.builds().size() + " builds", surroundings.errors());
+                outputs.tellOfStop(Figures.counted(counted.count(), "look"), surroundings.errors());
                 return ExitCode.of(result.verdict());
             }
             return outputs.write(result, record, surroundings.errors())

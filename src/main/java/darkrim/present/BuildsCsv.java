@@ -3,6 +3,8 @@ package darkrim.present;
 import darkrim.layout.Requirement;
 import darkrim.study.RequirementFigure;
 import darkrim.study.RequirementMargin;
+import darkrim.study.journal.FigureColumns;
+import darkrim.study.sweep.SweepTable;
 import darkrim.study.tolerance.Build;
 import darkrim.study.tolerance.Contributor;
 import darkrim.study.tolerance.ToleranceResult;
@@ -14,7 +16,8 @@ import java.util.stream.Collectors;
 
 /**
  * Sampled builds as comma-separated values (RFC 4180, lines ended by a line feed): a line each with the deviations, the verdicts and, where
- * they were measured, the margins. An empty cell is a number that is not known.
+ * they were measured, the margins. An empty cell is a number that is not known;
+ * where a bound alone is proved, there is no value, and the margin is said to be at least or at most what stands there.
  */
 public final class BuildsCsv {
     private BuildsCsv() {}
@@ -33,14 +36,17 @@ public final class BuildsCsv {
     private static List<String> header(ToleranceResult result, List<Requirement> requirements) {
         List<String> cells = new ArrayList<>(List.of("build", "verdict"));
         for (Contributor each : result.contributors()) {
-            cells.add(each.name() + (each.unit().isEmpty() ? "" : " [" + each.unit() + "]"));
+            cells.add(each.name() + " deviation" + FigureColumns.bracketed(each.unit()));
         }
         for (Requirement each : requirements) {
             cells.add(each.name());
-            cells.add(each.name() + " value");
+            String unit = FigureColumns.bracketed(SweepTable.unit(each));
+            cells.add(each.name() + " value" + unit);
+            cells.add(each.name() + " at least" + unit);
+            cells.add(each.name() + " at most" + unit);
             if (result.settings().withMargins()) {
-                String unit = MarginWords.unit(each);
-                cells.add(each.name() + " margin" + (unit.equals("1") ? "" : " [" + unit + "]"));
+                cells.add(each.name() + " margin" + FigureColumns.bracketed(SweepTable.marginUnit(each)));
+                cells.add(each.name() + " margin is");
             }
         }
         cells.add("cannot be built because");
@@ -59,14 +65,28 @@ public final class BuildsCsv {
             cells.add(
                     figure.map(RequirementFigure::verdict).map(BuildsCsv::word).orElse(""));
             cells.add(figure.map(found -> number(found.value())).orElse(""));
+            cells.add(figure.map(found -> number(found.lower())).orElse(""));
+            cells.add(figure.map(found -> number(found.upper())).orElse(""));
             if (result.settings().withMargins()) {
                 RequirementMargin margin = build.margins().get(i);
-                cells.add(margin.isKnown() ? number(margin.margin()) : "");
+                cells.add(number(margin.margin()));
+                cells.add(kind(margin));
             }
         }
         cells.add(build.result().impossible());
         cells.add(build.result().warnings());
         return cells;
+    }
+
+    /** How a margin is known; empty where it is not. */
+    private static String kind(RequirementMargin margin) {
+        if (!Double.isFinite(margin.margin())) {
+            return "";
+        }
+        if (margin.capped()) {
+            return margin.margin() < 0 ? "at most" : "at least";
+        }
+        return margin.standardError() > 0 ? "sampled" : "exact";
     }
 
     private static String word(Enum<?> verdict) {

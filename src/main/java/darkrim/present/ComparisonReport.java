@@ -6,6 +6,7 @@ import darkrim.layout.Quantity;
 import darkrim.study.RequirementMargin;
 import darkrim.study.comparison.Changed;
 import darkrim.study.comparison.Comparison;
+import darkrim.study.comparison.Failing;
 import darkrim.study.comparison.PartChange;
 import darkrim.study.comparison.PathChange;
 import darkrim.study.comparison.RequirementChange;
@@ -29,6 +30,9 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
     public String of(Comparison comparison) {
         Page page = new Page();
         page.paragraph(sentence(comparison));
+        if (!comparison.beam().isEmpty()) {
+            page.paragraph("The beam differs: the second layout is judged in other light.");
+        }
         page.space();
         page.line("before   " + LayoutWords.title(comparison.before().layout()));
         page.line("         " + LayoutWords.file(comparison.before().layout()));
@@ -38,6 +42,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                 + comparison.before().effort().seed() + " for both");
         requirements(page, comparison);
         changed(page, comparison);
+        others(page, comparison);
         surfaces(page, comparison.surfaces());
         paths(page, comparison);
         return page.text();
@@ -52,7 +57,8 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                         + (comparison.stopped()
                                 ? "the work was stopped."
                                 : names(comparison, RequirementChange.Judgement.CANNOT_TELL)
-                                        + " is open, no longer asked, or asks something else.");
+                                        + " is open, no longer asked, asks something else, or fails in both and too"
+                                        + " little is known of how badly.");
         };
         return words;
     }
@@ -87,6 +93,27 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                             : each.judgement() == RequirementChange.Judgement.WORSE ? "worse" : "");
         }
         page.block(table.text());
+        comparison.requirements().stream()
+                .filter(each -> each.judgement() == RequirementChange.Judgement.WORSE)
+                .filter(each -> each.failingBefore()
+                        .filter(before -> !before.amounts().isEmpty())
+                        .isPresent())
+                .forEach(each -> page.paragraph(
+                        "",
+                        "  ",
+                        Printable.of(each.name()) + " fails in both; before "
+                                + failing(each.failingBefore().orElseThrow()) + ", after "
+                                + failing(each.failingAfter().orElseThrow())));
+    }
+
+    private static String failing(Failing failing) {
+        return "at " + Figures.counted(failing.amounts().size(), "place")
+                + failing.worst()
+                        .map(worst -> ", the worst by "
+                                + (worst.standardError() == 0
+                                        ? Figures.three(worst.value())
+                                        : Figures.withError(worst.value(), worst.standardError())))
+                        .orElse("");
     }
 
     private static String verdict(Optional<RequirementMargin> figure) {
@@ -142,6 +169,23 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
 
     private static String finish(Optional<FinishSpec> finish) {
         return finish.map(FinishWords::of).orElse("none");
+    }
+
+    private static void others(Page page, Comparison comparison) {
+        page.heading("What else differs");
+        List<Changed<String>> all = new ArrayList<>(comparison.beam());
+        all.addAll(comparison.others());
+        if (all.isEmpty()) {
+            page.line("nothing");
+        }
+        for (Changed<String> each : all) {
+            page.paragraph(
+                    "",
+                    "  ",
+                    Printable.of(each.name()) + ": before "
+                            + Printable.of(each.before().orElse("none")) + "; after "
+                            + Printable.of(each.after().orElse("none")));
+        }
     }
 
     private void surfaces(Page page, List<SurfaceChange> changes) {

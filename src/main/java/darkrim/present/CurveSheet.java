@@ -2,6 +2,7 @@ package darkrim.present;
 
 import darkrim.layout.Requirement;
 import darkrim.layout.form.Wording;
+import darkrim.study.MarginScope;
 import darkrim.study.MarginUnit;
 import darkrim.study.RequirementFigure;
 import darkrim.study.sweep.RequirementLine;
@@ -9,6 +10,7 @@ import darkrim.study.sweep.SweepPoint;
 import darkrim.study.sweep.SweepResult;
 import darkrim.study.sweep.SweepTable;
 import darkrim.study.sweep.Variation;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +21,8 @@ import java.util.stream.Collectors;
 final class CurveSheet extends SweepSheet {
     private static final int PANEL_WIDTH = 560;
     private static final int PANEL_HEIGHT = 250;
+    /** Height of what stands there where nothing is drawn. */
+    private static final int SENTENCE = 48;
     /** Letters of a line of the foot. */
     private static final int FOOT = 170;
 
@@ -66,17 +70,35 @@ final class CurveSheet extends SweepSheet {
 
     @Override
     int height() {
-        return HEAD + PANEL_HEIGHT * drawn.size() + MARGIN + footHeight();
+        int panels = drawn.isEmpty() ? SENTENCE : PANEL_HEIGHT * drawn.size();
+        return HEAD + panels + MARGIN + footHeight();
     }
 
     @Override
     void paintPanels(Graphics2D graphics) {
+        if (drawn.isEmpty()) {
+            graphics.setColor(INK);
+            graphics.setFont(font(Font.BOLD, 14));
+            graphics.drawString(nothing(), MARGIN, HEAD + SENTENCE / 2);
+        }
         for (int row = 0; row < drawn.size(); row++) {
             Requirement requirement = drawn.get(row);
             int y = HEAD + row * PANEL_HEIGHT;
             paint(graphics, value(requirement), MARGIN, y);
             paint(graphics, margin(requirement), MARGIN + PANEL_WIDTH, y);
         }
+    }
+
+    private String nothing() {
+        long built = result().points().stream()
+                .filter(point -> point.verdict().isPresent())
+                .count();
+        return built < 2
+                ? "There is no curve to draw: " + (built == 0 ? "no point" : "only one point") + " can be built."
+                : "There is no curve to draw: no verdict and no value changed between these points"
+                        + (result().settings().points().margins() == MarginScope.NONE
+                                ? "; margins were not measured."
+                                : ", nor did any margin.");
     }
 
     private static void paint(Graphics2D graphics, CurvePanel panel, int x, int y) {

@@ -3,6 +3,7 @@ package darkrim.present;
 import darkrim.layout.Layout;
 import darkrim.layout.Requirement;
 import darkrim.layout.form.Wording;
+import darkrim.study.MarginScope;
 import darkrim.study.MarginUnit;
 import darkrim.study.sweep.RequirementLine;
 import darkrim.study.sweep.SweepPoint;
@@ -57,12 +58,17 @@ public final class SweepReport {
         page.paragraph(summary(result));
         result.idle()
                 .forEach(name -> page.paragraph(
-                        "CAUTION: no result changed with '" + Printable.of(name) + "' between these points."));
+                        "CAUTION: no result changed with '" + Printable.of(name) + "' between these points"
+                                + (measuresMargins(result) ? "." : "; margins were not measured (--margins none).")));
         page.space();
         page.line("file     " + LayoutWords.file(layout));
         page.line("program  Darkrim " + version + ", seed " + result.seed() + ", "
                 + Figures.count(Plan.samplesOf(result.settings().points().batches()))
                 + " samples for each sampled number");
+    }
+
+    private static boolean measuresMargins(SweepResult result) {
+        return result.settings().points().margins() != MarginScope.NONE;
     }
 
     private static String summary(SweepResult result) {
@@ -157,7 +163,7 @@ public final class SweepReport {
                 .filter(line ->
                         line.figure().limit() > 0 && !Double.isNaN(line.figure().margin()))
                 .min(Comparator.comparingDouble(SweepReport::share))
-                .map(line -> String.format(Locale.ROOT, "%.1f %% of the limit ", 100 * share(line))
+                .map(line -> String.format(Locale.ROOT, "%.1f %% of the limit left ", 100 * share(line))
                         + place(requirements, line, named))
                 .orElse(NONE);
     }
@@ -232,6 +238,10 @@ public final class SweepReport {
         }
         Variation last = result.variations().get(result.variations().size() - 1);
         page.heading("Where requirements change sides along " + Printable.of(last.dimension()));
+        if (result.variations().size() > 1) {
+            page.paragraph("Shown along the last --vary only, for each combination of the others.");
+            page.space();
+        }
         if (result.turns().isEmpty()) {
             page.line("None does between these points.");
             return;

@@ -27,7 +27,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * <p>Immutable; safe for use by many threads.
  */
 public final class Margins {
-    private static final double FARTHEST = 20;
+    /** Margins are looked for up to this, mm. */
+    public static final double FARTHEST = 20;
 
     private final DarknessProof darkness;
     private final ClearanceSearch clearances;

@@ -122,7 +122,8 @@ public record RequirementMargin(
         }
 
         private static Found of(Surface surface, LightMargin margin) {
-            return new Found(margin.millimetres(), 0, margin.atLeast(), surface.name(), margin.setBy());
+            boolean capped = margin.atLeast() || margin.millimetres() <= -Margins.FARTHEST;
+            return new Found(margin.millimetres(), 0, capped, surface.name(), margin.setBy());
         }
     }
 

@@ -68,7 +68,7 @@ class AdviseCommandTest {
 
     @Test
     void wrongUseIsRefusedInPlainWords() {
-        assertRefused("there is no dimension 'hight'", "--keep", "hight");
+        assertRefused("there is no dimension 'hight' in ", "--keep", "hight");
         assertRefused("'half' is a formula, side / 2", "--range", "half = 10 to 30");
         assertRefused("the range of 'side' runs backwards", "--range", "side = 50 to 30");
         assertRefused(

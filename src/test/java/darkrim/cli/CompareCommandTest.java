@@ -51,6 +51,13 @@ class CompareCommandTest {
         assertThat(Run.of("compare", two, one).code()).isZero();
         Run worse = Run.of("compare", one, two);
         assertThat(worse.code()).isEqualTo(ExitCode.FAIL);
+        String wide = Files.writeString(folder.resolve("wide.yaml"), dull.replace("diameter: 40", "diameter: 44"))
+                .toString();
+        Path json = folder.resolve("wide.json");
+        assertThat(Run.of("compare", one, wide, "--json", json.toString()).output())
+                .contains("The beam differs: the second layout is judged in other light.")
+                .contains("pupil: before disc, diameter 40 mm; after disc, diameter 44 mm\n");
+        assertThat(StudySchema.problems("comparison.schema.json", json)).isEmpty();
         assertThat(worse.output())
                 .startsWith("WORSE in the second layout: screen-clean.")
                 .containsPattern("finish +grey +diffuse 0.02, mirror 0 +diffuse 0.9, mirror 0");

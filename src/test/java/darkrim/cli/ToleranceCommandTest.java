@@ -110,9 +110,18 @@ class ToleranceCommandTest {
         List<String> lines = Files.readAllLines(csv);
         assertThat(lines).hasSize(7);
         assertThat(lines.get(0))
-                .isEqualTo(
-                        "build,verdict,edge [mm],baffle tilt z [deg],dark,dark value,dark margin [mm],"
-                                + "dim,dim value,dim margin,whole,whole value,whole margin [mm],cannot be built because,warnings");
+                .isEqualTo("build,verdict,edge deviation [mm],baffle tilt z deviation [deg],"
+                        + "dark,dark value [relative irradiance],dark at least [relative irradiance],"
+                        + "dark at most [relative irradiance],dark margin [mm],dark margin is,"
+                        + "dim,dim value [relative irradiance],dim at least [relative irradiance],"
+                        + "dim at most [relative irradiance],dim margin [relative irradiance],dim margin is,"
+                        + "whole,whole value [share of pupil],whole at least [share of pupil],"
+                        + "whole at most [share of pupil],whole margin [mm],whole margin is,"
+                        + "cannot be built because,warnings");
+        assertThat(lines.get(1).split(",", -1)).hasSameSizeAs(lines.get(0).split(",", -1));
+        // The margin of direct light is exact: the edge is nearer than where the search ends.
+        assertThat(lines.subList(1, 7))
+                .allSatisfy(line -> assertThat(line.split(",", -1)[9]).isEqualTo("exact"));
         assertThat(lines.get(1)).startsWith("1,");
     }
 
@@ -125,7 +134,8 @@ class ToleranceCommandTest {
         String[] words = {"tolerance", layout.toString(), "--builds", "40", "--json", json.toString()};
         Run stopped = Run.watched(() -> new StopAfter("checking builds", 9), words);
         assertThat(stopped.code()).as("what passes so far is not decided").isEqualTo(ExitCode.UNDECIDED);
-        assertThat(stopped.errors()).containsPattern("stopped after \\d+ builds, which are kept in .*t\\.json\\.part");
+        assertThat(stopped.errors())
+                .containsPattern("stopped after [1-9]\\d* looks, which are kept in .*t\\.json\\.part");
         assertThat(json).doesNotExist();
         assertThat(Run.of(words).code()).isEqualTo(ExitCode.PASS);
         assertThat(json).hasSameBinaryContentAs(whole);

@@ -5,13 +5,19 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import darkrim.study.LayoutFamily;
+import darkrim.study.MarginScope;
+import darkrim.study.PointSettings;
 import darkrim.study.UnusableStudy;
+import darkrim.study.journal.StudyRecord;
 import darkrim.study.sweep.Design;
 import darkrim.study.sweep.SweepResult;
+import darkrim.study.sweep.SweepSettings;
 import darkrim.study.sweep.Sweeps;
 import darkrim.verdict.Verdict;
+import darkrim.verdict.Watch;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -121,6 +127,43 @@ class SweepPresentationTest {
         byte[] png = new SweepChart(result, "1.0").content("x.PNG");
         assertThat(png).isEqualTo(new SweepChart(result, "1.0").content("x.png"));
         assertThat(ImageIO.read(new ByteArrayInputStream(png)).getWidth()).isGreaterThan(800);
+    }
+
+    @Test
+    void whereNothingChangesOneSentenceSaysSo() throws Exception {
+        LayoutFamily same = Sweeps.family("""
+                title: A sheet
+                dimensions: {idle: 4 mm}
+                beam:
+                  pupil: {shape: disc, diameter: 20, distance: 200}
+                parts:
+                  screen: {kind: rectangle, width: 2, depth: 2}
+                requirements:
+                  dark: {surfaces: screen/back, direct: none}
+                """);
+        Design design = Sweeps.grid(same, "idle = 1, 2");
+        SweepResult unmeasured = Sweeps.run(
+                same,
+                new SweepSettings(design, Optional.empty(), PointSettings.values(2, MarginScope.NONE)),
+                StudyRecord.none(),
+                Watch.NONE,
+                1);
+        assertThat(svg(unmeasured))
+                .contains(
+                        "There is no curve to draw: no verdict and no value changed between these points; margins were not measured.");
+        assertThat(new SweepReport("1.0", Ink.PLAIN).of(unmeasured))
+                .contains(
+                        "CAUTION: no result changed with 'idle' between these points; margins were not measured (--margins\nnone).");
+        assertThat(svg(Sweeps.run(same, design))).contains("between these points, nor did any margin.");
+    }
+
+    @Test
+    void whatIsLeftOfALimitIsCalledSo() throws Exception {
+        LayoutFamily family = Sweeps.slit("mean: {surfaces: screen/front, direct: {at_most: 0.08}}");
+        SweepResult result = Sweeps.run(family, Sweeps.grid(family, "slit = 1, 2"));
+        var figure = result.points().get(0).lines().get(0).figure();
+        String left = String.format(Locale.ROOT, "%.1f %% of the limit left", 100 * (1 - figure.value() / 0.08));
+        assertThat(new SweepReport("1.0", Ink.PLAIN).of(result)).contains(left);
     }
 
     @Test

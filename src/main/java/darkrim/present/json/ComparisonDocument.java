@@ -28,6 +28,8 @@ record ComparisonDocument(
         List<String> partsNew,
         List<String> partsGone,
         List<PartDifference> partsChanged,
+        List<SettingPair> beam,
+        List<SettingPair> others,
         List<SurfaceDifference> surfaces,
         int pathsCompared,
         List<PathDifference> paths) {
@@ -50,6 +52,8 @@ record ComparisonDocument(
                 comparison.partsAdded(),
                 comparison.partsGone(),
                 comparison.partsChanged().stream().map(PartDifference::of).toList(),
+                comparison.beam().stream().map(SettingPair::of).toList(),
+                comparison.others().stream().map(SettingPair::of).toList(),
                 comparison.surfaces().stream().map(SurfaceDifference::of).toList(),
                 comparison.paths().size(),
                 comparison.paths().stream()
@@ -111,6 +115,14 @@ record ComparisonDocument(
     record FinishDocument(double diffuse, double mirror) {
         static FinishDocument of(FinishSpec each) {
             return new FinishDocument(each.diffuse(), each.mirror());
+        }
+    }
+
+    /** What else differs, in words. */
+    record SettingPair(String name, String before, String after) {
+        static SettingPair of(Changed<String> each) {
+            return new SettingPair(
+                    each.name(), each.before().orElse(null), each.after().orElse(null));
         }
     }
 

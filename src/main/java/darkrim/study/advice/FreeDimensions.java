@@ -21,10 +21,10 @@ final class FreeDimensions {
     static List<FreeDimension> of(LayoutFamily family, AdviceSettings settings) throws UnusableAdvice {
         Map<String, Dimension> named = family.written().dimensions();
         for (String name : settings.keep()) {
-            known(named, name);
+            known(family, name);
         }
         for (String name : settings.ranges().keySet()) {
-            Dimension dimension = known(named, name);
+            Dimension dimension = known(family, name);
             if (isFormula(dimension)) {
                 throw new UnusableAdvice("'" + Wording.oneLine(name) + "' is a formula, " + dimension.text()
                         + "; expected a dimension that is a plain value");
@@ -61,15 +61,17 @@ final class FreeDimensions {
         }
         if (!(range.least() <= free.value() && free.value() <= range.most())) {
             throw new UnusableAdvice("the range of '" + free.name() + "' does not hold its value in the file, "
-                    + Wording.number(free.value()) + free.unit());
+                    + Wording.number(free.value()) + (free.unit().isEmpty() ? "" : " " + free.unit()));
         }
         return free.within(range.least(), range.most());
     }
 
-    private static Dimension known(Map<String, Dimension> named, String name) throws UnusableAdvice {
+    private static Dimension known(LayoutFamily family, String name) throws UnusableAdvice {
+        Map<String, Dimension> named = family.written().dimensions();
         Dimension dimension = named.get(name);
         if (dimension == null) {
-            throw new UnusableAdvice("there is no dimension '" + Wording.oneLine(name) + "', "
+            throw new UnusableAdvice("there is no dimension '" + Wording.oneLine(name) + "' in "
+                    + Wording.oneLine(family.name()) + ", "
                     + Wording.suggestion(name, named.keySet()));
         }
         return dimension;

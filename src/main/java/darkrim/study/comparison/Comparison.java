@@ -16,6 +16,8 @@ import java.util.List;
  * @param partsGone names of parts only in the first
  * @param partsChanged parts in both whose surfaces differ
  * @param surfaces surfaces that are new, gone, moved, of another size or finish
+ * @param beam what of the beam differs, in words
+ * @param others what else is asked or looked at differently, in words
  * @param requirements every requirement of either
  * @param paths every light path of either that some sample found, those that differ first
  * @param stopped whether the work was stopped before it was done
@@ -29,6 +31,8 @@ public record Comparison(
         List<String> partsGone,
         List<PartChange> partsChanged,
         List<SurfaceChange> surfaces,
+        List<Changed<String>> beam,
+        List<Changed<String>> others,
         List<RequirementChange> requirements,
         List<PathChange> paths,
         boolean stopped) {
@@ -40,6 +44,8 @@ public record Comparison(
         partsGone = List.copyOf(partsGone);
         partsChanged = List.copyOf(partsChanged);
         surfaces = List.copyOf(surfaces);
+        beam = List.copyOf(beam);
+        others = List.copyOf(others);
         requirements = List.copyOf(requirements);
         paths = List.copyOf(paths);
     }

@@ -75,6 +75,8 @@ public final class ComparisonStudy {
                 LayoutDifferences.partsOnlyIn(one, two),
                 PartChange.of(surfaces, onlyInOne),
                 surfaces,
+                SettingDifferences.beam(one.beam(), two.beam()),
+                SettingDifferences.others(one, two),
                 requirements(before, after),
                 paths,
                 watch.stop()
@@ -97,7 +99,12 @@ public final class ComparisonStudy {
         List<RequirementChange> changes = new ArrayList<>();
         for (String name : names) {
             changes.add(new RequirementChange(
-                    name, named(first, name), named(second, name), isAlike(one.get(name), two.get(name))));
+                    name,
+                    named(first, name),
+                    named(second, name),
+                    failing(before, name),
+                    failing(after, name),
+                    isAlike(one.get(name), two.get(name))));
         }
         return changes;
     }
@@ -112,6 +119,13 @@ public final class ComparisonStudy {
         Map<String, Requirement> asked = new LinkedHashMap<>();
         result.layout().requirements().forEach(each -> asked.put(each.name(), each));
         return asked;
+    }
+
+    private static Optional<Failing> failing(CheckResult result, String name) {
+        return result.judgement().requirements().stream()
+                .filter(each -> each.requirement().name().equals(name))
+                .findFirst()
+                .map(each -> Failing.of(result, each));
     }
 
     private static Optional<RequirementMargin> named(List<RequirementMargin> figures, String name) {

@@ -11,14 +11,19 @@ import java.util.Optional;
  * @param name its name
  * @param before verdict and margin in the first layout; empty where it is not asked there
  * @param after verdict and margin in the second
+ * @param failingBefore what fails in the first layout; empty where it is not asked there
+ * @param failingAfter what fails in the second
  * @param alike whether both ask the same of the same pattern of surfaces; so too where one does not ask at all
  */
 public record RequirementChange(
-        String name, Optional<RequirementMargin> before, Optional<RequirementMargin> after, boolean alike) {
+        String name,
+        Optional<RequirementMargin> before,
+        Optional<RequirementMargin> after,
+        Optional<Failing> failingBefore,
+        Optional<Failing> failingAfter,
+        boolean alike) {
     /** Margins differ when they do by more than the errors of their search, mm. */
     private static final double ROUNDING = 1e-6;
-    /** Sampled margins differ when they do by more standard errors (1 in 1000, two-sided). */
-    private static final double ERRORS = 3.3;
 
     /** What can be said of a change. */
     public enum Judgement {
@@ -26,7 +31,7 @@ public record RequirementChange(
         NOT_WORSE,
         /** It is worse: the verdict got worse, or it fails in both by more. */
         WORSE,
-        /** A verdict is open, or the requirement is no longer asked, or asks something else. */
+        /** A verdict is open, how badly it fails is not known, or the requirement is no longer asked or asks something else. */
         CANNOT_TELL
     }
 
@@ -49,14 +54,33 @@ public record RequirementChange(
         if (first != Verdict.FAIL) {
             return Judgement.WORSE;
         }
-        return failsByMore() ? Judgement.WORSE : Judgement.NOT_WORSE;
+        return bothFail();
     }
 
-    private boolean failsByMore() {
+    /** Each of margins and amounts can show that it is worse; that it is not takes one of them for certain. */
+    private Judgement bothFail() {
+        Failing one = failingBefore.orElseThrow();
+        Failing two = failingAfter.orElseThrow();
+        if (two.isWorseThan(one) || fellForCertain()) {
+            return Judgement.WORSE;
+        }
+        boolean told = (one.allKnown() && two.allKnown()) || marginsTell();
+        return told && !two.mightBeMoreThan(one) ? Judgement.NOT_WORSE : Judgement.CANNOT_TELL;
+    }
+
+    /** A capped margin, negative here, may be any less than what it says. */
+    private boolean fellForCertain() {
         RequirementMargin one = before.orElseThrow();
         RequirementMargin two = after.orElseThrow();
-        double error = Math.sqrt(one.standardError() * one.standardError() + two.standardError() * two.standardError());
-        double least = one.unit() == MarginUnit.MILLIMETRES ? ROUNDING : ERRORS * error;
-        return one.margin() - two.margin() > least;
+        double error = StrictMath.hypot(one.standardError(), two.standardError());
+        double least = one.unit() == MarginUnit.MILLIMETRES ? ROUNDING : Failing.errors(1) * error;
+        return !one.capped() && one.margin() - two.margin() > least;
+    }
+
+    /** A margin that is the same tells nothing: it ends where a surface is lit all over. */
+    private boolean marginsTell() {
+        RequirementMargin one = before.orElseThrow();
+        RequirementMargin two = after.orElseThrow();
+        return two.isKnown() && two.margin() - one.margin() > ROUNDING;
     }
 }

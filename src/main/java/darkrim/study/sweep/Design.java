@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -64,12 +65,16 @@ public record Design(List<Variation> variations, Optional<Integer> spread, Optio
         }
         BigDecimal count = count();
         if (count.compareTo(BigDecimal.valueOf(MOST)) > 0) {
-            throw new UnusableStudy("these are " + count.toPlainString() + " points, expected at most 1,000,000");
+            throw new UnusableStudy("these are " + grouped(count) + " points, expected at most 1,000,000");
         }
         if (!many && count.compareTo(BigDecimal.valueOf(MANY)) > 0) {
             throw new UnusableStudy(
-                    "these are " + count.toPlainString() + " points; if you mean it, say so with --many-points");
+                    "these are " + grouped(count) + " points; if you mean it, say so with --many-points");
         }
+    }
+
+    private static String grouped(BigDecimal count) {
+        return String.format(Locale.ROOT, "%,.0f", count);
     }
 
     private BigDecimal count() {

@@ -8,8 +8,9 @@ import darkrim.verdict.Verdict;
  *
  * @param atMinus the margin at the lower end of the tolerance, all else as drawn
  * @param atPlus the margin at the upper end
- * @param perUnit change of the margin for a deviation of 1 mm, 1 degree or 1, over the whole tolerance. Where the margin is less at both ends,
- *     since another edge then sets it, the steeper of the two falls, which is on the safe side. NaN where a margin is not known
+ * @param perUnit change of the margin for a deviation of 1 mm, 1 degree or 1, over the whole tolerance. Where an exact margin
+ *     falls to one end more steeply than it changes over the whole, since another edge then sets it, that fall, which is on the safe side; of
+ *     sampled margins, which are less sure over half a tolerance, where neither end has more than is drawn. NaN where a margin is not known
  */
 public record Slope(RequirementMargin atMinus, RequirementMargin atPlus, double perUnit) {
     /** The secant over the tolerance, or the steeper fall; from the drawn value to one end where the other end is not known. */
@@ -23,8 +24,11 @@ public record Slope(RequirementMargin atMinus, RequirementMargin atPlus, double 
         if (below && above && drawn.isKnown() && minus > 0 && plus > 0) {
             double down = (drawn.margin() - atMinus.margin()) / minus;
             double up = (atPlus.margin() - drawn.margin()) / plus;
-            boolean lessAtBothEnds = down > 0 && up < 0;
-            slope = lessAtBothEnds ? (down > -up ? down : up) : (atPlus.margin() - atMinus.margin()) / (plus + minus);
+            double secant = (atPlus.margin() - atMinus.margin()) / (plus + minus);
+            boolean moreAtNeither = down >= 0 && up <= 0;
+            boolean exact = drawn.standardError() == 0 && atMinus.standardError() == 0 && atPlus.standardError() == 0;
+            boolean steeperFall = Math.max(down, -up) > Math.abs(secant);
+            slope = steeperFall && (moreAtNeither || exact) ? (down > -up ? down : up) : secant;
         } else if (below && above) {
             slope = (atPlus.margin() - atMinus.margin()) / (plus + minus);
         } else if (drawn.isKnown() && above && plus > 0) {

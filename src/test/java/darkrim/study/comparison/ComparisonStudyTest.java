@@ -8,6 +8,7 @@ import darkrim.verdict.Watch;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -85,6 +86,64 @@ class ComparisonStudyTest {
         assertThat(gone.paths())
                 .filteredOn(path -> path.kind() == PathChange.Kind.GONE)
                 .isNotEmpty();
+    }
+
+    @Test
+    void moreLightIsWorseWhereTheSurfaceIsLitAllOverInBoth() throws Exception {
+        String half = """
+                title: A strip under half a pupil
+                beam:
+                  pupil: {shape: disc, diameter: 40, distance: 200}
+                parts:
+                  strip: {kind: rectangle, width: 10, depth: 0.2}
+                  flag: {kind: block, width: 100, depth: 100, height: 1, at: [0, edge, 100]}
+                dimensions: {edge: 50}
+                requirements:
+                  dark: {surfaces: strip/front, direct: none}
+                """;
+        Comparison more = compare(half, half.replace("edge: 50", "edge: 90"));
+        RequirementChange dark = more.requirements().get(0);
+        // Every point is lit in both, so that neither margin can be less.
+        assertThat(dark.after().orElseThrow().margin())
+                .isCloseTo(dark.before().orElseThrow().margin(), within(1e-9));
+        double before =
+                dark.failingBefore().orElseThrow().amounts().get("strip/front").value();
+        double after =
+                dark.failingAfter().orElseThrow().amounts().get("strip/front").value();
+        // From the middle of the strip the flag hides half of the pupil; a strip of 0.2 mm sees half of it to 0.1 mm of
+        // 40.
+        assertThat(before / after).isCloseTo(0.5, within(0.02));
+        assertThat(more.judgement()).isEqualTo(RequirementChange.Judgement.WORSE);
+        assertThat(compare(half.replace("edge: 50", "edge: 90"), half).judgement())
+                .isEqualTo(RequirementChange.Judgement.NOT_WORSE);
+    }
+
+    @Test
+    void otherLightAndOtherQuestionsAreNamed() throws Exception {
+        String other = TEXT.replace("diameter: 40", "diameter: 44")
+                        .replace("distance: 200}", "distance: 210}\n  radiance: 3")
+                        .replace("5.0e-3", "6.0e-3")
+                + "  back-dark: {surfaces: \"screen/back\", direct: none}\nplacement_error: 0.1\nsampling: {confidence: 0.99}\n";
+        Comparison changed = compare(TEXT, other);
+        assertThat(changed.beam())
+                .containsExactly(
+                        pair("pupil", "disc, diameter 40 mm", "disc, diameter 44 mm"),
+                        pair("pupil centre", "[0, 0, 200] mm", "[0, 0, 210] mm"),
+                        new Changed<>("radiance", Optional.empty(), Optional.of("3 W/(m2 sr)")));
+        assertThat(changed.others())
+                .containsExactly(
+                        new Changed<>("placement error", Optional.empty(), Optional.of("0.1 mm")),
+                        pair(
+                                "what screen-clean asks",
+                                "once-reflected light at most 0.005 over a surface",
+                                "once-reflected light at most 0.006 over a surface"),
+                        pair("confidence", "0.999", "0.99"));
+        assertThat(compare(TEXT, TEXT).beam()).isEmpty();
+        assertThat(compare(TEXT, TEXT).others()).isEmpty();
+    }
+
+    private static Changed<String> pair(String name, String before, String after) {
+        return new Changed<>(name, Optional.of(before), Optional.of(after));
     }
 
     @Test

@@ -88,7 +88,7 @@ class DesignTest {
     void manyPointsMustBeMeantAndTooManyAreRefused() throws Exception {
         // 101^2 = 10,201 and 10^9 points, counted without being made
         assertThatThrownBy(() -> Sweeps.grid(SHEETS, "a = 0 to 100 step 1", "b = 0 to 100 step 1"))
-                .hasMessage("these are 10201 points; if you mean it, say so with --many-points");
+                .hasMessage("these are 10,201 points; if you mean it, say so with --many-points");
         VariationReader reader = new VariationReader(SHEETS);
         Variation large = reader.read("a = 0 to 100 step 1");
         Design meant =
@@ -97,6 +97,6 @@ class DesignTest {
         assertThat(meant.points(1)).hasSize(10_201);
         Variation huge = reader.read("c = 1 to 1e9 step 1");
         assertThatThrownBy(() -> new Design(List.of(huge), Optional.empty(), Optional.empty()).check(true))
-                .hasMessage("these are 1000000000 points, expected at most 1,000,000");
+                .hasMessage("these are 1,000,000,000 points, expected at most 1,000,000");
     }
 }

@@ -134,6 +134,15 @@ class ToleranceStudyTest {
     }
 
     @Test
+    void aMarginThatFallsOneWayOnlyHasTheSlopeOfThatFall() throws Exception {
+        // The edge follows the bend one way only.
+        ToleranceResult result = study(
+                "bend: {value: 0, tolerance: 1}\nedge: -3.5 + 0.5 * max(bend, 0)\nheight: 10", "", settings(1, false));
+        double fall = EdgeLayout.margin(-3, 10) - EdgeLayout.margin(-3.5, 10);
+        assertThat(dark(result).slopes().get(0).perUnit()).isCloseTo(fall, within(1e-6));
+    }
+
+    @Test
     void theRootSumSquareIsTheSpreadOfTheBuilds() throws Exception {
         ToleranceResult result = study(
                 "edge: {value: -3, tolerance: 0.1}\nheight: {value: 10, tolerance: 1, distribution: triangular}",
