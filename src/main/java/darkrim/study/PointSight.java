@@ -114,6 +114,28 @@ public record PointSight(
         PartContacts.check(assembly, scene, tree, findings, watch);
         findings.throwIfErrors();
         SurfacePoint at = SurfacePoint.of(scene, tree, surface, u, v);
+        return of(layout, scene, tree, at, findings.sorted(), effort, watch);
+    }
+
+    /**
+     * Looks from a point of a scene that is there already.
+     *
+     * @param layout the layout
+     * @param scene its scene
+     * @param tree the tree over its facets
+     * @param at the point
+     * @param warnings what deserves attention in the layout
+     * @param effort how hard to work
+     * @param watch hears how far it is
+     */
+    public static PointSight of(
+            Layout layout,
+            Scene scene,
+            FacetTree tree,
+            SurfacePoint at,
+            List<Finding> warnings,
+            Effort effort,
+            Watch watch) {
         VisiblePupil visible = new VisiblePupil(scene, tree);
         long seed = effort.over(layout.sampling()).seed();
         Sampled sampled = sampled(scene, tree, seed, at, effort, watch);
@@ -127,7 +149,7 @@ public record PointSight(
                 sampled.irradiance(),
                 sampled.obstruction(),
                 sampled.stopped(),
-                findings.sorted());
+                warnings);
     }
 
     private record Sampled(Estimate irradiance, Obstruction obstruction, boolean stopped) {

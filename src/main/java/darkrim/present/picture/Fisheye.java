@@ -5,6 +5,7 @@ import darkrim.geom.Outline;
 import darkrim.geom.Polygon;
 import darkrim.geom.Ring;
 import darkrim.scene.Pupil;
+import darkrim.study.SurfacePoint;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -66,6 +67,19 @@ record Fisheye(Frame at, double halfAngle, Pupil pupil) implements Sight {
         return true;
     }
 
+    /**
+     * The sight from a point.
+     *
+     * @param from the point
+     * @param up the direction along the surface that is up in the picture
+     * @param halfAngle angle at the rim, deg, above 0 and up to 90
+     * @param pupil the pupil
+     */
+    static Fisheye of(SurfacePoint from, Vector3D up, double halfAngle, Pupil pupil) {
+        Vector3D unitUp = up.normalize();
+        return new Fisheye(Frame.of(from.position(), unitUp.cross(from.normal()), unitUp), halfAngle, pupil);
+    }
+
     /** Draws the rim of the disc and the outline of the pupil. */
     void outline(Graphics2D graphics, Rectangle room, double scale) {
         double half = room.height / 2.0;
@@ -106,7 +120,7 @@ record Fisheye(Frame at, double halfAngle, Pupil pupil) implements Sight {
     }
 
     /** The axis of the layout that is nearest to a direction. */
-    private static String axis(Vector3D direction) {
+    static String axis(Vector3D direction) {
         double[] along = direction.toArray();
         int most = 0;
         for (int k = 1; k < along.length; k++) {

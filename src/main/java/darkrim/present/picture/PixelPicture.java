@@ -1,6 +1,5 @@
 package darkrim.present.picture;
 
-import darkrim.geom.Frame;
 import darkrim.study.SurfacePoint;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -18,9 +17,7 @@ public final class PixelPicture {
      */
     public PixelPicture(Subject subject, PictureText text, SurfacePoint at, Vector3D up, double halfAngle) {
         picture = new ScenePicture(subject, text);
-        Vector3D unitUp = up.normalize();
-        Frame frame = Frame.of(at.position(), unitUp.cross(at.normal()), unitUp);
-        sight = new Fisheye(frame, halfAngle, subject.scene().beam().pupil());
+        sight = Fisheye.of(at, up, halfAngle, subject.scene().beam().pupil());
     }
 
     /**

@@ -38,11 +38,28 @@ final class RayImage {
      * @param threads number of threads; never changes the picture
      */
     static RayImage of(Subject subject, Sight sight, int width, int height, int perPixel, int threads) {
-        RayImage image = new RayImage(width, height, perPixel);
         int[] facets = subject.facets();
-        Scene scene = subject.scene();
         double reach = reach(subject, sight);
-        FacetTree tree = tree(scene, facets, reach);
+        FacetTree tree = tree(subject.scene(), facets, reach);
+        return of(subject, sight, new RayImage(width, height, perPixel), facets, tree, reach, threads);
+    }
+
+    /**
+     * Looks at all of a scene from within it.
+     *
+     * @param subject a subject that shows every surface, without a section
+     * @param tree the tree over all facets of its scene
+     * @param size width and height, pixels
+     */
+    static RayImage within(Subject subject, Sight sight, FacetTree tree, int size, int perPixel, int threads) {
+        int[] facets = IntStream.range(0, subject.scene().facetCount()).toArray();
+        return of(subject, sight, new RayImage(size, size, perPixel), facets, tree, 0, threads);
+    }
+
+    private static RayImage of(
+            Subject subject, Sight sight, RayImage image, int[] facets, FacetTree tree, double reach, int threads) {
+        Scene scene = subject.scene();
+        int height = image.height();
         try (Workers workers = new Workers(threads)) {
             workers.all(IntStream.range(0, (height + BAND - 1) / BAND).mapToObj(band -> () -> {
                 Glance glance =

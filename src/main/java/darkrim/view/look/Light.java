@@ -1,5 +1,7 @@
 package darkrim.view.look;
 
+import darkrim.study.irradiance.LightKind;
+
 /** The class of light that is shown. */
 public enum Light {
     /** Straight from the pupil. */
@@ -34,5 +36,14 @@ public enum Light {
     /** Its name for people. */
     public String words() {
         return words;
+    }
+
+    /** The same class of light in a map; of parts without light, direct light. */
+    public LightKind kind() {
+        return switch (this) {
+            case DIRECT, NONE -> LightKind.DIRECT;
+            case ONCE_REFLECTED -> LightKind.ONCE_REFLECTED;
+            case TOTAL -> LightKind.TOTAL;
+        };
     }
 }

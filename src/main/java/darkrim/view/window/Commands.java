@@ -1,6 +1,8 @@
 package darkrim.view.window;
 
 import darkrim.scene.Surface;
+import darkrim.study.PointName;
+import darkrim.study.irradiance.SurfaceCells;
 import darkrim.view.camera.Box;
 import darkrim.view.camera.Camera;
 import darkrim.view.camera.Direction;
@@ -15,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
@@ -28,6 +31,9 @@ final class Commands {
     private final ViewModel model;
     private final Eye eye;
     private final List<Runnable> measuringListeners = new ArrayList<>();
+    private Consumer<PointName> looking = point -> {};
+    private Runnable askingForPoint = () -> {};
+    private Optional<PointName> picked = Optional.empty();
     private boolean measuring;
 
     Commands(ViewModel model, Eye eye) {
@@ -162,6 +168,42 @@ final class Commands {
         model.change(look -> look.selecting(Optional.of(surface)));
     }
 
+    /**
+     * Who shows what a point sees.
+     *
+     * @param look shows it
+     * @param ask lets the viewer write a point
+     */
+    void onLookFrom(Consumer<PointName> look, Runnable ask) {
+        looking = look;
+        askingForPoint = ask;
+    }
+
+    /** Shows what a point sees. */
+    void lookFrom(PointName point) {
+        looking.accept(point);
+    }
+
+    /** The same from where the selected face was clicked, or else from its middle; without one, a point is asked for. */
+    void lookFromSelection() {
+        Optional<String> selected = model.look().selected();
+        Optional<PointName> clicked = picked.filter(point -> selected.equals(Optional.of(point.surface())));
+        clicked.or(() -> selected.map(PointName::middle)).ifPresentOrElse(looking, askingForPoint);
+    }
+
+    /** Remembers where a face was clicked. */
+    void picked(Optional<Hit> hit) {
+        picked = hit.flatMap(this::point);
+    }
+
+    /** The point that was hit, if its face has points that can be named: if it is flat. */
+    private Optional<PointName> point(Hit hit) {
+        return stage().flatMap(stage -> hit.surface()
+                .map(stage.scene().surfaces()::get)
+                .filter(surface -> SurfaceCells.isFlat(stage.scene(), surface))
+                .map(surface -> PointName.at(stage.scene(), surface, hit.point())));
+    }
+
     /** Ends measuring, or else the selection. */
     void escape() {
         if (measuring) {
@@ -209,6 +251,8 @@ final class Commands {
         if (hit.isPresent() && hit.get().surface().isPresent()) {
             String name = hit.get().name();
             String part = name.contains("/") ? name.substring(0, name.indexOf('/')) : name;
+            hit.flatMap(this::point)
+                    .ifPresent(point -> menu.getItems().add(item("Look from here", () -> lookFrom(point))));
             menu.getItems()
                     .addAll(
                             item("Hide this face", () -> hide(List.of(name))),

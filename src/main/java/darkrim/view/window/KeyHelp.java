@@ -14,7 +14,9 @@ final class KeyHelp {
         {"Right button or Shift + drag", "move the picture"},
         {"Wheel", "nearer or farther, at the mouse"},
         {"Click, double click", "select a face, and fit it"},
-        {"Right click", "hide, show only, copy the name"},
+        {"Right click", "look from here, hide, show only, copy the name"},
+        {"Click on the map", "what is seen from there"},
+        {"Arrow keys on the picture of a point", "name what is seen; Enter selects it"},
         {"Ctrl+F, Ctrl+S, Ctrl+C", "search, save picture, copy values"},
         {"Ctrl+Z, Ctrl+Y", "take back the last change of the view, and again"},
     };

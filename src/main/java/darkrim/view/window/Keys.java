@@ -76,6 +76,7 @@ final class Keys {
                 "show only the part of the selected face",
                 KeyCode.I,
                 () -> model.look().selected().ifPresent(name -> commands.isolate(commands.partOf(name))));
+        add("S", "what is seen from where the face was clicked, or its middle", KeyCode.S, commands::lookFromSelection);
         add("A", "show everything", KeyCode.A, commands::showAll);
         add("Esc", "end the ruler, or select nothing", KeyCode.ESCAPE, commands::escape);
     }

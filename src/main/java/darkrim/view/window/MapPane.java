@@ -2,6 +2,7 @@ package darkrim.view.window;
 
 import darkrim.present.Figures;
 import darkrim.present.picture.ColourScale;
+import darkrim.study.PointName;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.SurfaceMap;
 import darkrim.view.look.Light;
@@ -30,7 +31,8 @@ final class MapPane {
 
     private final ViewModel model;
     private final ComboBox<String> choice = new ComboBox<>();
-    private final Label reading = new Label("Move over the map to read a cell; drag a line for a profile.");
+    private final Label reading = new Label(
+            "Move over the map to read a cell; drag a line for a profile; click to see what is seen from there.");
     private final Canvas canvas = new Canvas();
     private final Profile profile = new Profile();
     private final VBox box = new VBox(6);
@@ -41,7 +43,7 @@ final class MapPane {
     private double[] from;
     private double[] to;
 
-    MapPane(ViewModel model) {
+    MapPane(ViewModel model, Commands commands) {
         this.model = model;
         choice.setId("map-choice");
         choice.setMaxWidth(Double.MAX_VALUE);
@@ -68,8 +70,20 @@ final class MapPane {
             read(event);
             draw();
         });
+        canvas.setOnMouseClicked(event -> {
+            if (event.isStillSincePress() && map.isPresent()) {
+                point(map.get(), place(event)).ifPresent(commands::lookFrom);
+            }
+        });
         model.onContent(this::follow);
         model.onLook(this::looked);
+    }
+
+    /** The point of the surface at a place of its map, mm; empty beside it. */
+    private static Optional<PointName> point(FlatMap flat, double[] at) {
+        String surface = flat.map().cells().surface().name();
+        return flat.cell(at[0], at[1])
+                .map(cell -> PointName.rounded(surface, at[0] / flat.width(), at[1] / flat.height()));
     }
 
     Node node() {

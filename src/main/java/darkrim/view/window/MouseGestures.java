@@ -102,6 +102,7 @@ final class MouseGestures {
         } else if (event.getButton() == MouseButton.PRIMARY && commands.measuring()) {
             hit.ifPresent(there -> model.change(look -> look.with(look.ruler().with(eye.snapped(there, 9)))));
         } else if (event.getButton() == MouseButton.PRIMARY) {
+            commands.picked(hit);
             model.change(look -> selecting(look, hit));
             if (event.getClickCount() == 2) {
                 commands.fitSelection();

@@ -5,23 +5,26 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 
-/** The pages at the right: what is known of a face, the dimensions, and maps. */
+/** The pages at the right: what is known of a face, the dimensions, maps, and what a point sees. */
 final class RightSide {
     private final TabPane tabs = new TabPane();
 
-    RightSide(DetailPane details, DimensionPane dimensions, MapPane map) {
+    RightSide(DetailPane details, DimensionPane dimensions, MapPane map, SeenPane seen) {
         tabs.setId("pages");
         tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
         add("Findings", details.node());
         add("Dimensions", scrolled(dimensions.node()));
         add("Map", scrolled(map.node()));
+        Tab last = add("Seen from", scrolled(seen.node()));
+        seen.onAsked(() -> tabs.getSelectionModel().select(last));
         tabs.setPrefWidth(310);
         tabs.setMinWidth(220);
     }
 
-    private void add(String title, Node content) {
+    private Tab add(String title, Node content) {
         Tab tab = new Tab(title, content);
         tabs.getTabs().add(tab);
+        return tab;
     }
 
     private static ScrollPane scrolled(Node content) {

@@ -13,6 +13,9 @@ import java.util.stream.IntStream;
 
 /** The scale that a look asks for. */
 final class Scales {
+    /** A mean this many standard errors above 0 is no chance. */
+    private static final double CERTAIN = 4;
+
     private Scales() {}
 
     /** Over the range chosen by hand, or over the values of all surfaces, hidden ones too: hiding changes no colour. */
@@ -32,7 +35,17 @@ final class Scales {
         DoubleStream largest = look.cells()
                 ? content.maps().values().stream().mapToDouble(map -> largest(map, kind(light)))
                 : DoubleStream.empty();
-        return ColourScale.around(spacing, DoubleStream.concat(means, largest), quantity, "");
+        DoubleStream values = DoubleStream.concat(DoubleStream.concat(means, largest), seen(content, light));
+        return ColourScale.around(spacing, values, quantity, "");
+    }
+
+    /** Of surfaces that the chosen point sees, the means that are no chance: otherwise weakly lit ones would be black. */
+    private static DoubleStream seen(Content content, Light light) {
+        return content.seen().stream()
+                .filter(seen -> seen.light() == light)
+                .flatMap(seen -> seen.maps().values().stream())
+                .filter(map -> map.mean(light.kind()) > CERTAIN * map.meanError(light.kind()))
+                .mapToDouble(map -> map.mean(light.kind()));
     }
 
     private static double largest(SurfaceMap map, LightKind kind) {
@@ -45,10 +58,6 @@ final class Scales {
 
     /** The light of a class in a map. */
     static LightKind kind(Light light) {
-        return switch (light) {
-            case DIRECT, NONE -> LightKind.DIRECT;
-            case ONCE_REFLECTED -> LightKind.ONCE_REFLECTED;
-            case TOTAL -> LightKind.TOTAL;
-        };
+        return light.kind();
     }
 }

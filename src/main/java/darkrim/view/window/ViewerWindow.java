@@ -41,7 +41,8 @@ public final class ViewerWindow {
     private final FileWatch watch;
     private final Background background;
     private final Dragging dragging;
-    private boolean seen;
+    private final SeenPane seen;
+    private boolean begun;
 
     /**
      * Opens the window; everything else follows in the background.
@@ -70,10 +71,12 @@ public final class ViewerWindow {
         ToolStrip tools = new ToolStrip(model, commands, picture::ask);
         VBox middle = new VBox(new FindingBanner(model).node(), viewport.node());
         VBox.setVgrow(viewport.node(), Priority.ALWAYS);
+        seen = new SeenPane(model, commands, threads);
         RightSide right = new RightSide(
                 details,
                 new DimensionPane(model, dragging, loader, new WriteBackAction(model, dragging, layout)),
-                new MapPane(model));
+                new MapPane(model, commands),
+                seen);
         SplitPane split = new SplitPane(tree.node(), middle, right.node());
         split.setDividerPositions(0.2, 0.76);
         SplitPane.setResizableWithParent(tree.node(), false);
@@ -144,10 +147,10 @@ public final class ViewerWindow {
     /** The first look, once there is something to look at. */
     private void begin() {
         Content content = model.content();
-        if (seen || content.stage().isEmpty()) {
+        if (begun || content.stage().isEmpty()) {
             return;
         }
-        seen = true;
+        begun = true;
         Camera first = memory.recall(layout)
                 .map(Memory.Window::camera)
                 .orElseGet(() -> viewport.first(content.stage().get()));
@@ -156,7 +159,7 @@ public final class ViewerWindow {
     }
 
     private void close() {
-        if (seen) {
+        if (begun) {
             memory.remember(
                     layout,
                     new Memory.Window(
@@ -170,6 +173,7 @@ public final class ViewerWindow {
         loader.close();
         dragging.close();
         background.close();
+        seen.close();
     }
 
     /** Says that the program broke: what is shown may no longer be whole. */

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param progress how far that is, 0 to 1; negative where it is not known
  * @param moving whether a dimension is being dragged and more is to be found of its position
  * @param note something the viewer should know, one line; empty where there is nothing
+ * @param seen what the chosen point sees; empty while none is chosen
  */
 public record Content(
         Optional<Stage> stage,
@@ -31,10 +32,20 @@ public record Content(
         String activity,
         double progress,
         boolean moving,
-        String note) {
+        String note,
+        Optional<SeenFrom> seen) {
     /** Nothing yet. */
     public static final Content NOTHING = new Content(
-            Optional.empty(), Optional.empty(), Map.of(), List.of(), List.of(), "reading the layout", -1, false, "");
+            Optional.empty(),
+            Optional.empty(),
+            Map.of(),
+            List.of(),
+            List.of(),
+            "reading the layout",
+            -1,
+            false,
+            "",
+            Optional.empty());
 
     /** Copies the collections. */
     public Content {
@@ -46,7 +57,16 @@ public record Content(
     /** A new layout, of whose light nothing is known. */
     public Content with(Stage other) {
         return new Content(
-                Optional.of(other), Optional.empty(), Map.of(), List.of(), List.of(), activity, progress, moving, note);
+                Optional.of(other),
+                Optional.empty(),
+                Map.of(),
+                List.of(),
+                List.of(),
+                activity,
+                progress,
+                moving,
+                note,
+                seen);
     }
 
     /** While a dimension is dragged: another position, or more of it. */
@@ -61,38 +81,44 @@ public record Content(
                 "",
                 -1,
                 more,
-                "");
+                "",
+                seen);
     }
 
     /** The same layout with what is known of its light. */
     public Content with(Facts other) {
-        return new Content(stage, Optional.of(other), maps, ways, errors, activity, progress, moving, note);
+        return new Content(stage, Optional.of(other), maps, ways, errors, activity, progress, moving, note, seen);
     }
 
     /** With maps that are new, or finer than before. */
     public Content mapped(List<SurfaceMap> finer) {
         Map<String, SurfaceMap> all = new HashMap<>(maps);
         finer.forEach(map -> all.put(map.cells().surface().name(), map));
-        return new Content(stage, facts, all, ways, errors, activity, progress, moving, note);
+        return new Content(stage, facts, all, ways, errors, activity, progress, moving, note, seen);
     }
 
     /** With other ways of light. */
     public Content following(List<Way> others) {
-        return new Content(stage, facts, maps, others, errors, activity, progress, moving, note);
+        return new Content(stage, facts, maps, others, errors, activity, progress, moving, note, seen);
     }
 
     /** The last good layout, while the file has errors. */
     public Content refused(List<Finding> found) {
-        return new Content(stage, facts, maps, ways, found, "", -1, moving, note);
+        return new Content(stage, facts, maps, ways, found, "", -1, moving, note, seen);
     }
 
     /** While something is worked out. */
     public Content doing(String words, double share) {
-        return new Content(stage, facts, maps, ways, errors, words, share, moving, note);
+        return new Content(stage, facts, maps, ways, errors, words, share, moving, note, seen);
+    }
+
+    /** With what a point sees. */
+    Content seeing(SeenFrom other) {
+        return new Content(stage, facts, maps, ways, errors, activity, progress, moving, note, Optional.of(other));
     }
 
     /** With something that the viewer should know. */
     public Content noting(String words) {
-        return new Content(stage, facts, maps, ways, errors, activity, progress, moving, words);
+        return new Content(stage, facts, maps, ways, errors, activity, progress, moving, words, seen);
     }
 }

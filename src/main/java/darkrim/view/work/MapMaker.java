@@ -22,7 +22,7 @@ public final class MapMaker implements AutoCloseable {
     static final int ALONG = 32;
 
     /** A curved surface has its facets for cells; one of more has no map. */
-    private static final int MOST_FACETS = 4096;
+    static final int MOST_FACETS = 4096;
 
     private static final int ROUNDS = 60;
     private static final MapSampling.Round ROUND = new MapSampling.Round(16, 16);

@@ -1,8 +1,8 @@
 package darkrim.view.window;
 
 /** A square plate of 40 mm with an opening of 10 mm, 20 mm above a sheet of 30 mm; the pupil at 200 mm. */
-final class PlateLayout {
-    static final String TEXT = """
+public final class PlateLayout {
+    public static final String TEXT = """
             title: Plate over a sheet
             revision: A
             units: {length: mm, angle: deg}

@@ -3,6 +3,7 @@ package darkrim.view.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import darkrim.present.picture.ColourScale;
+import darkrim.present.picture.SeenPicture;
 import darkrim.study.Effort;
 import darkrim.verdict.Verdict;
 import darkrim.view.camera.Camera;
@@ -12,6 +13,7 @@ import darkrim.view.files.PictureFile;
 import darkrim.view.files.Pixels;
 import darkrim.view.look.Light;
 import darkrim.view.work.Content;
+import darkrim.view.work.SeenFrom;
 import darkrim.view.work.ViewModel;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -114,6 +116,9 @@ public final class WindowDrive {
         claim("the ruler measures between two clicked points in mm", this::measures);
         claim("a search finds faces by words, and keys alone hide and show", this::searches);
         claim("a picture is saved whole, in the size that was chosen", this::saves);
+        claim(
+                "S shows what the clicked point sees, with the pupil in it, also after the file has changed",
+                this::looks);
         claim("dragging a dimension changes the verdict, and its value is written into the file", this::drags);
         claim("an error in the file is shown at its place while the last good state stays", this::reloads);
         claim("the camera is remembered for the layout", this::remembers);
@@ -293,6 +298,47 @@ public final class WindowDrive {
         assertThat(image.getWidth()).isEqualTo(640);
         assertThat(image.getHeight()).isEqualTo(480);
         assertThat(Arrays.stream(pixels.argb()).distinct().count()).isGreaterThan(20);
+    }
+
+    private void looks() throws IOException {
+        top();
+        Vector3D middle = pixel(0, 0, 0);
+        hands.click(view(), middle.getX(), middle.getY());
+        hands.key(KeyCode.S);
+        Hands.until(
+                "the picture",
+                60,
+                () -> model.content().seen().filter(SeenFrom::finished).isPresent());
+        Label share = (Label) hands.find("seen-share");
+        assertThat(Hands.on(share::getText)).isEqualTo("The point sees the whole pupil.");
+        SeenPicture picture =
+                Hands.on(() -> model.content().seen().get().picture().get());
+        int outline = 0xff0a6b7a;
+        assertThat(picture.copyArgb()).contains(outline);
+        Node shown = hands.find("seen-picture");
+        double side = Hands.on(() -> shown.getLayoutBounds().getHeight());
+        double[] lid = picture.place(Vector3D.of(12, 0, 20)).get();
+        hands.click(shown, lid[0] * side, lid[1] * side);
+        Label reading = (Label) hands.find("seen-reading");
+        Hands.until("the lid", 5, () -> reading.getText().startsWith("lid/underside\n"));
+        hands.photograph(folder.resolve("seen.png"));
+        for (int opening : new int[] {6, 10}) {
+            Files.writeString(layout, PlateLayout.TEXT.replace("opening: 10", "opening: " + opening));
+            Hands.until(
+                    "the same point in the new layout",
+                    60,
+                    () -> model.content()
+                            .seen()
+                            .filter(seen -> seen.finished()
+                                    && seen.stage()
+                                                    .layout()
+                                                    .dimensions()
+                                                    .get("opening")
+                                                    .value()
+                                            == opening)
+                            .isPresent());
+        }
+        Hands.until("the end of the check", 90, () -> model.content().activity().isEmpty());
     }
 
     private Verdict wide() {

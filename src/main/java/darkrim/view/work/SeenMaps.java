@@ -1,0 +1,123 @@
+package darkrim.view.work;
+
+import darkrim.light.Estimate;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.study.irradiance.MapSampling;
+import darkrim.study.irradiance.MapSampling.Round;
+import darkrim.study.irradiance.SurfaceCells;
+import darkrim.study.irradiance.SurfaceMap;
+import darkrim.verdict.Watch;
+import darkrim.verdict.Workers;
+import darkrim.view.look.Light;
+import darkrim.view.parts.Stage;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Light on the surfaces of one layout that points see: kept, so that a second look from near by begins with what is known. One thread. */
+final class SeenMaps {
+    /** Cells along the longer side of a flat surface. */
+    private static final int ALONG = 12;
+
+    private final Stage stage;
+    private final Light light;
+    private final Optional<Facts> facts;
+    private final Set<Surface> dark;
+    private final MapSampling sampling;
+    private final List<SurfaceMap> means = new ArrayList<>();
+    private final Map<Integer, SurfaceMap> maps = new HashMap<>();
+
+    /**
+     * @param stage the layout
+     * @param facts what is known of its light
+     * @param light the class of light that is shown
+     * @param before what was looked at before: what still holds of it is kept
+     */
+    SeenMaps(Stage stage, Optional<Facts> facts, Light light, Optional<SeenMaps> before) {
+        this.stage = stage;
+        this.light = light;
+        this.facts = facts;
+        Scene scene = stage.scene();
+        dark = scene.surfaces().stream()
+                .filter(surface -> known(surface).map(SurfaceFacts::isDark).orElse(false))
+                .collect(Collectors.toSet());
+        sampling =
+                new MapSampling(scene, stage.tree(), stage.layout().sampling().seed(), dark);
+        scene.surfaces().forEach(surface -> means.add(mean(surface)));
+        before.filter(old -> old.stage.equals(stage) && old.light == light && old.dark.equals(dark))
+                .ifPresent(old -> maps.putAll(old.maps));
+    }
+
+    /** Whether it is about this. */
+    boolean isOf(Stage other, Optional<Facts> found, Light shown) {
+        return stage.equals(other) && facts.equals(found) && light == shown;
+    }
+
+    private Optional<SurfaceFacts> known(Surface surface) {
+        return facts.map(all -> all.surfaces().get(surface.name()));
+    }
+
+    /** The whole surface with the mean that the check found. */
+    private SurfaceMap mean(Surface surface) {
+        Optional<SurfaceFacts> found = known(surface);
+        return new SurfaceMap(
+                SurfaceCells.whole(stage.scene(), surface),
+                dark.contains(surface),
+                List.of(estimate(found.map(SurfaceFacts::direct))),
+                List.of(estimate(found.map(SurfaceFacts::onceReflected))),
+                0);
+    }
+
+    private static Estimate estimate(Optional<Reading> reading) {
+        double largest = Double.POSITIVE_INFINITY;
+        return reading.filter(value -> !Double.isNaN(value.value()))
+                .map(value -> new Estimate(1, value.value(), 0, largest))
+                .orElse(Estimate.none(largest));
+    }
+
+    /** A map of every surface by number: cells where they are known, otherwise the mean. */
+    List<SurfaceMap> all() {
+        List<SurfaceMap> all = new ArrayList<>(means);
+        maps.forEach(all::set);
+        return all;
+    }
+
+    /** What is known cell by cell, by number of the surface. */
+    Map<Integer, SurfaceMap> cells() {
+        return Map.copyOf(maps);
+    }
+
+    /**
+     * Brings some surfaces to a number of rounds of samples.
+     *
+     * @param surfaces their numbers
+     * @param rounds how many
+     * @param round what a round is; what the light that is shown does not need is left out
+     */
+    void refine(int[] surfaces, int rounds, Round round, Workers workers, Watch watch) {
+        Round needed = new Round(
+                light == Light.ONCE_REFLECTED ? 0 : round.direct(), light == Light.DIRECT ? 0 : round.reflected());
+        Scene scene = stage.scene();
+        List<SurfaceMap> behind = new ArrayList<>();
+        for (int number : surfaces) {
+            Surface surface = scene.surfaces().get(number);
+            SurfaceMap map = maps.get(number);
+            if (map == null && (SurfaceCells.isFlat(scene, surface) || surface.facetCount() <= MapMaker.MOST_FACETS)) {
+                map = sampling.unsampled(SurfaceCells.of(scene, surface, ALONG));
+            }
+            if (map != null && map.rounds() < rounds) {
+                behind.add(map);
+            }
+        }
+        for (SurfaceMap finer : sampling.refined(behind, needed, workers, watch)) {
+            if (finer.rounds() > 0) {
+                maps.put(finer.cells().surface().index(), finer);
+            }
+        }
+    }
+}
