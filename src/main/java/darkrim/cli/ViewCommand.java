@@ -4,10 +4,14 @@ import darkrim.verdict.Watch;
 import darkrim.view.Viewer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code darkrim view}: a window with the parts in three dimensions and the light on them. */
@@ -20,6 +24,7 @@ import picocli.CommandLine.Parameters;
         footerHeading = "%nExample:%n",
         footer = {
             "  java -jar target/darkrim.jar view geometries/nightglow-a.yaml",
+            "  java -jar target/darkrim.jar view geometries/nightglow-a.yaml --beside geometries/nightglow-b.yaml",
             "",
             "The parts appear at once; values, verdicts and margins follow when the check has found them. The",
             "layout file is read again whenever it changes. F1 in the window lists mouse and keys.",
@@ -42,20 +47,37 @@ final class ViewCommand implements Callable<Integer>, LayoutCommand {
             description = "A result of this layout, written by check --json: shown instead of checking again.")
     private Path result;
 
+    @Option(
+            names = "--beside",
+            paramLabel = "LAYOUT",
+            description = "Another layout or revision, shown beside the first and looked at by the same camera.")
+    private Path beside;
+
     ViewCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
 
     @Override
     public Integer call() {
-        if (!Files.isReadable(options.layout()) || Files.isDirectory(options.layout())) {
-            surroundings.errors().println(options.layout() + ": there is no such file that can be read [unreadable]");
+        List<Path> unreadable = Stream.of(options.layout(), beside)
+                .filter(Objects::nonNull)
+                .filter(file -> !Files.isReadable(file) || Files.isDirectory(file))
+                .toList();
+        if (!unreadable.isEmpty()) {
+            unreadable.forEach(file ->
+                    surroundings.errors().println(file + ": there is no such file that can be read [unreadable]"));
             surroundings.errors().println("darkrim: no window was opened.");
             return ExitCode.UNUSABLE;
         }
         Watch watch = surroundings.watch().get();
         try {
-            Viewer.open(options.layout(), Optional.ofNullable(result), options.effort(), System.getenv(), watch::stop);
+            Viewer.open(
+                    options.layout(),
+                    Optional.ofNullable(beside),
+                    Optional.ofNullable(result),
+                    options.effort(),
+                    System.getenv(),
+                    watch::stop);
             return ExitCode.DONE;
         } catch (Viewer.NoWindow none) {
             surroundings

@@ -37,6 +37,7 @@ public final class Viewer {
      * Opens the window.
      *
      * @param layout the layout file
+     * @param beside another layout file, to be shown beside the first
      * @param result a result that was written before, instead of a check
      * @param effort how hard to work
      * @param environment the environment of the program
@@ -44,7 +45,12 @@ public final class Viewer {
      * @throws NoWindow if there is no display, or none that shows three dimensions
      */
     public static void open(
-            Path layout, Optional<Path> result, Effort effort, Map<String, String> environment, BooleanSupplier stop)
+            Path layout,
+            Optional<Path> beside,
+            Optional<Path> result,
+            Effort effort,
+            Map<String, String> environment,
+            BooleanSupplier stop)
             throws NoWindow {
         requireDisplay(environment);
         // That classes come from one jar and not from modules is as it should be here.
@@ -65,7 +71,7 @@ public final class Viewer {
             }
             Platform.runLater(() -> {
                 Stage stage = new Stage();
-                ViewerWindow window = new ViewerWindow(stage, layout, effort, memory);
+                ViewerWindow window = new ViewerWindow(stage, layout, beside, effort, memory);
                 Thread.currentThread().setUncaughtExceptionHandler((thread, broken) -> window.broke(broken));
                 stage.showingProperty().addListener((property, before, now) -> {
                     if (!now) {

@@ -76,7 +76,8 @@ public final class ColourMap {
         return point;
     }
 
-    private static int argb(double lightness, double a, double b) {
+    /** The colour of a place in CIELAB, opaque, as {@code 0xffrrggbb}. */
+    static int argb(double lightness, double a, double b) {
         double fy = (lightness + 16) / 116;
         double x = 0.95047 * tristimulus(fy + a / 500);
         double y = tristimulus(fy);

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
@@ -43,40 +44,47 @@ final class Commands {
 
     /** Everything that is shown, from the same direction. */
     void fit() {
-        stage().ifPresent(stage -> {
-            List<Surface> shown = stage.scene().surfaces().stream()
-                    .filter(surface -> model.look().shows(surface.name()))
-                    .toList();
-            move(camera -> eye.fitted(camera, stage.boxAround(shown)));
-        });
+        model.stages().stream()
+                .flatMap(stage -> {
+                    List<Surface> shown = stage.scene().surfaces().stream()
+                            .filter(surface -> model.look().shows(surface.name()))
+                            .toList();
+                    return shown.isEmpty() ? Stream.empty() : Stream.of(stage.boxAround(shown));
+                })
+                .reduce(Commands::around)
+                .or(this::all)
+                .ifPresent(box -> move(camera -> eye.fitted(camera, box)));
     }
 
     /** The selected surface, with some room around it. */
     void fitSelection() {
-        stage().ifPresent(stage -> model.look()
+        model.look()
                 .selected()
-                .flatMap(stage.scene()::surface)
-                .ifPresent(surface -> {
-                    Box box = stage.boxAround(List.of(surface));
-                    double room = Math.max(0.1 * box.radius(), 0.05);
-                    Vector3D around = Vector3D.of(room, room, room);
-                    Box roomy = new Box(box.low().subtract(around), box.high().add(around));
-                    move(camera -> eye.fitted(camera, roomy));
-                }));
+                .ifPresent(name -> model.stages().stream()
+                        .flatMap(stage ->
+                                stage.scene().surface(name).stream().map(surface -> stage.boxAround(List.of(surface))))
+                        .reduce(Commands::around)
+                        .ifPresent(box -> {
+                            double room = Math.max(0.1 * box.radius(), 0.05);
+                            Vector3D around = Vector3D.of(room, room, room);
+                            Box roomy = new Box(
+                                    box.low().subtract(around), box.high().add(around));
+                            move(camera -> eye.fitted(camera, roomy));
+                        }));
     }
 
     /** One of the standard directions, with everything in view. */
     void look(Direction direction) {
         move(camera -> camera.from(direction));
-        stage().ifPresent(stage -> model.drag(look -> look.with(eye.fitted(look.camera(), stage.box()))));
+        all().ifPresent(box -> model.drag(look -> look.with(eye.fitted(look.camera(), box))));
         model.rest();
     }
 
     /** From in front, above and to the right, as at first. */
     void home() {
-        stage().ifPresent(stage -> move(camera -> {
-            Camera first = Camera.at(stage.box(), 1);
-            return eye.fitted(first.projecting(camera.parallel()), stage.box());
+        all().ifPresent(box -> move(camera -> {
+            Camera first = Camera.at(box, 1);
+            return eye.fitted(first.projecting(camera.parallel()), box);
         }));
     }
 
@@ -116,8 +124,8 @@ final class Commands {
 
     /** Cuts square to an axis through the middle of the parts, or no more. */
     void section(Optional<Integer> axis) {
-        stage().ifPresent(stage -> model.change(look -> look.cut(axis.map(number -> {
-            Vector3D centre = stage.box().centre();
+        all().ifPresent(box -> model.change(look -> look.cut(axis.map(number -> {
+            Vector3D centre = box.centre();
             double middle = number == 0 ? centre.getX() : number == 1 ? centre.getY() : centre.getZ();
             // From the viewer's side, so that the cut face is seen.
             Vector3D back = look.camera().back();
@@ -135,9 +143,8 @@ final class Commands {
 
     /** Moves the section by a share of the size of the parts. */
     void moveSection(double share) {
-        stage().ifPresent(stage -> model.change(look -> look.cut(look.section()
-                .map(section ->
-                        section.at(section.offset() + share * 2 * stage.box().radius())))));
+        all().ifPresent(box -> model.change(look ->
+                look.cut(look.section().map(section -> section.at(section.offset() + share * 2 * box.radius())))));
     }
 
     /** Cuts away the other side. */
@@ -222,7 +229,7 @@ final class Commands {
     }
 
     void isolate(Collection<String> surfaces) {
-        stage().ifPresent(stage -> model.change(look -> look.isolating(surfaces, names(stage))));
+        model.change(look -> look.isolating(surfaces, names()));
     }
 
     void showAll() {
@@ -232,9 +239,7 @@ final class Commands {
     /** All surfaces of the part that a surface belongs to. */
     Collection<String> partOf(String surface) {
         String part = surface.substring(0, surface.contains("/") ? surface.indexOf('/') + 1 : surface.length());
-        return stage().map(Commands::names).orElse(List.of()).stream()
-                .filter(name -> name.startsWith(part))
-                .toList();
+        return names().stream().filter(name -> name.startsWith(part)).toList();
     }
 
     void marks() {
@@ -279,11 +284,19 @@ final class Commands {
         Clipboard.getSystemClipboard().setContent(content);
     }
 
-    private Optional<Stage> stage() {
-        return model.content().stage();
+    /** The box around everything, of both layouts where two stand side by side. */
+    private Optional<Box> all() {
+        return model.stages().stream().map(Stage::box).reduce(Commands::around);
     }
 
-    private static List<String> names(Stage stage) {
-        return stage.scene().surfaces().stream().map(Surface::name).toList();
+    private static Box around(Box one, Box two) {
+        return one.with(two.low()).with(two.high());
+    }
+
+    private List<String> names() {
+        return model.stages().stream()
+                .flatMap(stage -> stage.scene().surfaces().stream().map(Surface::name))
+                .distinct()
+                .toList();
     }
 }

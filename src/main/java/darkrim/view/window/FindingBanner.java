@@ -15,9 +15,9 @@ final class FindingBanner {
     private final ViewModel model;
     private final VBox box = new VBox(2);
 
-    FindingBanner(ViewModel model) {
+    FindingBanner(ViewModel model, String id) {
         this.model = model;
-        box.setId("findings");
+        box.setId(id);
         model.onContent(this::follow);
         follow();
     }

@@ -81,7 +81,8 @@ final class Keys {
         add("Esc", "end the ruler, or select nothing", KeyCode.ESCAPE, commands::escape);
     }
 
-    private void add(String keys, String meaning, KeyCode code, Runnable action) {
+    /** One more key. */
+    void add(String keys, String meaning, KeyCode code, Runnable action) {
         words.add(new String[] {keys, meaning});
         also(code, action);
     }

@@ -76,6 +76,7 @@ final class MapPane {
             }
         });
         model.onContent(this::follow);
+        model.onBesideContent(this::draw);
         model.onLook(this::looked);
     }
 
@@ -138,7 +139,7 @@ final class MapPane {
             return;
         }
         FlatMap flat = map.get();
-        scale = Scales.of(model.look(), model.content());
+        scale = Scales.of(model);
         double size = pixelsPerMm();
         canvas.setWidth(flat.width() * size + 2 * EDGE);
         canvas.setHeight(flat.height() * size + 2 * EDGE);

@@ -45,21 +45,31 @@ final class Overlay {
         points = found.stream().map(Way::reflected).toList();
     }
 
-    /** Draws everything. */
+    /** Draws everything, with the scale of values. */
     void draw(GraphicsContext g, ColourScale scale) {
+        draw(g, scale, Optional.empty());
+    }
+
+    /** Draws everything, with signs and scale of the differences where they are shown. */
+    void draw(GraphicsContext g, ColourScale scale, Optional<Differences> differences) {
         g.clearRect(0, 0, eye.width(), eye.height());
         Look look = model.look();
         Content content = model.content();
         if (content.stage().isEmpty()) {
             return;
         }
-        if (look.verdictMarks()) {
+        if (differences.isPresent()) {
+            signs(g, content.stage().get(), differences.get());
+        } else if (look.verdictMarks()) {
             letters(g, content.stage().get(), content);
         }
         points(g);
         ruler(g, look);
         axes(g, look);
-        if (look.light() != Light.NONE) {
+        if (differences.isPresent()) {
+            ChangeBar.draw(
+                    g, eye.width() - ScaleBar.WIDTH - 12, 12, look.light().words());
+        } else if (look.light() != Light.NONE) {
             ScaleBar.draw(
                     g,
                     eye.width() - ScaleBar.WIDTH - 12,
@@ -79,13 +89,22 @@ final class Overlay {
                         .map(facts -> facts.surfaces().get(surface.name()))
                         .flatMap(SurfaceFacts::verdict);
                 if (found.filter(verdict::equals).isPresent()) {
-                    letter(g, stage, surface, mark, taken);
+                    letter(g, stage, surface, String.valueOf(mark.letter()), mark.argb(), taken);
                 }
             }
         }
     }
 
-    private void letter(GraphicsContext g, Stage stage, Surface surface, VerdictMark mark, List<double[]> taken) {
+    /** What became of the light of each face, in signs. */
+    private void signs(GraphicsContext g, Stage stage, Differences differences) {
+        List<double[]> taken = new ArrayList<>();
+        int ink = Palette.argb(INK);
+        for (Surface surface : stage.scene().surfaces()) {
+            differences.sign(surface).ifPresent(sign -> letter(g, stage, surface, sign, ink, taken));
+        }
+    }
+
+    private void letter(GraphicsContext g, Stage stage, Surface surface, String sign, int argb, List<double[]> taken) {
         Vector3D middle = middle(stage, surface);
         Vector3D seen = eye.project(middle);
         double x = seen.getX();
@@ -97,7 +116,7 @@ final class Overlay {
             return;
         }
         taken.add(new double[] {x, y});
-        g.setFill(Palette.colour(mark.argb()));
+        g.setFill(Palette.colour(argb));
         g.fillRoundRect(x - LETTER / 2, y - LETTER / 2, LETTER, LETTER, 5, 5);
         g.setStroke(Palette.colour(VerdictMark.LETTER));
         g.setLineWidth(1);
@@ -106,7 +125,7 @@ final class Overlay {
         g.setFont(Font.font("System", FontWeight.BOLD, 11));
         g.setTextAlign(TextAlignment.CENTER);
         g.setTextBaseline(VPos.CENTER);
-        g.fillText(String.valueOf(mark.letter()), x, y);
+        g.fillText(sign, x, y);
     }
 
     private boolean isSeen(Surface surface, double x, double y) {

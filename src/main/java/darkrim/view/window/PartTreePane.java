@@ -1,5 +1,6 @@
 package darkrim.view.window;
 
+import darkrim.scene.Surface;
 import darkrim.view.look.Look;
 import darkrim.view.parts.NameSearch;
 import darkrim.view.parts.PartNode;
@@ -30,7 +31,7 @@ final class PartTreePane {
     private final TreeView<PartNode> tree = new TreeView<>();
     private final VBox pane;
     private List<String> names = List.of();
-    private Optional<Stage> shown = Optional.empty();
+    private List<Stage> shown = List.of();
     private boolean following;
     private Set<String> hidden = Set.of();
 
@@ -57,7 +58,7 @@ final class PartTreePane {
         pane.getStyleClass().add("side");
         pane.setPrefWidth(250);
         pane.setMinWidth(180);
-        model.onContent(this::refill);
+        model.onEitherContent(this::refill);
         model.onLook(this::follow);
     }
 
@@ -95,10 +96,13 @@ final class PartTreePane {
     }
 
     private void refill() {
-        Optional<Stage> stage = model.content().stage();
-        if (stage.isPresent() && !shown.equals(stage)) {
-            shown = stage;
-            names = stage.get().scene().surfaces().stream().map(s -> s.name()).toList();
+        List<Stage> stages = model.stages();
+        if (!shown.equals(stages)) {
+            shown = stages;
+            names = stages.stream()
+                    .flatMap(stage -> stage.scene().surfaces().stream().map(Surface::name))
+                    .distinct()
+                    .toList();
             fill();
         }
     }

@@ -31,12 +31,32 @@ final class Picture {
         this.model = model;
     }
 
-    /** The picture in a size. */
+    /** The picture in a size; of two layouts side by side, each in half of it. */
     Pixels of(PictureSize size, LocalDate date) {
+        if (model.partner().isEmpty()
+                || model.content().stage().isEmpty()
+                || model.besideContent().stage().isEmpty()) {
+            return alone(size, date);
+        }
+        PictureSize half = new PictureSize(size.width() / 2, size.height());
+        return joined(half, alone(half, date), new Picture(model.partner().get()).alone(half, date));
+    }
+
+    private static Pixels joined(PictureSize half, Pixels left, Pixels right) {
+        int width = half.width();
+        int[] argb = new int[2 * width * half.height()];
+        for (int row = 0; row < half.height(); row++) {
+            System.arraycopy(left.argb(), row * width, argb, 2 * row * width, width);
+            System.arraycopy(right.argb(), row * width, argb, (2 * row + 1) * width, width);
+        }
+        return new Pixels(2 * width, half.height(), argb);
+    }
+
+    private Pixels alone(PictureSize size, LocalDate date) {
         Content content = model.content();
         Look look = model.look();
         Stage stage = content.stage().orElseThrow();
-        ColourScale scale = Scales.of(look, content);
+        ColourScale scale = Scales.of(model);
         SceneView scene = new SceneView();
         scene.node().setWidth(size.width());
         scene.node().setHeight(size.height() - HEAD);

@@ -82,7 +82,7 @@ final class RangeFields {
     void follow() {
         automatic.setSelected(model.look().scale().range().isEmpty());
         if (!low.isFocused() && !high.isFocused()) {
-            ColourScale scale = Scales.of(model.look(), model.content());
+            ColourScale scale = Scales.of(model);
             low.setText(Figures.limit(scale.least()));
             high.setText(Figures.limit(scale.most()));
             mark(false);

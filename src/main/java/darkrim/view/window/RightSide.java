@@ -4,6 +4,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.Tooltip;
 
 /** The pages at the right: what is known of a face, the dimensions, maps, and what a point sees. */
 final class RightSide {
@@ -25,6 +26,16 @@ final class RightSide {
         Tab tab = new Tab(title, content);
         tabs.getTabs().add(tab);
         return tab;
+    }
+
+    /** Puts a page of both layouts before all others, which are of the first alone. */
+    void both(Node content) {
+        for (Tab tab : tabs.getTabs()) {
+            tab.setTooltip(new Tooltip(tab.getText() + " of the layout before"));
+        }
+        tabs.getTabs().get(0).setText("Before");
+        tabs.getTabs().add(0, new Tab("Both", scrolled(content)));
+        tabs.getSelectionModel().select(0);
     }
 
     private static ScrollPane scrolled(Node content) {

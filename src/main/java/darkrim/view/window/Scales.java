@@ -7,9 +7,11 @@ import darkrim.view.look.Light;
 import darkrim.view.look.Look;
 import darkrim.view.look.ScaleChoice;
 import darkrim.view.work.Content;
+import darkrim.view.work.ViewModel;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The scale that a look asks for. */
 final class Scales {
@@ -18,8 +20,13 @@ final class Scales {
 
     private Scales() {}
 
+    /** The scale of everything that a window shows: of both layouts where two stand side by side. */
+    static ColourScale of(ViewModel model) {
+        return of(model.look(), model.content(), model.besideContent());
+    }
+
     /** Over the range chosen by hand, or over the values of all surfaces, hidden ones too: hiding changes no colour. */
-    static ColourScale of(Look look, Content content) {
+    static ColourScale of(Look look, Content... contents) {
         ColourScale.Spacing spacing =
                 look.scale().logarithmic() ? ColourScale.Spacing.LOGARITHMIC : ColourScale.Spacing.LINEAR;
         Optional<ScaleChoice.Range> range = look.scale().range();
@@ -28,12 +35,15 @@ final class Scales {
             return new ColourScale(spacing, range.get().low(), range.get().high(), quantity, "");
         }
         Light light = look.light() == Light.NONE ? Light.DIRECT : look.light();
-        DoubleStream means = content.facts().stream()
+        DoubleStream means = Stream.of(contents)
+                .flatMap(content -> content.facts().stream())
                 .flatMap(known -> known.surfaces().values().stream())
                 .mapToDouble(known -> known.of(light).value());
         // Of cells only the largest counts, and what of it is no chance: the smallest of many are chance.
         DoubleStream largest = look.cells()
-                ? content.maps().values().stream().mapToDouble(map -> largest(map, kind(light)))
+                ? Stream.of(contents)
+                        .flatMap(content -> content.maps().values().stream())
+                        .mapToDouble(map -> largest(map, kind(light)))
                 : DoubleStream.empty();
         DoubleStream values = DoubleStream.concat(DoubleStream.concat(means, largest), seen(content, light));
         return ColourScale.around(spacing, values, quantity, "");

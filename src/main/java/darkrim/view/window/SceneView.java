@@ -37,6 +37,7 @@ final class SceneView {
     static final Color BACKGROUND = Color.web("#eef1f3");
 
     private static final int SELECTED = 0xff0067c0;
+    private static final int GONE = 0xff20262b;
     private static final int PUPIL = 0xff9a6b00;
 
     private final Palette palette = new Palette();
@@ -48,6 +49,7 @@ final class SceneView {
     private final BoldLines selection = new BoldLines(rig.lines(), palette.line(SELECTED));
     private final MeshView pupil = Meshes.lineView(new TriangleMesh());
     private final BoldLines paths = new BoldLines(rig.lines(), palette.line(PathLines.COLOUR));
+    private final BoldLines gone = new BoldLines(rig.lines(), palette.line(GONE));
     private final SubScene view;
     private final List<SurfaceNode> nodes = new ArrayList<>();
     private Optional<Stage> stage = Optional.empty();
@@ -68,7 +70,7 @@ final class SceneView {
             world.getChildren().add(outline.group());
         }
         // Lines take their colour from it; faces have no colour but their own glow.
-        world.getChildren().addAll(selection.group(), paths.group(), new AmbientLight(Color.WHITE));
+        world.getChildren().addAll(selection.group(), paths.group(), gone.group(), new AmbientLight(Color.WHITE));
         view = new SubScene(world, 100, 100, true, SceneAntialiasing.BALANCED);
         view.setFill(BACKGROUND);
     }
@@ -104,6 +106,7 @@ final class SceneView {
 
     /** Colours the surfaces, or the cells of their maps, by the light on them. */
     void paint(Look look, Content content, ColourScale scale) {
+        gone.show(new double[0]);
         for (int i = 0; i < nodes.size(); i++) {
             Surface surface = stage.orElseThrow().scene().surfaces().get(i);
             SurfaceMap map = look.cells() ? content.maps().get(surface.name()) : null;
@@ -119,6 +122,16 @@ final class SceneView {
                 nodes.get(i).paint(palette.flat(argb), palette.line(Palette.lineOn(argb)));
             }
         }
+    }
+
+    /** Colours each surface by what became of its light, and outlines in strokes what is gone. */
+    void paint(Look look, Differences differences) {
+        for (int i = 0; i < nodes.size(); i++) {
+            int argb = differences.argb(stage.orElseThrow().scene().surfaces().get(i));
+            nodes.get(i).paint(palette.flat(argb), palette.line(Palette.lineOn(argb)));
+        }
+        double stroke = stage.orElseThrow().box().radius() / 30;
+        gone.show(BoldLines.dashed(differences.goneEdges(look), stroke, stroke));
     }
 
     /** Hides and cuts. */

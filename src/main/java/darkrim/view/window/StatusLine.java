@@ -13,7 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 
-/** The line below the view: the verdict, what is under the mouse, and what is being worked out. */
+/** The line below the view: the verdict (of one layout; two have theirs over their views), what is under the mouse, and what is being worked out. */
 final class StatusLine {
     private final ViewModel model;
     private final HBox verdict = new HBox(6);
@@ -50,6 +50,8 @@ final class StatusLine {
 
     private void follow() {
         Content content = model.content();
+        verdict.setVisible(model.partner().isEmpty());
+        verdict.setManaged(verdict.isVisible());
         Optional<Verdict> found = content.facts().map(Facts::verdict);
         if (!found.equals(shown) || verdict.getChildren().isEmpty()) {
             shown = found;

@@ -63,7 +63,7 @@ final class ToolStrip {
         bar.getItems().addAll(ruler, marks, cells, separator(), undo, redo, save);
         choices();
         model.onLook(this::follow);
-        model.onContent(this::follow);
+        model.onEitherContent(this::follow);
         commands.onMeasuring(() -> ruler.setSelected(commands.measuring()));
         follow();
     }

@@ -10,6 +10,7 @@ import darkrim.view.work.Dragging;
 import darkrim.view.work.Loader;
 import darkrim.view.work.ViewModel;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
@@ -21,12 +22,13 @@ import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
-/** The window of one layout. */
+/** The window of one layout, or of two side by side. */
 public final class ViewerWindow {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
@@ -42,17 +44,24 @@ public final class ViewerWindow {
     private final Background background;
     private final Dragging dragging;
     private final SeenPane seen;
+    private final Optional<Beside> beside;
     private boolean begun;
+
+    /** Opens the window of one layout alone. */
+    public ViewerWindow(Stage stage, Path layout, Effort effort, Memory memory) {
+        this(stage, layout, Optional.empty(), effort, memory);
+    }
 
     /**
      * Opens the window; everything else follows in the background.
      *
      * @param stage the stage to use
      * @param layout the layout file
+     * @param second another layout file, to be shown beside the first
      * @param effort how hard to work
      * @param memory remembers windows
      */
-    public ViewerWindow(Stage stage, Path layout, Effort effort, Memory memory) {
+    public ViewerWindow(Stage stage, Path layout, Optional<Path> second, Effort effort, Memory memory) {
         this.stage = stage;
         this.layout = layout;
         this.memory = memory;
@@ -60,6 +69,8 @@ public final class ViewerWindow {
         int threads =
                 Math.max(1, Math.min(effort.threads(), Runtime.getRuntime().availableProcessors() - 1));
         Effort behind = new Effort(threads, effort.seed(), effort.mostSamples());
+        // Before all that follows the model: they listen to both sides.
+        beside = second.map(file -> new Beside(model, layout, file, behind));
         loader = new Loader(layout, behind, change -> Platform.runLater(() -> model.show(change)));
         background = new Background(model, threads);
         dragging = new Dragging(layout, behind, change -> Platform.runLater(() -> model.show(change)));
@@ -69,7 +80,9 @@ public final class ViewerWindow {
         StatusLine status = new StatusLine(model);
         PictureDialog picture = new PictureDialog(stage, layout, model);
         ToolStrip tools = new ToolStrip(model, commands, picture::ask);
-        VBox middle = new VBox(new FindingBanner(model).node(), viewport.node());
+        FindingBanner banner = new FindingBanner(model, "findings");
+        Region middle = beside.map(other -> other.middle(banner, viewport))
+                .orElseGet(() -> new VBox(banner.node(), viewport.node()));
         VBox.setVgrow(viewport.node(), Priority.ALWAYS);
         seen = new SeenPane(model, commands, threads);
         RightSide right = new RightSide(
@@ -77,6 +90,7 @@ public final class ViewerWindow {
                 new DimensionPane(model, dragging, loader, new WriteBackAction(model, dragging, layout)),
                 new MapPane(model, commands),
                 seen);
+        beside.ifPresent(other -> right.both(other.both()));
         SplitPane split = new SplitPane(tree.node(), middle, right.node());
         split.setDividerPositions(0.2, 0.76);
         SplitPane.setResizableWithParent(tree.node(), false);
@@ -89,6 +103,7 @@ public final class ViewerWindow {
         viewport.mouse(commands, status::under);
         Keys keys = new Keys(model, commands);
         viewport.node().setOnKeyPressed(keys::press);
+        beside.ifPresent(other -> other.listen(commands, keys, status::under));
         shortcut(scene, KeyCode.Z, model::undo);
         shortcut(scene, KeyCode.Y, model::redo);
         shortcut(scene, KeyCode.F, tree::search);
@@ -98,7 +113,7 @@ public final class ViewerWindow {
         stage.setScene(scene);
         stage.setTitle(layout.getFileName() + " - Darkrim");
         place();
-        model.onContent(this::begin);
+        model.onEitherContent(this::begin);
         stage.setOnHidden(event -> close());
     }
 
@@ -120,10 +135,12 @@ public final class ViewerWindow {
             @Override
             public void handle(long now) {
                 viewport.draw();
+                beside.ifPresent(Beside::draw);
             }
         }.start();
         loader.load(result);
         watch.begin();
+        beside.ifPresent(Beside::begin);
     }
 
     /** Where the window stood before, if a screen is still there. */
@@ -147,15 +164,18 @@ public final class ViewerWindow {
     /** The first look, once there is something to look at. */
     private void begin() {
         Content content = model.content();
-        if (begun || content.stage().isEmpty()) {
+        List<darkrim.view.parts.Stage> stages = model.stages();
+        // The one beside is looked at alone only where the first cannot be read.
+        boolean waiting = content.stage().isEmpty() && content.errors().isEmpty();
+        if (begun || stages.isEmpty() || waiting) {
             return;
         }
         begun = true;
-        Camera first = memory.recall(layout)
-                .map(Memory.Window::camera)
-                .orElseGet(() -> viewport.first(content.stage().get()));
+        Camera first = memory.recall(layout).map(Memory.Window::camera).orElseGet(() -> viewport.first(stages.get(0)));
         model.begin(model.look().with(first));
-        stage.setTitle(DetailPane.title(content.stage().get()) + " - " + layout.getFileName() + " - Darkrim");
+        stage.setTitle(beside.map(other -> layout.getFileName() + " beside " + other.name())
+                        .orElseGet(() -> DetailPane.title(stages.get(0)) + " - " + layout.getFileName())
+                + " - Darkrim");
     }
 
     private void close() {
@@ -174,6 +194,7 @@ public final class ViewerWindow {
         dragging.close();
         background.close();
         seen.close();
+        beside.ifPresent(Beside::close);
     }
 
     /** Says that the program broke: what is shown may no longer be whole. */
@@ -185,6 +206,11 @@ public final class ViewerWindow {
     /** What the window shows, for tests. */
     ViewModel model() {
         return model;
+    }
+
+    /** The side of the second layout, for tests. */
+    Optional<Beside> beside() {
+        return beside;
     }
 
     /** The view of the parts, for tests. */

@@ -10,6 +10,7 @@ import darkrim.view.look.Look;
 import darkrim.view.parts.Hit;
 import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
+import darkrim.view.work.FacePair;
 import darkrim.view.work.Reading;
 import darkrim.view.work.ViewModel;
 import java.util.Locale;
@@ -31,8 +32,10 @@ final class Viewport {
     private final Label hover = new Label();
     private final Pane pane = new Pane();
     private Content drawnContent = Content.NOTHING;
+    private Content drawnBeside = Content.NOTHING;
     private Optional<Look> drawnLook = Optional.empty();
     private boolean resized = true;
+    private boolean comparing;
 
     Viewport(ViewModel model) {
         this.model = model;
@@ -66,6 +69,17 @@ final class Viewport {
 
     SceneView scene() {
         return scene;
+    }
+
+    /** Shows the difference to what stands beside, or what is here. */
+    void compare(boolean on) {
+        comparing = on;
+        drawnLook = Optional.empty();
+    }
+
+    /** Whether the difference is shown. */
+    boolean comparing() {
+        return comparing;
     }
 
     private void resize() {
@@ -114,6 +128,11 @@ final class Viewport {
         if (light == Light.NONE || hit.surface().isEmpty()) {
             return "";
         }
+        if (comparing) {
+            FacePair pair = FacePair.of(hit.name(), model.besideContent(), model.content());
+            return "   " + light.words() + ", mean of the face: "
+                    + pair.absence().orElse(pair.change(light).words());
+        }
         SurfaceMap map = model.look().cells() ? model.content().maps().get(hit.name()) : null;
         if (map != null) {
             Vector3D at = hit.point();
@@ -144,10 +163,18 @@ final class Viewport {
         Look before = drawnLook.orElse(null);
         boolean newMaps = newStage || !drawnContent.maps().equals(content.maps());
         boolean newWays = newStage || !drawnContent.ways().equals(content.ways());
-        if (!newFacts && !newMaps && !newWays && !resized && look.equals(before)) {
+        Content beside = model.besideContent();
+        // Both sides share one scale: what is found beside can change the colours here.
+        boolean newScale = !drawnBeside.stage().equals(beside.stage())
+                || !drawnBeside.facts().equals(beside.facts())
+                || !drawnBeside.maps().equals(beside.maps());
+        if (!newFacts && !newMaps && !newWays && !newScale && !resized && look.equals(before)) {
             return false;
         }
-        ColourScale scale = Scales.of(look, content);
+        ColourScale scale = Scales.of(model);
+        Optional<Differences> differences = comparing && look.light() != Light.NONE
+                ? Optional.of(new Differences(beside, content, look.light()))
+                : Optional.empty();
         if (newStage) {
             scene.show(stage.get());
         }
@@ -160,27 +187,32 @@ final class Viewport {
         }
         if (newFacts
                 || newMaps
+                || newScale
                 || before == null
                 || (look.cells() && !before.section().equals(look.section()))
                 || before.cells() != look.cells()
                 || before.light() != look.light()
+                || !before.hidden().equals(look.hidden())
                 || !before.scale().equals(look.scale())) {
-            scene.paint(look, content, scale);
+            differences.ifPresentOrElse(found -> scene.paint(look, found), () -> scene.paint(look, content, scale));
         }
         if (otherParts
                 || newFacts
+                || before.light() != look.light()
                 || !before.selected().equals(look.selected())
                 || before.verdictMarks() != look.verdictMarks()) {
-            scene.outline(look, content.facts());
+            // Outlines of verdicts would be taken for those of faces that are gone.
+            scene.outline(look.marking(look.verdictMarks() && differences.isEmpty()), content.facts());
         }
-        if (newWays || newFacts || !look.selected().equals(before.selected())) {
+        if (newWays || newFacts || before == null || !look.selected().equals(before.selected())) {
             overlay.mark(content.ways());
             scene.draw(PathLines.of(content.ways(), PathLines.straight(look, content)));
         }
         scene.move(look);
-        overlay.draw(canvas.getGraphicsContext2D(), scale);
+        overlay.draw(canvas.getGraphicsContext2D(), scale, differences);
         handle.follow();
         drawnContent = content;
+        drawnBeside = beside;
         drawnLook = Optional.of(look);
         resized = false;
         return true;

@@ -122,6 +122,9 @@ public final class WindowDrive {
         claim("dragging a dimension changes the verdict, and its value is written into the file", this::drags);
         claim("an error in the file is shown at its place while the last good state stays", this::reloads);
         claim("the camera is remembered for the layout", this::remembers);
+        claim(
+                "two layouts open side by side, turning one turns the other, and their difference is shown",
+                () -> BesideDrive.run(folder));
     }
 
     private void opens() {
