@@ -203,12 +203,14 @@ final class Commands {
         picked = hit.flatMap(this::point);
     }
 
-    /** The point that was hit, if its face has points that can be named: if it is flat. */
+    /** The point that was hit, if its face has points that can be named: if it is flat. Of two layouts the face of that name in the first. */
     private Optional<PointName> point(Hit hit) {
-        return stage().flatMap(stage -> hit.surface()
-                .map(stage.scene().surfaces()::get)
-                .filter(surface -> SurfaceCells.isFlat(stage.scene(), surface))
-                .map(surface -> PointName.at(stage.scene(), surface, hit.point())));
+        return model.content()
+                .stage()
+                .flatMap(stage -> hit.surface()
+                        .flatMap(number -> stage.scene().surface(hit.name()))
+                        .filter(surface -> SurfaceCells.isFlat(stage.scene(), surface))
+                        .map(surface -> PointName.at(stage.scene(), surface, hit.point())));
     }
 
     /** Ends measuring, or else the selection. */

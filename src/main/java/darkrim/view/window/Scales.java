@@ -45,7 +45,9 @@ final class Scales {
                         .flatMap(content -> content.maps().values().stream())
                         .mapToDouble(map -> largest(map, kind(light)))
                 : DoubleStream.empty();
-        DoubleStream values = DoubleStream.concat(DoubleStream.concat(means, largest), seen(content, light));
+        DoubleStream values = DoubleStream.concat(
+                DoubleStream.concat(means, largest),
+                Stream.of(contents).flatMapToDouble(content -> seen(content, light)));
         return ColourScale.around(spacing, values, quantity, "");
     }
 

@@ -11,6 +11,7 @@ import javafx.scene.layout.GridPane;
 final class VerdictList {
     private final GridPane grid = new GridPane();
     private List<Facts.RequirementFact> shown = List.of();
+    private boolean shownOutdated;
 
     VerdictList() {
         grid.setId("verdicts");
@@ -25,16 +26,18 @@ final class VerdictList {
     /** Shows what is known now. */
     void show(Optional<Facts> facts) {
         List<Facts.RequirementFact> now = facts.map(Facts::requirements).orElse(List.of());
-        if (now.equals(shown)) {
+        boolean outdated = facts.filter(Facts::isOutdated).isPresent();
+        if (now.equals(shown) && outdated == shownOutdated) {
             return;
         }
         shown = now;
+        shownOutdated = outdated;
         grid.getChildren().clear();
         for (int row = 0; row < now.size(); row++) {
             Facts.RequirementFact requirement = now.get(row);
-            Label margin = new Label(requirement.margin());
+            Label margin = new Label((outdated && !requirement.margin().isEmpty() ? "was " : "") + requirement.margin());
             margin.getStyleClass().add("note");
-            grid.addRow(row, DetailPane.badge(requirement.verdict()), new Label(requirement.name()), margin);
+            grid.addRow(row, DetailPane.badge(requirement.verdict(), outdated), new Label(requirement.name()), margin);
         }
     }
 }
