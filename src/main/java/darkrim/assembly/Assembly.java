@@ -64,7 +64,19 @@ public final class Assembly {
      * @param findings receives what is wrong
      */
     public static Assembly of(Layout layout, boolean partsComplete, Findings findings) {
-        PartPlacer placer = new PartPlacer(findings);
+        return of(layout, partsComplete, new AssemblyMemory(), findings);
+    }
+
+    /**
+     * The same, taking from the last layout what holds for this one.
+     *
+     * @param layout the layout
+     * @param partsComplete whether it has every part of its file
+     * @param memory what is known of the last layout; of this one afterwards
+     * @param findings receives what is wrong
+     */
+    public static Assembly of(Layout layout, boolean partsComplete, AssemblyMemory memory, Findings findings) {
+        PartPlacer placer = new PartPlacer(memory, findings);
         layout.parts().forEach(placer::place);
         List<Face> faces =
                 placer.bodies().stream().flatMap(body -> body.faces().stream()).toList();
@@ -74,7 +86,8 @@ public final class Assembly {
                     .forEach(name -> finishOf.put(
                             name, placer.finishByMaterial(name).or(part::finish).orElse(Part.NO_FINISH)));
         }
-        SurfaceSelector selector = new SurfaceSelector(finishOf.keySet(), partsComplete && placer.complete(), findings);
+        SurfaceSelector selector =
+                new SurfaceSelector(memory, finishOf.keySet(), partsComplete && placer.complete(), findings);
         Set<String> ruled = finishOf.keySet().stream()
                 .filter(name -> placer.finishByMaterial(name).isPresent())
                 .collect(Collectors.toCollection(HashSet::new));

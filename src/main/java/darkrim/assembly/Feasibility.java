@@ -124,14 +124,14 @@ public record Feasibility(
         double least = Double.POSITIVE_INFINITY;
         for (List<Vector3D> loop : opening.loops()) {
             double z = loop.get(0).getZ();
+            Optional<Double> sense = FlatLoop.sense(loop);
+            if (sense.isEmpty()) {
+                return Optional.empty();
+            }
             for (Vector3D corner : die.active()) {
                 for (Vector3D point : pupil) {
                     Vector3D crossing = corner.lerp(point, (z - corner.getZ()) / (point.getZ() - corner.getZ()));
-                    Optional<Double> inward = FlatLoop.leastInward(loop, crossing);
-                    if (inward.isEmpty()) {
-                        return Optional.empty();
-                    }
-                    least = Math.min(least, inward.get());
+                    least = Math.min(least, FlatLoop.leastInward(loop, sense.get(), crossing));
                 }
             }
         }

@@ -34,8 +34,16 @@ final class FlatLoop {
      * @return empty if the loop is not convex
      */
     static Optional<Double> leastInward(List<Vector3D> loop, Vector3D point) {
+        return sense(loop).map(sense -> leastInward(loop, sense, point));
+    }
+
+    /**
+     * Which way a convex loop runs, seen from +z.
+     *
+     * @return 1 for counter-clockwise, -1 for clockwise; empty if the loop is not convex
+     */
+    static Optional<Double> sense(List<Vector3D> loop) {
         double sense = 0;
-        double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < loop.size(); i++) {
             Vector3D from = loop.get(i);
             Vector3D to = loop.get((i + 1) % loop.size());
@@ -48,13 +56,23 @@ final class FlatLoop {
                 sense = Math.signum(turn);
             }
         }
+        return Optional.of(sense);
+    }
+
+    /**
+     * Distance of a point from the nearest side of a convex loop, positive inside, mm, both seen from +z.
+     *
+     * @param sense which way the loop runs
+     */
+    static double leastInward(List<Vector3D> loop, double sense, Vector3D point) {
+        double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < loop.size(); i++) {
             Vector3D from = loop.get(i);
             Vector3D to = loop.get((i + 1) % loop.size());
             double length = Math.hypot(to.getX() - from.getX(), to.getY() - from.getY());
             least = Math.min(least, sense * turn(from, to, point) / length);
         }
-        return Optional.of(least);
+        return least;
     }
 
     /** Twice the signed area of the triangle, positive for a left turn. */

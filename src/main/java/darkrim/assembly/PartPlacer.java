@@ -18,6 +18,7 @@ final class PartPlacer {
     /** More facets than this do not fit the memory of an ordinary computer together with their tree. */
     private static final int MOST_FACETS = 4_000_000;
 
+    private final AssemblyMemory memory;
     private final Findings findings;
     private final List<Body> bodies = new ArrayList<>();
     private final List<Opening> openings = new ArrayList<>();
@@ -33,7 +34,8 @@ final class PartPlacer {
     /** Finish by name of the surface, without the number of a copy. */
     private final Map<String, String> materials = new HashMap<>();
 
-    PartPlacer(Findings findings) {
+    PartPlacer(AssemblyMemory memory, Findings findings) {
+        this.memory = memory;
         this.findings = findings;
     }
 
@@ -44,8 +46,7 @@ final class PartPlacer {
             Pieces pieces = pieces(part);
             Part.Repeat repeat = part.repeat().orElse(new Part.Repeat(1, 1, 0, 0));
             List<GridSteps.Step> steps = GridSteps.of(repeat.columns(), repeat.rows(), repeat.stepX(), repeat.stepY());
-            facets += (long) steps.size()
-                    * pieces.meshes().stream().mapToInt(Piece::size).sum();
+            facets += (long) steps.size() * pieces.facets();
             if (facets > MOST_FACETS) {
                 throw new IllegalArgumentException(
                         "with it the layout has " + facets + " facets, more than the " + MOST_FACETS + " that fit");
@@ -65,7 +66,7 @@ final class PartPlacer {
 
     private Pieces pieces(Part part) {
         if (!(part.shape() instanceof Shape.Mesh shape)) {
-            return PartPieces.of(part.shape());
+            return memory.pieces(part);
         }
         MeshShape mesh = shapes.computeIfAbsent(shape, MeshShape::of);
         meshes.put(part.name(), mesh);

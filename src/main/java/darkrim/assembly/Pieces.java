@@ -11,6 +11,11 @@ import java.util.List;
  * @param chordError greatest distance between a curved outline and the polygon that stands for it, mm
  */
 record Pieces(List<? extends Piece> meshes, List<Opening> openings, List<Die> dies, double chordError) {
+    /** Number of facets. */
+    int facets() {
+        return meshes.stream().mapToInt(Piece::size).sum();
+    }
+
     /** A part with straight edges only. */
     static Pieces of(Mesh mesh) {
         return of(mesh, 0);

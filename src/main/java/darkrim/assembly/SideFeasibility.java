@@ -1,6 +1,7 @@
 package darkrim.assembly;
 
 import darkrim.layout.DetectorsShape.Side;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -50,6 +51,9 @@ public record SideFeasibility(
         }
     }
 
+    /** An edge, its height above the plane of the die and how far out it lies at most, mm. */
+    private record Stop(Edge edge, double height, double at) {}
+
     /**
      * Follows the outermost light past each edge: a point of the pupil at X, height Z, and an edge at e, height h, meet the plane of the
      * die at X + (e - X) Z / (Z - h). Of the edges the one that lets least pass counts, of the points of the pupil the one that reaches
@@ -59,28 +63,30 @@ public record SideFeasibility(
         ToDoubleFunction<Vector3D> outward = outward(side);
         double dieZ = die.active().get(0).getZ();
         double lastPixel = most(die.active(), outward);
+        List<Stop> stops = new ArrayList<>();
+        for (Edge edge : Edge.values()) {
+            List<Vector3D> loop = edge.of(opening);
+            stops.add(new Stop(edge, loop.get(0).getZ() - dieZ, most(loop, outward) + placementError));
+        }
         double reach = Double.NEGATIVE_INFINITY;
         Edge limiting = Edge.LAND_NEAR_DETECTOR;
         for (Vector3D point : pupil) {
             double distance = point.getZ() - dieZ;
             double from = outward.applyAsDouble(point);
             double nearest = Double.POSITIVE_INFINITY;
-            Edge stops = Edge.LAND_NEAR_DETECTOR;
-            for (Edge edge : Edge.values()) {
-                List<Vector3D> loop = edge.of(opening);
-                double height = loop.get(0).getZ() - dieZ;
-                double at = most(loop, outward) + placementError;
-                double lands = from + (at - from) * distance / (distance - height);
+            Edge nearestEdge = Edge.LAND_NEAR_DETECTOR;
+            for (Stop stop : stops) {
+                double lands = from + (stop.at - from) * distance / (distance - stop.height);
                 // Edges that coincide, as those of a straight wall, are named by the land.
-                boolean tighter = lands < nearest || (lands == nearest && edge != Edge.DETECTOR_FACE);
+                boolean tighter = lands < nearest || (lands == nearest && stop.edge != Edge.DETECTOR_FACE);
                 if (tighter) {
                     nearest = lands;
-                    stops = edge;
+                    nearestEdge = stop.edge;
                 }
             }
             if (nearest > reach) {
                 reach = nearest;
-                limiting = stops;
+                limiting = nearestEdge;
             }
         }
         double room = most(die.outline(), outward) - lastPixel;

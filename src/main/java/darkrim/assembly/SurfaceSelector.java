@@ -2,25 +2,28 @@ package darkrim.assembly;
 
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.Place;
-import java.util.Collection;
 import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
 /** Applies the patterns of a layout to its surfaces; a pattern that selects nothing becomes a finding. */
 final class SurfaceSelector {
-    private final Set<String> surfaces;
+    private final AssemblyMemory memory;
+    private final List<String> surfaces;
+    private final Set<String> names;
     private final boolean complete;
     private final Findings findings;
 
     /**
+     * @param memory what is known of the last layout
      * @param surfaces names of all surfaces
      * @param complete whether no part is missing: a pattern that selects nothing may otherwise mean one that is
      * @param findings receives what is wrong
      */
-    SurfaceSelector(Collection<String> surfaces, boolean complete, Findings findings) {
-        this.surfaces = Collections.unmodifiableSet(new LinkedHashSet<>(surfaces));
+    SurfaceSelector(AssemblyMemory memory, Set<String> surfaces, boolean complete, Findings findings) {
+        this.memory = memory;
+        this.surfaces = List.copyOf(surfaces);
+        this.names = Collections.unmodifiableSet(surfaces);
         this.complete = complete;
         this.findings = findings;
     }
@@ -55,12 +58,12 @@ final class SurfaceSelector {
      * @throws IllegalArgumentException if the pattern cannot be read
      */
     List<String> matching(String pattern) {
-        return Selection.of(pattern).of(surfaces.stream());
+        return memory.selected(pattern, surfaces);
     }
 
     /** Whether there is a surface of this name. */
     boolean has(String name) {
-        return surfaces.contains(name);
+        return names.contains(name);
     }
 
     private static String shortened(String pattern) {

@@ -126,6 +126,17 @@ public final class Polygon implements Outline {
         into[1] = a * triangles[at + 1] + b * triangles[at + 3] + c * triangles[at + 5];
     }
 
+    /** Whether the other is a polygon with the same corners, to the bit, in the same order. All else follows from the corners. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Polygon polygon && corners.equals(polygon.corners);
+    }
+
+    @Override
+    public int hashCode() {
+        return corners.hashCode();
+    }
+
     private double triangleArea(int piece) {
         int at = 6 * piece;
         return 0.5

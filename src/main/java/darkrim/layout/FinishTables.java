@@ -115,7 +115,7 @@ final class FinishTables {
             error(name.place(), "every BRDF in the file is 0, expected one above 0");
             return Optional.empty();
         }
-        BrdfTable table = new BrdfTable(rows);
+        BrdfTable table = files.table(Fields.text(name), rows);
         warn(table, name.place());
         return Optional.of(new Reflection(0, List.of(), List.of(), List.of(table)));
     }

@@ -2,11 +2,14 @@ package darkrim.layout;
 
 import darkrim.layout.form.Wording;
 import darkrim.layout.mesh.MeshFiles;
+import darkrim.reflection.BrdfRow;
+import darkrim.reflection.BrdfTable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -27,6 +30,9 @@ public final class SideFiles {
     private final String layout;
 
     private final Map<String, byte[]> known = new ConcurrentHashMap<>();
+
+    /** The last table of each file: it takes far longer to make than to compare the rows. */
+    private final Map<String, BrdfTable> tables = new ConcurrentHashMap<>();
 
     private final MeshFiles meshes;
 
@@ -105,6 +111,22 @@ public final class SideFiles {
             known.put(name, content);
         }
         return content;
+    }
+
+    /**
+     * The table of what a file holds.
+     *
+     * @param name its path from the layout's folder
+     * @param rows what was measured; at least one value above 0
+     */
+    BrdfTable table(String name, List<BrdfRow> rows) {
+        BrdfTable last = tables.get(name);
+        if (last != null && last.rows().equals(rows)) {
+            return last;
+        }
+        BrdfTable table = new BrdfTable(rows);
+        tables.put(name, table);
+        return table;
     }
 
     private byte[] readNow(String name) throws Unusable {

@@ -1,6 +1,7 @@
 package darkrim.study;
 
 import darkrim.assembly.Assembly;
+import darkrim.assembly.AssemblyMemory;
 import darkrim.assembly.Feasibility;
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
@@ -77,8 +78,15 @@ public final class Check {
      */
     public static CheckResult of(Layout layout, Findings findings, Effort effort, Plan plan, Watch watch)
             throws UnusableInput {
+        return of(layout, new AssemblyMemory(), findings, effort, plan, watch);
+    }
+
+    /** The same, taking from the last layout what holds for this one. */
+    static CheckResult of(
+            Layout layout, AssemblyMemory memory, Findings findings, Effort effort, Plan plan, Watch watch)
+            throws UnusableInput {
         long start = System.nanoTime();
-        PlacedScene placed = PlacedScene.of(layout, findings, watch);
+        PlacedScene placed = PlacedScene.of(layout, memory, findings, watch);
         Assembly assembly = placed.assembly();
         Scene scene = placed.scene();
         FacetTree tree = placed.tree();

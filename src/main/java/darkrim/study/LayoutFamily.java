@@ -8,6 +8,7 @@ import darkrim.layout.Dimension;
 import darkrim.layout.Layout;
 import darkrim.layout.LayoutReader;
 import darkrim.layout.LayoutReading;
+import darkrim.layout.LayoutText;
 import darkrim.layout.Part;
 import darkrim.layout.SideFiles;
 import darkrim.layout.form.YamlText;
@@ -31,13 +32,16 @@ public final class LayoutFamily {
     private final String name;
     private final byte[] content;
     private final SideFiles files;
+    private final LayoutText text;
     private final Layout written;
     private final List<Finding> warnings;
 
-    private LayoutFamily(String name, byte[] content, SideFiles files, Layout written, List<Finding> warnings) {
+    private LayoutFamily(
+            String name, byte[] content, SideFiles files, LayoutText text, Layout written, List<Finding> warnings) {
         this.name = name;
         this.content = content;
         this.files = files;
+        this.text = text;
         this.written = written;
         this.warnings = List.copyOf(warnings);
     }
@@ -79,9 +83,11 @@ public final class LayoutFamily {
      * @throws UnusableInput if the layout as written has an error
      */
     public static LayoutFamily of(String name, byte[] content, SideFiles files) throws UnusableInput {
-        LayoutReading reading = LayoutReader.read(name, content, Map.of(), files);
+        LayoutText text = new LayoutText(name, content, files);
+        LayoutReading reading = text.read(Map.of());
         throwIfUnusable(reading);
-        return new LayoutFamily(name, content.clone(), files, reading.layout().orElseThrow(), reading.findings());
+        return new LayoutFamily(
+                name, content.clone(), files, text, reading.layout().orElseThrow(), reading.findings());
     }
 
     private static void throwIfUnusable(LayoutReading reading) throws UnusableInput {
@@ -177,7 +183,7 @@ public final class LayoutFamily {
                 throw new IllegalArgumentException("there is no part '" + key + "'");
             }
         });
-        LayoutReading reading = LayoutReader.read(name, content, chosen, files);
+        LayoutReading reading = text.read(chosen);
         findings.addAll(reading.findings());
         findings.throwIfErrors();
         Layout layout = reading.layout().orElseThrow();

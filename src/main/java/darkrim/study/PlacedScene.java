@@ -1,7 +1,7 @@
 package darkrim.study;
 
 import darkrim.assembly.Assembly;
-import darkrim.assembly.Selection;
+import darkrim.assembly.AssemblyMemory;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Layout;
@@ -14,6 +14,7 @@ import darkrim.trace.FacetTree;
 import darkrim.verdict.Demand;
 import darkrim.verdict.Watch;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A layout whose parts stand where they can stand: what proofs and sampling need of it.
@@ -39,22 +40,36 @@ public record PlacedScene(Layout layout, Assembly assembly, Scene scene, FacetTr
      * @throws UnusableInput with everything that is wrong with the layout
      */
     public static PlacedScene of(Layout layout, Findings findings, Watch watch) throws UnusableInput {
-        Assembly assembly = Assembly.of(layout, findings);
+        return of(layout, new AssemblyMemory(), findings, watch);
+    }
+
+    /**
+     * The same, taking from the last layout what holds for this one.
+     *
+     * @param layout the layout
+     * @param memory what is known of the last layout; of this one afterwards
+     * @param findings what is known to be wrong with it; what its parts show is added
+     * @param watch hears how far it is
+     * @throws UnusableInput with everything that is wrong with the layout
+     */
+    static PlacedScene of(Layout layout, AssemblyMemory memory, Findings findings, Watch watch) throws UnusableInput {
+        Assembly assembly = Assembly.of(layout, true, memory, findings);
         findings.throwIfErrors();
         Scene scene = SceneFactory.of(layout, assembly);
         FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
         PartContacts.check(assembly, scene, tree, findings, watch);
         MeshContacts.check(layout, assembly, scene, tree, findings, watch);
         findings.throwIfErrors();
-        return new PlacedScene(layout, assembly, scene, tree, demands(layout, scene));
+        return new PlacedScene(layout, assembly, scene, tree, demands(layout, scene, memory));
     }
 
-    private static List<Demand> demands(Layout layout, Scene scene) {
+    private static List<Demand> demands(Layout layout, Scene scene, AssemblyMemory memory) {
+        List<String> names = scene.surfaces().stream().map(Surface::name).toList();
         return layout.requirements().stream()
                 .map(requirement -> {
-                    Selection selection = Selection.of(requirement.surfaces());
+                    Set<String> selected = Set.copyOf(memory.selected(requirement.surfaces(), names));
                     List<Surface> surfaces = scene.surfaces().stream()
-                            .filter(surface -> selection.selects(surface.name()))
+                            .filter(surface -> selected.contains(surface.name()))
                             .toList();
                     return new Demand(requirement, surfaces);
                 })

@@ -1,5 +1,6 @@
 package darkrim.study;
 
+import darkrim.assembly.AssemblyMemory;
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
@@ -7,22 +8,26 @@ import darkrim.layout.Layout;
 import darkrim.layout.Requirement;
 import darkrim.verdict.Plan;
 import darkrim.verdict.Watch;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentLinkedDeque;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * Checks members of a family of layouts with the same random numbers and the same number of samples, so that what differs between two of them
- * comes from the geometry. A point gives the same bits wherever and whenever it is worked out. Immutable; safe for use by many threads, each
- * point being worked out by the thread that asks.
+ * comes from the geometry. A point gives the same bits wherever and whenever it is worked out: what is kept from point to point saves time
+ * only. Safe for use by many threads, each point being worked out by the thread that asks.
  */
 public final class PointCheck {
     private final LayoutFamily family;
     private final PointSettings settings;
     private final Effort effort;
     private final Plan plan;
+    /** Those not in use; as many as there were points in work at once. */
+    private final Deque<AssemblyMemory> memories = new ConcurrentLinkedDeque<>();
 
     /**
      * @param family the layouts
@@ -104,7 +109,7 @@ public final class PointCheck {
         Findings findings = new Findings();
         try {
             Layout layout = family.with(chosen, moved, findings);
-            CheckResult result = Check.of(layout, findings, effort, plan, Watch.NONE);
+            CheckResult result = check(layout, findings);
             FigureReading reading = new FigureReading(result, settings.margins());
             return new PointResult(
                     chosen,
@@ -141,10 +146,19 @@ public final class PointCheck {
         Findings findings = new Findings();
         try {
             Layout whole = family.with(chosen, moved, findings);
-            CheckResult result = Check.of(whole.withOnly(asked), findings, effort, plan, Watch.NONE);
+            CheckResult result = check(whole.withOnly(asked), findings);
             return RequirementMargin.of(result.judgement().requirements().get(0), result.scene());
         } catch (UnusableInput impossible) {
             return RequirementMargin.impossible(asked, reason(impossible));
+        }
+    }
+
+    private CheckResult check(Layout layout, Findings findings) throws UnusableInput {
+        AssemblyMemory memory = Optional.ofNullable(memories.poll()).orElseGet(AssemblyMemory::new);
+        try {
+            return Check.of(layout, memory, findings, effort, plan, Watch.NONE);
+        } finally {
+            memories.push(memory);
         }
     }
 

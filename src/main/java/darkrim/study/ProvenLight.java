@@ -25,7 +25,9 @@ public final class ProvenLight implements Prover {
     private final FacetTree tree;
     private final DarknessProof proof;
     private final FullyLitProof wholePupil;
-    private final LeastShare leastShare;
+    /** Made when it is first asked for: where the whole pupil is seen it never is. */
+    private Optional<LeastShare> leastShare = Optional.empty();
+
     private final BooleanSupplier stop;
 
     /**
@@ -49,7 +51,6 @@ public final class ProvenLight implements Prover {
         this.tree = tree;
         this.proof = new DarknessProof(scene, tree, darkness, stop);
         this.wholePupil = new FullyLitProof(scene, tree, WHOLE_PUPIL);
-        this.leastShare = new LeastShare(scene, tree);
     }
 
     @Override
@@ -72,8 +73,15 @@ public final class ProvenLight implements Prover {
         if (wholePupil.of(surface).proved()) {
             return Evidence.ExactShare.WHOLE;
         }
-        LeastShare.Bracket found = leastShare.against(surface, share, stop);
+        LeastShare.Bracket found = leastShare().against(surface, share, stop);
         return new Evidence.ExactShare(found.atLeast(), found.atMost(), Optional.of(found.point()));
+    }
+
+    private synchronized LeastShare leastShare() {
+        if (leastShare.isEmpty()) {
+            leastShare = Optional.of(new LeastShare(scene, tree));
+        }
+        return leastShare.get();
     }
 
     @Override

@@ -51,10 +51,11 @@ class ReflectionLawsTest {
             double sum = 0;
             int rings = 2_000;
             int turns = 240;
-            // About the mirror direction, rings narrow toward it: u^3 as radius.
+            // About the mirror direction, rings narrow toward it: u^3 as radius. The last ends where the disc does, or
+            // beyond.
             for (int i = 0; i < rings; i++) {
-                double inner = 2 * cube((double) i / rings);
-                double outer = 2 * cube((i + 1.0) / rings);
+                double inner = (1 + sine) * cube((double) i / rings);
+                double outer = (1 + sine) * cube((i + 1.0) / rings);
                 double radius = Math.sqrt((inner * inner + outer * outer) / 2);
                 for (int j = 0; j < turns; j++) {
                     double turn = 2 * Math.PI * (j + 0.5) / turns;

@@ -15,12 +15,17 @@ public record Reading(double value, double error) {
     /** None, by proof or because nothing can carry light there. */
     public static final Reading NONE = new Reading(0, 0);
 
-    /** A sampled mean. */
+    /** A sampled mean. Where no sample met light its error is that of a single largest sample: no proof that there is none. */
     public static Reading of(Estimate estimate) {
         if (estimate.largest() == 0) {
             return NONE;
         }
-        return estimate.samples() < 2 ? UNKNOWN : new Reading(estimate.mean(), estimate.standardError());
+        if (estimate.samples() < 2) {
+            return UNKNOWN;
+        }
+        return estimate.mean() == 0
+                ? new Reading(0, estimate.largest() / estimate.samples())
+                : new Reading(estimate.mean(), estimate.standardError());
     }
 
     /** Both lights together; their errors are independent. */
@@ -32,6 +37,9 @@ public record Reading(double value, double error) {
     public String words() {
         if (Double.isNaN(value)) {
             return "not measured";
+        }
+        if (value == 0 && error > 0) {
+            return "none found";
         }
         return error == 0 ? Figures.three(value) : Figures.withError(value, error);
     }

@@ -64,7 +64,8 @@ final class BesideDrive {
         two.drag(view, 60, 200, 50, 20, MouseButton.PRIMARY);
         assertThat(Hands.on(() -> left.look().camera().azimuth())).isNotEqualTo(camera.azimuth());
         Hands.pause(300);
-        // The same point stands at the same place of either view; their widths may differ by the one pixel that cannot be halved.
+        // The same point stands at the same place of either view; their widths may differ by the one pixel that cannot
+        // be halved.
         Vector3D corner = Vector3D.of(20, 20, 21);
         Vector3D here = Hands.on(() -> both.viewport().eye().project(corner));
         Vector3D there = Hands.on(() -> beside.viewport().eye().project(corner));

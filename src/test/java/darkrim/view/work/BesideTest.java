@@ -172,6 +172,7 @@ class BesideTest {
                 "",
                 -1,
                 false,
-                "");
+                "",
+                Optional.empty());
     }
 }
