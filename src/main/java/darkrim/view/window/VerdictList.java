@@ -1,6 +1,7 @@
 package darkrim.view.window;
 
 import darkrim.view.work.Facts;
+import darkrim.view.work.Judged;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -35,9 +36,22 @@ final class VerdictList {
         grid.getChildren().clear();
         for (int row = 0; row < now.size(); row++) {
             Facts.RequirementFact requirement = now.get(row);
-            Label margin = new Label((outdated && !requirement.margin().isEmpty() ? "was " : "") + requirement.margin());
+            Label margin = new Label();
+            String words = requirement.margin().isEmpty() ? evidence(facts.orElseThrow(), requirement) : requirement.margin();
+            margin.setText((outdated && !words.isEmpty() ? "was " : "") + words);
+            margin.setWrapText(true);
             margin.getStyleClass().add("note");
             grid.addRow(row, DetailPane.badge(requirement.verdict(), outdated), new Label(requirement.name()), margin);
         }
+    }
+
+    /** What is found of the surface that matters most, with the limit: of reflected light there is no margin in mm. */
+    private static String evidence(Facts facts, Facts.RequirementFact requirement) {
+        return Optional.ofNullable(facts.surfaces().get(requirement.worst())).stream()
+                .flatMap(worst -> worst.judged().stream())
+                .filter(judged -> judged.requirement().equals(requirement.name()))
+                .map(Judged::evidence)
+                .findFirst()
+                .orElse("");
     }
 }

@@ -6,6 +6,7 @@ import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Layout;
 import darkrim.layout.LayoutReader;
 import darkrim.layout.LayoutReading;
+import darkrim.present.Figures;
 import darkrim.study.Check;
 import darkrim.study.Effort;
 import darkrim.study.MarginScope;
@@ -126,7 +127,9 @@ public final class Loader implements AutoCloseable {
             if (now - told >= PAUSE_NANOSECONDS) {
                 told = now;
                 double share = most > 0 ? (double) done / most : -1;
-                post.accept(content -> content.doing(step, share));
+                // 'sampling light, at most' is told with the number to follow.
+                String words = step.endsWith("at most") ? step + " " + Figures.counted(most, "sample") : step;
+                post.accept(content -> content.doing(words, share));
             }
         }
 
