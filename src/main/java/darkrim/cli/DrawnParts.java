@@ -124,12 +124,15 @@ final class DrawnParts {
     boolean isCutAway(Scene scene) {
         Optional<Section> cut = section();
         return cut.isPresent()
-                && shown(scene).stream().mapToObj(scene.surfaces()::get).noneMatch(surface -> isLeft(
-                        scene, surface, cut.get()));
+                && shown(scene).stream()
+                        .mapToObj(scene.surfaces()::get)
+                        .noneMatch(surface -> isLeft(scene, surface, cut.get()));
     }
 
     private static boolean isLeft(Scene scene, Surface surface, Section cut) {
-        for (int corner = 3 * surface.firstFacet(); corner < 3 * (surface.firstFacet() + surface.facetCount()); corner++) {
+        for (int corner = 3 * surface.firstFacet();
+                corner < 3 * (surface.firstFacet() + surface.facetCount());
+                corner++) {
             double place = scene.corner(corner / 3, corner % 3).toArray()[cut.axis()];
             if (cut.keepsLess() ? place < cut.place() : place > cut.place()) {
                 return true;

@@ -143,7 +143,8 @@ final class DetailPane {
     private Node judged(Judged judged, boolean outdated) {
         Label name = new Label(judged.requirement());
         name.getStyleClass().add("strong");
-        VBox entry = new VBox(2, new HBox(6, badge(judged.verdict(), outdated), name), ToolStrip.label(judged.evidence()));
+        VBox entry =
+                new VBox(2, new HBox(6, badge(judged.verdict(), outdated), name), ToolStrip.label(judged.evidence()));
         if (!judged.margin().isEmpty()) {
             entry.getChildren().add(ToolStrip.label("margin " + judged.margin()));
         }

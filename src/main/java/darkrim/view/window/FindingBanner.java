@@ -63,7 +63,9 @@ final class FindingBanner {
             box.getChildren().add(line(content.note(), "finding"));
         }
         List<String> warnings = content.facts().map(Facts::warnings).orElse(List.of());
-        warnings.stream().limit(MOST_WARNINGS).forEach(warning -> box.getChildren().add(line(warning, "finding")));
+        warnings.stream()
+                .limit(MOST_WARNINGS)
+                .forEach(warning -> box.getChildren().add(line(warning, "finding")));
         if (warnings.size() > MOST_WARNINGS) {
             String more = Figures.counted(warnings.size() - MOST_WARNINGS, "more warning");
             box.getChildren().add(line("and " + more + ", see the page Findings with no face selected", "finding"));

@@ -94,7 +94,8 @@ final class Picture {
         g.fillText(DetailPane.title(stage), 12, 6, size.width() - 24);
         g.setFont(Font.font("System", 12));
         String verdict = content.facts()
-                .map(facts -> (facts.isOutdated() ? "was " : "") + facts.verdict().name().toLowerCase(Locale.ROOT) + ", " + facts.words()
+                .map(facts -> (facts.isOutdated() ? "was " : "")
+                        + facts.verdict().name().toLowerCase(Locale.ROOT) + ", " + facts.words()
                         + (facts.warnings().isEmpty()
                                 ? ""
                                 : ", " + Figures.counted(facts.warnings().size(), "warning")))

@@ -39,7 +39,8 @@ final class PictureDialog {
             dialog = new TextInputDialog(typed.get());
             dialog.initOwner(owner);
             dialog.setTitle("Save picture");
-            dialog.setHeaderText("'" + typed.get().strip() + "' cannot be the size of a picture: expected " + PictureSize.EXPECTED);
+            dialog.setHeaderText(
+                    "'" + typed.get().strip() + "' cannot be the size of a picture: expected " + PictureSize.EXPECTED);
             typed = dialog.showAndWait();
         }
         Optional<PictureSize> size = typed.flatMap(PictureSize::of);

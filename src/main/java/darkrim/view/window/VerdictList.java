@@ -37,7 +37,8 @@ final class VerdictList {
         for (int row = 0; row < now.size(); row++) {
             Facts.RequirementFact requirement = now.get(row);
             Label margin = new Label();
-            String words = requirement.margin().isEmpty() ? evidence(facts.orElseThrow(), requirement) : requirement.margin();
+            String words =
+                    requirement.margin().isEmpty() ? evidence(facts.orElseThrow(), requirement) : requirement.margin();
             margin.setText((outdated && !words.isEmpty() ? "was " : "") + words);
             margin.setWrapText(true);
             margin.getStyleClass().add("note");

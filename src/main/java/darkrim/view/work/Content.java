@@ -106,7 +106,8 @@ public record Content(
     public Content mapped(List<SurfaceMap> finer) {
         Map<String, SurfaceMap> all = new HashMap<>(maps);
         finer.stream()
-                .filter(map -> stage.filter(shown -> map.cells().isOf(shown.scene())).isPresent())
+                .filter(map ->
+                        stage.filter(shown -> map.cells().isOf(shown.scene())).isPresent())
                 .forEach(map -> all.put(map.cells().surface().name(), map));
         return new Content(stage, facts, all, ways, errors, activity, progress, moving, note, seen);
     }

@@ -63,7 +63,8 @@ public final class MapMaker implements AutoCloseable {
                 scene.surface(name)
                         .filter(surface -> SurfaceCells.isFlat(scene, surface) || surface.facetCount() <= MOST_FACETS)
                         .ifPresent(surface -> maps.add(
-                                before.containsKey(name) && before.get(name).cells().isOf(scene)
+                                before.containsKey(name)
+                                                && before.get(name).cells().isOf(scene)
                                         ? before.get(name)
                                         : sampling.unsampled(SurfaceCells.of(scene, surface, ALONG))));
             }

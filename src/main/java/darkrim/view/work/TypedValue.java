@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 
 /** The value of a dimension as it is typed: a number with or without its unit. */
 public final class TypedValue {
-    private static final Pattern FORM = Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,4})?)\\s*([a-z]*)");
+    private static final Pattern FORM =
+            Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,4})?)\\s*([a-z]*)");
 
     private TypedValue() {}
 
@@ -20,7 +21,8 @@ public final class TypedValue {
      */
     public static Optional<Double> of(String text, Quantity kind) {
         Matcher matcher = FORM.matcher(text.strip());
-        if (!matcher.matches() || !(matcher.group(2).isEmpty() || matcher.group(2).equals(unit(kind)))) {
+        if (!matcher.matches()
+                || !(matcher.group(2).isEmpty() || matcher.group(2).equals(unit(kind)))) {
             return Optional.empty();
         }
         double value = Double.parseDouble(matcher.group(1));

@@ -90,7 +90,8 @@ class ExampleRayTest {
                 .orElseThrow();
         Vector3D in = ray.get(1).subtract(ray.get(0)).normalize();
         Vector3D out = ray.get(2).subtract(ray.get(1)).normalize();
-        // By the law of reflection the change of direction is along the normal, which for the tube lies across its axis.
+        // By the law of reflection the change of direction is along the normal, which for the tube lies across its
+        // axis.
         assertThat(out.getZ()).isCloseTo(in.getZ(), within(1e-9));
         Vector3D normal = out.subtract(in).normalize();
         assertThat(out.dot(normal)).isCloseTo(-in.dot(normal), within(1e-9));

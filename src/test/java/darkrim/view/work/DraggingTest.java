@@ -63,7 +63,12 @@ class DraggingTest {
     }
 
     private static double opening(Content content) {
-        return content.stage().orElseThrow().layout().dimensions().get("opening").value();
+        return content.stage()
+                .orElseThrow()
+                .layout()
+                .dimensions()
+                .get("opening")
+                .value();
     }
 
     @Test
@@ -90,7 +95,9 @@ class DraggingTest {
                 dragging.move("opening", 14);
                 assertThat(content.moving()).isTrue();
                 assertThat(content.facts().orElseThrow().isOutdated()).isTrue();
-                assertThat(content.facts().orElseThrow().words()).startsWith("reckoning").contains("opening = 12 mm");
+                assertThat(content.facts().orElseThrow().words())
+                        .startsWith("reckoning")
+                        .contains("opening = 12 mm");
                 assertThat(opening(content)).isEqualTo(12);
             } finally {
                 lock.unlock();
@@ -138,8 +145,7 @@ class DraggingTest {
         MapSampling sampling = new MapSampling(after.scene(), after.tree(), 1, List.of());
         try (Workers workers = new Workers(1)) {
             Assertions.assertThatIllegalArgumentException()
-                    .isThrownBy(() ->
-                            sampling.refined(List.of(map), new MapSampling.Round(1, 0), workers, Watch.NONE));
+                    .isThrownBy(() -> sampling.refined(List.of(map), new MapSampling.Round(1, 0), workers, Watch.NONE));
         }
     }
 
@@ -159,7 +165,8 @@ class DraggingTest {
         Effort effort = new Effort(1, Optional.empty(), Optional.of(2_000L));
         try (Loader loader = new Loader(file, effort, this::post)) {
             loader.load(Optional.empty());
-            Content shown = await(now -> now.facts().isPresent() && now.activity().isEmpty());
+            Content shown =
+                    await(now -> now.facts().isPresent() && now.activity().isEmpty());
             assertThat(shown.facts().orElseThrow().warnings())
                     .anyMatch(words -> words.contains("plate.yaml:") && words.contains("rod") && words.contains("lid"));
         }

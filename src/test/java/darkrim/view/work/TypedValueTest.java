@@ -15,7 +15,8 @@ class TypedValueTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "NaN", "Infinity", "-Infinity", "1e400", "0x10", "38.2 cm", "38.2 deg", "1,5", "1d", "."})
+    @ValueSource(
+            strings = {"", "NaN", "Infinity", "-Infinity", "1e400", "0x10", "38.2 cm", "38.2 deg", "1,5", "1d", "."})
     void anythingElseIsRefused(String text) {
         assertThat(TypedValue.of(text, Quantity.LENGTH)).isEmpty();
     }
