@@ -214,6 +214,8 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
                 .ifPresent(problems::add);
         if (problems.isEmpty() && parts.shown(scene).isEmpty()) {
             problems.add("--only and --hide leave nothing to draw");
+        } else if (problems.isEmpty() && parts.isCutAway(scene)) {
+            problems.add("--section cuts all parts away that would be drawn");
         }
         return problems;
     }

@@ -120,6 +120,27 @@ final class DrawnParts {
         return Optional.ofNullable(section).map(plane -> Section.towards(plane.axis(), plane.place(), from));
     }
 
+    /** Whether the section leaves nothing of what is drawn. */
+    boolean isCutAway(Scene scene) {
+        Optional<Section> cut = section();
+        return cut.isPresent()
+                && shown(scene).stream()
+                        .mapToObj(scene.surfaces()::get)
+                        .noneMatch(surface -> isLeft(scene, surface, cut.get()));
+    }
+
+    private static boolean isLeft(Scene scene, Surface surface, Section cut) {
+        for (int corner = 3 * surface.firstFacet();
+                corner < 3 * (surface.firstFacet() + surface.facetCount());
+                corner++) {
+            double place = scene.corner(corner / 3, corner % 3).toArray()[cut.axis()];
+            if (cut.keepsLess() ? place < cut.place() : place > cut.place()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /**
      * From where they are looked at.
      *

@@ -1,7 +1,5 @@
 package darkrim.present;
 
-import darkrim.assembly.Feasibility;
-import darkrim.diagnostic.Finding;
 import darkrim.layout.Layout;
 import darkrim.study.CheckResult;
 import darkrim.verdict.Evidence;
@@ -9,18 +7,10 @@ import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What was checked, with what, and the verdict in a sentence. */
 final class HeadSection {
-    /** Openings that are named in the head. */
-    private static final Rows OPENINGS = new Rows(2);
-
-    /** Warnings about meshes that a verdict may hang on. */
-    private static final Set<String> LEAKS = Set.of("mesh-open", "mesh-flaw", "mesh-self-crossing", "narrow-gap");
-
     private HeadSection() {}
 
     static void write(Page page, CheckResult result, String version, Ink ink) {
@@ -32,8 +22,7 @@ final class HeadSection {
         Page sentence = new Page();
         sentence.paragraph(verdict + ": " + words);
         page.block(ink.word(result.judgement().verdict()) + sentence.text().substring(verdict.length()));
-        infeasible(result).ifPresent(page::paragraph);
-        leaks(result).ifPresent(page::paragraph);
+        HeadCautions.of(result).forEach(page::paragraph);
         page.space();
         page.line("file     " + LayoutWords.file(layout));
         LayoutWords.meshes(layout).forEach(page::line);
@@ -42,39 +31,6 @@ final class HeadSection {
         new Values(result)
                 .unit()
                 .ifPresent(unit -> page.line("light    relative irradiance 1 is " + Figures.three(unit) + " W/m2"));
-    }
-
-    /** A verdict is about the drawn positions; the feasibility line counts the placement error too and may speak against it. */
-    private static Optional<String> infeasible(CheckResult result) {
-        List<Feasibility> failing =
-                result.feasibility().stream().filter(Feasibility::fails).toList();
-        if (failing.isEmpty()) {
-            return Optional.empty();
-        }
-        double error = failing.get(0).placementError();
-        List<Feasibility> named = OPENINGS.shown(failing);
-        String names = named.stream().map(line -> Printable.of(line.opening())).collect(Collectors.joining(", "));
-        int more = OPENINGS.left(failing);
-        return Optional.of(
-                "CAUTION: the feasibility of " + names + (more > 0 ? " and " + more + " more" : "") + " fails "
-                        + (error > 0
-                                ? "with the placement error of " + Figures.length(error)
-                                        + " mm; the verdict is for the parts exactly where they are drawn."
-                                : "even without placement error; the verdict covers only what the requirements ask."));
-    }
-
-    /** Open or crossing meshes and gaps: what the proofs say of the facets need not hold for what will be built. */
-    private static Optional<String> leaks(CheckResult result) {
-        List<Finding> found = result.warnings().stream()
-                .filter(warning -> LEAKS.contains(warning.code()))
-                .toList();
-        if (found.isEmpty()) {
-            return Optional.empty();
-        }
-        int more = found.size() - 1;
-        return Optional.of("CAUTION: light may leak, or be stopped by what is not there. "
-                + Printable.of(found.get(0).message()) + "."
-                + (more > 0 ? " " + Figures.counted(more, "more such warning") + " below." : ""));
     }
 
     /** Whether all that is not decided of a requirement is a matter of proofs, in which no sample takes part. */

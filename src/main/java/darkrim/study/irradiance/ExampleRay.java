@@ -67,7 +67,8 @@ public final class ExampleRay {
         for (int i = 0; i < TRIES && found < FOUND; i++) {
             arrival.draw(random);
             Vector3D onPupil = onPupil(random);
-            boolean there = mirror ? reflection.image(via, arrival, onPupil) : reflection.draw(random);
+            reflection.draw(random);
+            boolean there = !mirror || reflection.image(arrival, onPupil);
             double carried = there ? carried(arrival, reflection, onPupil, part) : 0;
             if (carried > 0) {
                 found++;
@@ -142,7 +143,7 @@ public final class ExampleRay {
             this.surface = surface;
         }
 
-        boolean draw(UniformRandomProvider random) {
+        void draw(UniformRandomProvider random) {
             double left = random.nextDouble() * surface.area();
             facet = surface.firstFacet();
             while (facet < surface.firstFacet() + surface.facetCount() - 1 && left > scene.facetArea(facet)) {
@@ -151,13 +152,16 @@ public final class ExampleRay {
             }
             double root = Math.sqrt(random.nextDouble());
             place(1 - root, root * random.nextDouble());
-            return true;
         }
 
-        /** Goes to where a mirror shows the pupil to another place; false where it does not. */
-        boolean image(Surface via, Spot from, Vector3D onPupil) {
-            Vector3D across = scene.normal(via.firstFacet());
-            double behind = across.dot(onPupil.subtract(scene.corner(via.firstFacet(), 0)));
+        /**
+         * Goes to where the plane of the facet that was drawn shows the pupil to another place as a mirror; false where it does not. Each facet of
+         * a curved mirror has an image of its own.
+         */
+        boolean image(Spot from, Vector3D onPupil) {
+            int plane = scene.plane(facet);
+            Vector3D across = scene.normal(facet);
+            double behind = across.dot(onPupil.subtract(scene.corner(facet, 0)));
             Vector3D way = onPupil.subtract(across.multiply(2 * behind)).subtract(from.point);
             ray.set(
                     from.point.getX(),
@@ -169,7 +173,9 @@ public final class ExampleRay {
                     1,
                     scene.plane(from.facet));
             facet = tree.nearest(ray);
-            if (facet < 0 || scene.surfaceMet(facet, way.getX(), way.getY(), way.getZ()) != via.index()) {
+            if (facet < 0
+                    || scene.plane(facet) != plane
+                    || scene.surfaceMet(facet, way.getX(), way.getY(), way.getZ()) != surface.index()) {
                 return false;
             }
             place(ray.weightA(), ray.weightB());

@@ -24,6 +24,7 @@ public final class MapSampling {
     /** Cells that one task works through. */
     private static final int CELLS = 32;
 
+    private final Scene scene;
     private final Transport transport;
     private final Set<Surface> dark;
 
@@ -42,6 +43,7 @@ public final class MapSampling {
      * @param dark surfaces that are proved to get no direct light: it is not looked for there, nor what they might reflect
      */
     public MapSampling(Scene scene, FacetTree tree, long seed, Collection<Surface> dark) {
+        this.scene = scene;
         this.transport = new Transport(scene, tree, seed).knowingDark(dark);
         this.dark = Set.copyOf(dark);
     }
@@ -58,8 +60,12 @@ public final class MapSampling {
      * @param round how many samples
      * @param workers who does the work
      * @param watch hears how far it is, in maps, and may stop it
+     * @throws IllegalArgumentException if a map is of another scene: samples of two would be mixed
      */
     public List<SurfaceMap> refined(List<SurfaceMap> maps, Round round, Workers workers, Watch watch) {
+        if (!maps.stream().allMatch(map -> map.cells().isOf(scene))) {
+            throw new IllegalArgumentException("a map is of another scene");
+        }
         List<SurfaceMap> finer = new ArrayList<>();
         for (SurfaceMap map : maps) {
             watch.progress("mapping", finer.size(), maps.size());

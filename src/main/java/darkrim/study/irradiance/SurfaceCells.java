@@ -58,6 +58,11 @@ public final class SurfaceCells {
         return new SurfaceCells(scene, surface, Optional.of(grid), false, new GridClip(scene, surface, grid).cells());
     }
 
+    /** Whether these are cells of a surface of this very scene; one with the same names may be another position of it. */
+    public boolean isOf(Scene other) {
+        return scene == other;
+    }
+
     /** The whole surface as one cell. */
     public static SurfaceCells whole(Scene scene, Surface surface) {
         return new SurfaceCells(scene, surface, Optional.empty(), true, List.of(facetPieces(surface)));

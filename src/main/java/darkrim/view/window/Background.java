@@ -30,7 +30,10 @@ final class Background implements AutoCloseable {
 
     private void follow() {
         if (model.content().moving()) {
-            // Maps and ways wait until the dimension rests.
+            // Maps and ways wait until the dimension rests; those of the position that is left are of no use any more.
+            maps.stop();
+            ways.stop();
+            stage = Optional.empty();
             return;
         }
         boolean newLayout = !model.content().stage().equals(stage);

@@ -100,7 +100,11 @@ final class DetailPane {
             box.getChildren().add(ToolStrip.label(facts.isPresent() ? "No values for this face." : "Not checked yet."));
         } else {
             box.getChildren().add(note("relative irradiance, mean over the face, +- standard error"));
-            known.judged().forEach(judged -> box.getChildren().add(judged(judged)));
+            boolean outdated = facts.orElseThrow().isOutdated();
+            if (outdated) {
+                box.getChildren().add(note(facts.get().words()));
+            }
+            known.judged().forEach(judged -> box.getChildren().add(judged(judged, outdated)));
             if (known.judged().isEmpty()) {
                 box.getChildren().add(note("No requirement is about this face."));
             }
@@ -136,10 +140,11 @@ final class DetailPane {
         }
     }
 
-    private Node judged(Judged judged) {
+    private Node judged(Judged judged, boolean outdated) {
         Label name = new Label(judged.requirement());
         name.getStyleClass().add("strong");
-        VBox entry = new VBox(2, new HBox(6, badge(judged.verdict()), name), ToolStrip.label(judged.evidence()));
+        VBox entry =
+                new VBox(2, new HBox(6, badge(judged.verdict(), outdated), name), ToolStrip.label(judged.evidence()));
         if (!judged.margin().isEmpty()) {
             entry.getChildren().add(ToolStrip.label("margin " + judged.margin()));
         }
@@ -154,12 +159,15 @@ final class DetailPane {
             box.getChildren().add(ToolStrip.label("Values and verdicts follow when the check has found them."));
             return;
         }
-        HBox whole = new HBox(6, badge(facts.get().verdict()), new Label("all requirements"));
-        box.getChildren().addAll(whole, note(facts.get().source()), heading("Requirements"));
+        boolean outdated = facts.get().isOutdated();
+        HBox whole = new HBox(6, badge(facts.get().verdict(), outdated), new Label("all requirements"));
+        box.getChildren().addAll(whole, note(facts.get().words()));
+        warnings(facts.get());
+        box.getChildren().add(heading("Requirements"));
         for (Facts.RequirementFact requirement : facts.get().requirements()) {
             Label name = new Label(requirement.name());
             name.getStyleClass().add("strong");
-            VBox entry = new VBox(2, new HBox(6, badge(requirement.verdict()), name));
+            VBox entry = new VBox(2, new HBox(6, badge(requirement.verdict(), outdated), name));
             if (!requirement.margin().isEmpty()) {
                 entry.getChildren().add(ToolStrip.label("least margin " + requirement.margin()));
             }
@@ -188,6 +196,28 @@ final class DetailPane {
         badge.getStyleClass().addAll("badge", "badge-" + mark.word());
         badge.setMinWidth(Region.USE_PREF_SIZE);
         return badge;
+    }
+
+    /** The same, marked where it is of another position of the dimensions than the one that is asked for. */
+    static Label badge(Verdict verdict, boolean isOutdated) {
+        Label badge = badge(verdict);
+        if (isOutdated) {
+            badge.setText("WAS " + badge.getText());
+            badge.getStyleClass().add("badge-outdated");
+        }
+        return badge;
+    }
+
+    /** Warnings of a check, so that no verdict stands without them. */
+    private void warnings(Facts facts) {
+        if (!facts.warnings().isEmpty()) {
+            box.getChildren().add(heading(Figures.counted(facts.warnings().size(), "warning")));
+            for (String warning : facts.warnings()) {
+                Label words = ToolStrip.label(warning);
+                words.getStyleClass().add("warning");
+                box.getChildren().add(words);
+            }
+        }
     }
 
     private static Label heading(String text) {

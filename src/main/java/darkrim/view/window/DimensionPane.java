@@ -8,6 +8,7 @@ import darkrim.view.parts.Stage;
 import darkrim.view.work.Dragging;
 import darkrim.view.work.Facts;
 import darkrim.view.work.Loader;
+import darkrim.view.work.TypedValue;
 import darkrim.view.work.ViewModel;
 import java.util.HashMap;
 import java.util.Map;
@@ -93,7 +94,7 @@ final class DimensionPane {
                 written.isEmpty()
                         ? "This layout names no dimensions; put some under 'dimensions' to drag them."
                         : moved
-                                ? model.content().facts().map(Facts::source).orElse("")
+                                ? model.content().facts().map(Facts::words).orElse("")
                                 : "Drag a dimension: verdicts and margins follow at once, reflected light a little later.");
     }
 
@@ -140,13 +141,17 @@ final class DimensionPane {
                 move(dimension.name(), value);
             }
         });
-        field.setOnAction(event -> typed(dimension, slider, field));
+        Label wrong = ToolStrip.label("");
+        wrong.getStyleClass().add("warning");
+        wrong.setVisible(false);
+        wrong.setManaged(false);
+        field.setOnAction(event -> typed(dimension, slider, field, wrong));
         Label name = new Label(dimension.name());
         name.getStyleClass().add("strong");
         name.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(name, Priority.ALWAYS);
         HBox row = new HBox(6, name, field, new Label(unit.strip()));
-        VBox entry = new VBox(2, row, slider);
+        VBox entry = new VBox(2, row, slider, wrong);
         if (isFormula(dimension)) {
             Label formula = ToolStrip.label("in the file: " + dimension.text());
             formula.getStyleClass().add("note");
@@ -168,21 +173,25 @@ final class DimensionPane {
         return Math.round(value / step) * step;
     }
 
-    private void typed(Dimension dimension, Slider slider, TextField field) {
-        try {
-            double value = Double.parseDouble(field.getText().strip());
-            field.getStyleClass().remove("wrong");
-            following = true;
-            slider.setMin(Math.min(slider.getMin(), value));
-            slider.setMax(Math.max(slider.getMax(), value));
-            slider.setValue(value);
-            following = false;
-            move(dimension.name(), value);
-        } catch (NumberFormatException notANumber) {
-            if (!field.getStyleClass().contains("wrong")) {
-                field.getStyleClass().add("wrong");
-            }
-        }
+    private void typed(Dimension dimension, Slider slider, TextField field, Label wrong) {
+        Optional<Double> typed = TypedValue.of(field.getText(), dimension.kind());
+        field.getStyleClass().remove("wrong");
+        typed.ifPresentOrElse(
+                value -> {
+                    wrong.setText("");
+                    following = true;
+                    slider.setMin(Math.min(slider.getMin(), value));
+                    slider.setMax(Math.max(slider.getMax(), value));
+                    slider.setValue(value);
+                    following = false;
+                    move(dimension.name(), value);
+                },
+                () -> {
+                    field.getStyleClass().add("wrong");
+                    wrong.setText("expected " + TypedValue.expected(dimension.kind()) + "; nothing was changed");
+                });
+        wrong.setVisible(!wrong.getText().isEmpty());
+        wrong.setManaged(wrong.isVisible());
     }
 
     private void move(String name, double value) {

@@ -203,7 +203,9 @@ final class Overlay {
         g.strokeLine(from.getX(), from.getY(), to.getX(), to.getY());
         String words = look.ruler().words();
         double width = 8.0 * words.length() * 0.86;
-        double x = Math.max(width / 2 + 4, Math.min(eye.width() - width / 2 - 4, (from.getX() + to.getX()) / 2));
+        // Beside the scale, not under it.
+        double right = eye.width() - (look.light() == Light.NONE ? 4 : ScaleBar.WIDTH + 18);
+        double x = Math.max(width / 2 + 4, Math.min(right - width / 2, (from.getX() + to.getX()) / 2));
         double y = Math.max(16, Math.min(eye.height() - 16, (from.getY() + to.getY()) / 2 - 18));
         plate(g, words, x, y, width);
     }

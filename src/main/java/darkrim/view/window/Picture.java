@@ -1,5 +1,6 @@
 package darkrim.view.window;
 
+import darkrim.present.Figures;
 import darkrim.present.picture.ColourScale;
 import darkrim.view.files.Pixels;
 import darkrim.view.look.Look;
@@ -93,7 +94,11 @@ final class Picture {
         g.fillText(DetailPane.title(stage), 12, 6, size.width() - 24);
         g.setFont(Font.font("System", 12));
         String verdict = content.facts()
-                .map(facts -> facts.verdict().name().toLowerCase(Locale.ROOT) + ", " + facts.source())
+                .map(facts -> (facts.isOutdated() ? "was " : "")
+                        + facts.verdict().name().toLowerCase(Locale.ROOT) + ", " + facts.words()
+                        + (facts.warnings().isEmpty()
+                                ? ""
+                                : ", " + Figures.counted(facts.warnings().size(), "warning")))
                 .orElse("not checked");
         g.fillText(date + "   " + stage.layout().source().name() + "   verdict: " + verdict, 12, 26, size.width() - 24);
     }

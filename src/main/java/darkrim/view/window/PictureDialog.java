@@ -34,7 +34,16 @@ final class PictureDialog {
         dialog.initOwner(owner);
         dialog.setTitle("Save picture");
         dialog.setHeaderText("Size in pixels, width x height");
-        Optional<PictureSize> size = dialog.showAndWait().flatMap(PictureSize::of);
+        Optional<String> typed = dialog.showAndWait();
+        while (typed.isPresent() && PictureSize.of(typed.get()).isEmpty()) {
+            dialog = new TextInputDialog(typed.get());
+            dialog.initOwner(owner);
+            dialog.setTitle("Save picture");
+            dialog.setHeaderText(
+                    "'" + typed.get().strip() + "' cannot be the size of a picture: expected " + PictureSize.EXPECTED);
+            typed = dialog.showAndWait();
+        }
+        Optional<PictureSize> size = typed.flatMap(PictureSize::of);
         if (size.isEmpty()) {
             return;
         }

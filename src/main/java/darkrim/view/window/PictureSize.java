@@ -11,6 +11,9 @@ import java.util.regex.Pattern;
  * @param height height, 240 to 8000
  */
 record PictureSize(int width, int height) {
+    /** What a size must be, in words. */
+    static final String EXPECTED = "width x height in pixels, 320 to 8000 by 240 to 8000, such as 1600x1000";
+
     private static final Pattern FORM = Pattern.compile("\\s*(\\d{1,5})\\s*[xX*]\\s*(\\d{1,5})\\s*");
     private static final int MOST = 8000;
 

@@ -51,10 +51,9 @@ final class SideTitle {
         name.getStyleClass().add("strong");
         head.getChildren().setAll(name);
         content.facts()
-                .map(Facts::verdict)
-                .ifPresent(verdict -> head.getChildren().add(0, DetailPane.badge(verdict)));
+                .ifPresent(known -> head.getChildren().add(0, DetailPane.badge(known.verdict(), known.isOutdated())));
         String state = content.activity().isEmpty()
-                ? content.facts().map(Facts::source).orElse("not checked")
+                ? content.facts().map(Facts::words).orElse("not checked")
                 : content.activity();
         below.setText(file + ", " + state);
     }

@@ -1,6 +1,6 @@
 package darkrim.view.window;
 
-import darkrim.verdict.Verdict;
+import darkrim.present.Figures;
 import darkrim.view.work.Content;
 import darkrim.view.work.Facts;
 import darkrim.view.work.ViewModel;
@@ -9,6 +9,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -21,7 +22,7 @@ final class StatusLine {
     private final Label activity = new Label();
     private final ProgressBar progress = new ProgressBar();
     private final HBox row = new HBox(12, verdict, under, activity, progress);
-    private Optional<Verdict> shown = Optional.empty();
+    private Optional<Facts> shown = Optional.empty();
 
     StatusLine(ViewModel model) {
         this.model = model;
@@ -52,11 +53,19 @@ final class StatusLine {
         Content content = model.content();
         verdict.setVisible(model.partner().isEmpty());
         verdict.setManaged(verdict.isVisible());
-        Optional<Verdict> found = content.facts().map(Facts::verdict);
+        Optional<Facts> found = content.facts();
         if (!found.equals(shown) || verdict.getChildren().isEmpty()) {
             shown = found;
             verdict.getChildren().clear();
-            found.ifPresent(word -> verdict.getChildren().add(DetailPane.badge(word)));
+            found.ifPresent(known -> {
+                verdict.getChildren().add(DetailPane.badge(known.verdict(), known.isOutdated()));
+                if (!known.warnings().isEmpty()) {
+                    Label warnings = new Label(Figures.counted(known.warnings().size(), "warning"));
+                    warnings.getStyleClass().add("warning");
+                    warnings.setTooltip(new Tooltip(String.join("\n", known.warnings())));
+                    verdict.getChildren().add(warnings);
+                }
+            });
             if (found.isEmpty()) {
                 verdict.getChildren().add(new Label("no verdict yet"));
             }

@@ -1,6 +1,7 @@
 package darkrim.view.window;
 
 import darkrim.view.work.Facts;
+import darkrim.view.work.Judged;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -11,6 +12,7 @@ import javafx.scene.layout.GridPane;
 final class VerdictList {
     private final GridPane grid = new GridPane();
     private List<Facts.RequirementFact> shown = List.of();
+    private boolean shownOutdated;
 
     VerdictList() {
         grid.setId("verdicts");
@@ -25,16 +27,32 @@ final class VerdictList {
     /** Shows what is known now. */
     void show(Optional<Facts> facts) {
         List<Facts.RequirementFact> now = facts.map(Facts::requirements).orElse(List.of());
-        if (now.equals(shown)) {
+        boolean outdated = facts.filter(Facts::isOutdated).isPresent();
+        if (now.equals(shown) && outdated == shownOutdated) {
             return;
         }
         shown = now;
+        shownOutdated = outdated;
         grid.getChildren().clear();
         for (int row = 0; row < now.size(); row++) {
             Facts.RequirementFact requirement = now.get(row);
-            Label margin = new Label(requirement.margin());
+            Label margin = new Label();
+            String words =
+                    requirement.margin().isEmpty() ? evidence(facts.orElseThrow(), requirement) : requirement.margin();
+            margin.setText((outdated && !words.isEmpty() ? "was " : "") + words);
+            margin.setWrapText(true);
             margin.getStyleClass().add("note");
-            grid.addRow(row, DetailPane.badge(requirement.verdict()), new Label(requirement.name()), margin);
+            grid.addRow(row, DetailPane.badge(requirement.verdict(), outdated), new Label(requirement.name()), margin);
         }
+    }
+
+    /** What is found of the surface that matters most, with the limit: of reflected light there is no margin in mm. */
+    private static String evidence(Facts facts, Facts.RequirementFact requirement) {
+        return Optional.ofNullable(facts.surfaces().get(requirement.worst())).stream()
+                .flatMap(worst -> worst.judged().stream())
+                .filter(judged -> judged.requirement().equals(requirement.name()))
+                .map(Judged::evidence)
+                .findFirst()
+                .orElse("");
     }
 }

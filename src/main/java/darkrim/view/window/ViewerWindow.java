@@ -32,6 +32,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 public final class ViewerWindow {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
+    private static final double LEAST_WIDTH = 800;
+    private static final double LEAST_HEIGHT = 500;
 
     private final Path layout;
     private final Memory memory;
@@ -111,6 +113,8 @@ public final class ViewerWindow {
         shortcut(scene, KeyCode.C, details::copy);
         scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F1), () -> new KeyHelp(stage, keys).show());
         stage.setScene(scene);
+        stage.setMinWidth(LEAST_WIDTH);
+        stage.setMinHeight(LEAST_HEIGHT);
         stage.setTitle(layout.getFileName() + " - Darkrim");
         place();
         model.onEitherContent(this::begin);
@@ -148,7 +152,10 @@ public final class ViewerWindow {
         Optional<Memory.Window> before = memory.recall(layout);
         before.ifPresent(window -> {
             Rectangle2D wanted = new Rectangle2D(
-                    window.x(), window.y(), Math.max(400, window.width()), Math.max(300, window.height()));
+                    window.x(),
+                    window.y(),
+                    Math.max(LEAST_WIDTH, window.width()),
+                    Math.max(LEAST_HEIGHT, window.height()));
             boolean visible = Screen.getScreens().stream()
                     .anyMatch(
                             screen -> screen.getVisualBounds().contains(wanted.getMinX() + 50, wanted.getMinY() + 20));

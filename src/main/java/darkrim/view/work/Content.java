@@ -64,7 +64,7 @@ public record Content(
                 List.of(),
                 activity,
                 progress,
-                moving,
+                false,
                 note,
                 seen);
     }
@@ -85,26 +85,44 @@ public record Content(
                 seen);
     }
 
+    /** A dimension leaves the position that is shown: what is known of it is marked, until the new one is. */
+    Content leaving() {
+        Optional<Facts> before = facts.map(known -> known.outdated("reckoning… what is shown is of before"));
+        return new Content(stage, before, maps, ways, errors, activity, progress, true, note, seen);
+    }
+
+    /** A position that cannot be shown; what is shown stays marked as of another. */
+    Content impossible(String why, boolean more) {
+        Optional<Facts> before = facts.map(known -> known.outdated("not of this value, which is not possible"));
+        return new Content(stage, before, maps, ways, errors, "", -1, more, why, seen);
+    }
+
     /** The same layout with what is known of its light. */
     public Content with(Facts other) {
         return new Content(stage, Optional.of(other), maps, ways, errors, activity, progress, moving, note, seen);
     }
 
-    /** With maps that are new, or finer than before. */
+    /** With maps that are new, or finer than before; those of another layout, or another position of it, are left out. */
     public Content mapped(List<SurfaceMap> finer) {
         Map<String, SurfaceMap> all = new HashMap<>(maps);
-        finer.forEach(map -> all.put(map.cells().surface().name(), map));
+        finer.stream()
+                .filter(map ->
+                        stage.filter(shown -> map.cells().isOf(shown.scene())).isPresent())
+                .forEach(map -> all.put(map.cells().surface().name(), map));
         return new Content(stage, facts, all, ways, errors, activity, progress, moving, note, seen);
     }
 
-    /** With other ways of light. */
-    public Content following(List<Way> others) {
+    /** With other ways of light; those in another layout, or another position of it, are left out. */
+    public Content following(Stage in, List<Way> others) {
+        if (stage.filter(shown -> shown.scene() == in.scene()).isEmpty()) {
+            return this;
+        }
         return new Content(stage, facts, maps, others, errors, activity, progress, moving, note, seen);
     }
 
     /** The last good layout, while the file has errors. */
     public Content refused(List<Finding> found) {
-        return new Content(stage, facts, maps, ways, found, "", -1, moving, note, seen);
+        return new Content(stage, facts, maps, ways, found, "", -1, false, note, seen);
     }
 
     /** While something is worked out. */

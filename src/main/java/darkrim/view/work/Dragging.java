@@ -35,11 +35,7 @@ public final class Dragging implements AutoCloseable {
     private final Effort effort;
     private final Consumer<UnaryOperator<Content>> post;
     private Optional<LiveLayout> live = Optional.empty();
-    /** Only the worker's thread touches the three below. */
-    private long placedMove = -1;
-
-    private Stage placed;
-    private Map<String, Reading> direct = Map.of();
+    private Optional<Following> following = Optional.empty();
 
     /**
      * @param file the layout file
@@ -61,13 +57,18 @@ public final class Dragging implements AutoCloseable {
     public void move(String name, double value) {
         if (live.isEmpty()) {
             try {
-                live = Optional.of(new LiveLayout(LayoutFamily.of(file), effort, this::follow));
+                Following next = new Following();
+                live = Optional.of(new LiveLayout(LayoutFamily.of(file), effort, next::follow));
+                following = Optional.of(next);
             } catch (UnusableInput unusable) {
                 post.accept(content -> content.refused(unusable.findings()));
                 return;
             }
         }
-        live.get().move(name, value);
+        // Before the move: what is shown is of another position from now on.
+        post.accept(Content::leaving);
+        Following follows = following.orElseThrow();
+        follows.awaited = live.get().move(name, value);
     }
 
     /** The layouts and the values to which dimensions were moved; empty while none was. */
@@ -80,69 +81,94 @@ public final class Dragging implements AutoCloseable {
         return live.filter(each -> !each.chosen().isEmpty()).isPresent();
     }
 
-    private void follow(LiveState state) {
-        if (state instanceof LiveState.Placed position) {
-            place(position);
-        } else if (state instanceof LiveState.Impossible impossible) {
-            String why = impossible.findings().stream()
-                    .filter(finding -> finding.severity() == Finding.Severity.ERROR)
-                    .map(Finding::message)
-                    .findFirst()
-                    .orElse("no such parts");
-            post.accept(
-                    content -> content.noting("not possible with this value, the last possible one is shown: " + why));
-        } else if (state instanceof LiveState.Broken broken) {
-            post.accept(content -> content.noting("the program broke at this value: " + broken.cause()));
-        }
-    }
-
-    private void place(LiveState.Placed position) {
-        if (position.move() != placedMove || placed == null) {
-            try {
-                placed = Stage.of(position.layout(), new Findings());
-            } catch (UnusableInput unusable) {
-                throw new IllegalStateException("a position that exists has errors", unusable);
-            }
-            placedMove = position.move();
-            direct = glance(position);
-        }
-        Stage stage = placed;
-        Facts facts = Facts.of(position, direct);
-        boolean more = position.detail() != LiveDetail.FINISHED;
-        post.accept(content -> content.moved(stage, facts, more));
-    }
-
-    /** A quick look at direct light, with its errors, until the check has measured it. */
-    private Map<String, Reading> glance(LiveState.Placed position) {
-        Facts known = Facts.of(position, Map.of());
-        Set<Surface> dark = placed.scene().surfaces().stream()
-                .filter(surface -> known.surfaces().get(surface.name()).isDark())
-                .collect(Collectors.toSet());
-        MapSampling sampling = new MapSampling(
-                placed.scene(), placed.tree(), position.layout().sampling().seed(), dark);
-        List<SurfaceMap> maps = placed.scene().surfaces().stream()
-                .filter(surface -> !dark.contains(surface))
-                .map(surface -> sampling.unsampled(SurfaceCells.whole(placed.scene(), surface)))
-                .toList();
-        Map<String, Reading> found = new HashMap<>();
-        try (Workers workers = new Workers(effort.threads())) {
-            for (SurfaceMap map : sampling.refined(maps, GLANCE, workers, Watch.NONE)) {
-                found.put(
-                        map.cells().surface().name(),
-                        new Reading(map.value(LightKind.DIRECT, 0), map.error(LightKind.DIRECT, 0)));
-            }
-        }
-        return found;
-    }
-
     /** Forgets what was moved, as when the file has changed. */
     public void reset() {
+        following.ifPresent(each -> each.ended = true);
         live.ifPresent(LiveLayout::close);
+        following = Optional.empty();
         live = Optional.empty();
     }
 
     @Override
     public void close() {
         reset();
+    }
+
+    /** Follows the layouts of one file as it stood: their moves are counted from 1, as those of others are. */
+    private final class Following {
+        /** Number of the newest move. */
+        private volatile long awaited;
+
+        private volatile boolean ended;
+        /** Only the worker's thread touches the four below. */
+        private long placedMove = -1;
+
+        private Stage placed;
+        private Map<String, Reading> direct = Map.of();
+        private List<String> cautions = List.of();
+
+        private void show(UnaryOperator<Content> change) {
+            post.accept(content -> ended ? content : change.apply(content));
+        }
+
+        private void follow(LiveState state) {
+            if (state instanceof LiveState.Placed position) {
+                place(position);
+            } else if (state instanceof LiveState.Impossible impossible) {
+                String why = impossible.findings().stream()
+                        .filter(finding -> finding.severity() == Finding.Severity.ERROR)
+                        .map(Finding::toString)
+                        .collect(Collectors.joining("\n"));
+                show(content -> content.impossible(
+                        "not possible with this value, the last possible one is shown: " + why,
+                        state.move() < awaited));
+            } else if (state instanceof LiveState.Broken broken) {
+                show(content -> content.impossible(
+                        "the program broke at this value: " + broken.cause(), state.move() < awaited));
+            }
+        }
+
+        private void place(LiveState.Placed position) {
+            if (position.move() != placedMove || placed == null) {
+                try {
+                    placed = Stage.of(position.layout(), new Findings());
+                    cautions = LayoutCautions.of(position.layout(), position.warnings());
+                } catch (UnusableInput unusable) {
+                    throw new IllegalStateException("a position that exists has errors", unusable);
+                }
+                placedMove = position.move();
+                direct = glance(position);
+            }
+            Stage stage = placed;
+            Facts facts = Facts.of(position, direct, cautions);
+            boolean more = position.detail() != LiveDetail.FINISHED;
+            show(content -> {
+                Content moved = content.moved(stage, facts, more);
+                return position.move() < awaited ? moved.leaving() : moved;
+            });
+        }
+
+        /** A quick look at direct light, with its errors, until the check has measured it. */
+        private Map<String, Reading> glance(LiveState.Placed position) {
+            Facts known = Facts.of(position, Map.of(), List.of());
+            Set<Surface> dark = placed.scene().surfaces().stream()
+                    .filter(surface -> known.surfaces().get(surface.name()).isDark())
+                    .collect(Collectors.toSet());
+            MapSampling sampling = new MapSampling(
+                    placed.scene(), placed.tree(), position.layout().sampling().seed(), dark);
+            List<SurfaceMap> maps = placed.scene().surfaces().stream()
+                    .filter(surface -> !dark.contains(surface))
+                    .map(surface -> sampling.unsampled(SurfaceCells.whole(placed.scene(), surface)))
+                    .toList();
+            Map<String, Reading> found = new HashMap<>();
+            try (Workers workers = new Workers(effort.threads())) {
+                for (SurfaceMap map : sampling.refined(maps, GLANCE, workers, Watch.NONE)) {
+                    found.put(
+                            map.cells().surface().name(),
+                            new Reading(map.value(LightKind.DIRECT, 0), map.error(LightKind.DIRECT, 0)));
+                }
+            }
+            return found;
+        }
     }
 }

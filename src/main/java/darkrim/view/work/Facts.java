@@ -1,8 +1,11 @@
 package darkrim.view.work;
 
+import darkrim.layout.Dimension;
+import darkrim.layout.Quantity;
 import darkrim.layout.Requirement;
 import darkrim.present.EvidenceWords;
 import darkrim.present.Figures;
+import darkrim.present.HeadCautions;
 import darkrim.present.LightPath;
 import darkrim.present.MarginWords;
 import darkrim.scene.Scene;
@@ -20,6 +23,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What is known of the light in a layout, as the window shows it.
@@ -28,13 +32,43 @@ import java.util.Optional;
  * @param verdict on all requirements together
  * @param requirements what each requirement says, in the order of the layout
  * @param surfaces by name of the surface
+ * @param warnings what deserves attention in the layout, each with its place where it has one
+ * @param outdated why all this is of another position of the dimensions than the one that is asked for; empty where it is not
  */
 public record Facts(
-        String source, Verdict verdict, List<RequirementFact> requirements, Map<String, SurfaceFacts> surfaces) {
+        String source,
+        Verdict verdict,
+        List<RequirementFact> requirements,
+        Map<String, SurfaceFacts> surfaces,
+        List<String> warnings,
+        String outdated) {
     /** Copies the collections. */
     public Facts {
         requirements = List.copyOf(requirements);
         surfaces = Map.copyOf(surfaces);
+        warnings = List.copyOf(warnings);
+    }
+
+    /** The same with cautions before the warnings. */
+    Facts with(List<String> cautions) {
+        List<String> all = new ArrayList<>(cautions);
+        all.addAll(warnings);
+        return new Facts(source, verdict, requirements, surfaces, all, outdated);
+    }
+
+    /** The same, of another position than the one that is asked for. */
+    Facts outdated(String why) {
+        return new Facts(source, verdict, requirements, surfaces, warnings, why);
+    }
+
+    /** Whether all this is of another position of the dimensions than the one that is asked for. */
+    public boolean isOutdated() {
+        return !outdated.isEmpty();
+    }
+
+    /** Where it comes from, with what is to be said against it, in words. */
+    public String words() {
+        return isOutdated() ? outdated + "; " + source : source;
     }
 
     /**
@@ -54,7 +88,10 @@ public record Facts(
      * @param source where it comes from, in words
      */
     public static Facts of(CheckResult result, String source) {
-        return of(result.judgement(), result.scene(), result.effort().confidence(), Map.of(), Map.of(), source);
+        List<String> warnings = new ArrayList<>(HeadCautions.of(result));
+        result.warnings().forEach(warning -> warnings.add(warning.toString()));
+        double confidence = result.effort().confidence();
+        return of(result.judgement(), result.scene(), confidence, Map.of(), Map.of(), warnings, source);
     }
 
     /**
@@ -62,8 +99,9 @@ public record Facts(
      *
      * @param state the position
      * @param direct direct light of surfaces by name, for those of which the position tells none yet
+     * @param cautions what speaks against relying on the verdict
      */
-    static Facts of(LiveState.Placed state, Map<String, Reading> direct) {
+    static Facts of(LiveState.Placed state, Map<String, Reading> direct, List<String> cautions) {
         Map<String, String> margins = new HashMap<>();
         for (Requirement requirement : state.layout().requirements()) {
             RequirementMargin margin = state.margins().get(requirement.name());
@@ -78,8 +116,20 @@ public record Facts(
             case REFLECTED -> "while dragging: reflected light grows finer";
             case FINISHED -> "of the dragged position, whole";
         };
+        String position = state.chosen().keySet().stream()
+                .sorted()
+                .map(name -> moved(state.layout().dimensions().get(name)))
+                .collect(Collectors.joining(", "));
         double confidence = state.layout().sampling().confidence();
-        return of(state.judgement(), state.scene(), confidence, margins, direct, source);
+        List<String> warnings = new ArrayList<>(cautions);
+        state.warnings().forEach(warning -> warnings.add(warning.toString()));
+        String words = source + (position.isEmpty() ? "" : " (not as in the file: " + position + ")");
+        return of(state.judgement(), state.scene(), confidence, margins, direct, warnings, words);
+    }
+
+    private static String moved(Dimension dimension) {
+        String unit = dimension.kind() == Quantity.LENGTH ? " mm" : dimension.kind() == Quantity.ANGLE ? " deg" : "";
+        return dimension.name() + " = " + Figures.limit(dimension.value()) + unit;
     }
 
     private static Facts of(
@@ -88,6 +138,7 @@ public record Facts(
             double confidence,
             Map<String, String> margins,
             Map<String, Reading> direct,
+            List<String> warnings,
             String source) {
         Map<String, List<Judged>> judged = new HashMap<>();
         List<RequirementFact> requirements = new ArrayList<>();
@@ -125,7 +176,7 @@ public record Facts(
                             judged.getOrDefault(name, List.of()),
                             paths));
         }
-        return new Facts(source, judgement.verdict(), requirements, surfaces);
+        return new Facts(source, judgement.verdict(), requirements, surfaces, warnings, "");
     }
 
     private static Reading direct(SurfaceResult surface, Reading otherwise) {

@@ -1,16 +1,19 @@
 package darkrim.view.work;
 
+import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Layout;
 import darkrim.layout.LayoutReader;
 import darkrim.layout.LayoutReading;
+import darkrim.present.Figures;
 import darkrim.study.Check;
 import darkrim.study.Effort;
 import darkrim.study.MarginScope;
 import darkrim.verdict.Watch;
 import darkrim.view.parts.Stage;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -70,20 +73,23 @@ public final class Loader implements AutoCloseable {
         post.accept(content -> content.with(stage).noting(""));
         if (saved.isPresent()) {
             try {
-                Facts facts = SavedFacts.read(saved.get(), read.source().sha256());
+                Facts facts = SavedFacts.read(saved.get(), read.source().sha256())
+                        .with(LayoutCautions.of(read, stage.warnings()));
                 post.accept(content -> content.with(facts).doing("", -1));
                 return;
             } catch (SavedFacts.Unusable unusable) {
                 post.accept(content -> content.noting(unusable.getMessage() + "; checked anew instead"));
             }
         }
-        check(read, MarginScope.NONE, "checked here, without margins yet", stop, post);
-        check(read, MarginScope.LEAST, "checked here", stop, post);
+        List<Finding> doubtful = reading.findings();
+        check(read, doubtful, MarginScope.NONE, "checked here, without margins yet", stop, post);
+        check(read, doubtful, MarginScope.LEAST, "checked here", stop, post);
         post.accept(content -> content.doing("", -1));
     }
 
     private void check(
             Layout read,
+            List<Finding> doubtful,
             MarginScope margins,
             String source,
             BooleanSupplier stop,
@@ -91,6 +97,7 @@ public final class Loader implements AutoCloseable {
             throws UnusableInput {
         if (!stop.getAsBoolean()) {
             Findings findings = new Findings();
+            findings.addAll(doubtful);
             Facts facts = Facts.of(Check.of(read, findings, effort.with(margins), new Listening(stop, post)), source);
             post.accept(content -> content.with(facts));
         }
@@ -120,7 +127,9 @@ public final class Loader implements AutoCloseable {
             if (now - told >= PAUSE_NANOSECONDS) {
                 told = now;
                 double share = most > 0 ? (double) done / most : -1;
-                post.accept(content -> content.doing(step, share));
+                // 'sampling light, at most' is told with the number to follow.
+                String words = step.endsWith("at most") ? step + " " + Figures.counted(most, "sample") : step;
+                post.accept(content -> content.doing(words, share));
             }
         }
 

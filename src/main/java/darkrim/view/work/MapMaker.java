@@ -64,6 +64,7 @@ public final class MapMaker implements AutoCloseable {
                         .filter(surface -> SurfaceCells.isFlat(scene, surface) || surface.facetCount() <= MOST_FACETS)
                         .ifPresent(surface -> maps.add(
                                 before.containsKey(name)
+                                                && before.get(name).cells().isOf(scene)
                                         ? before.get(name)
                                         : sampling.unsampled(SurfaceCells.of(scene, surface, ALONG))));
             }
@@ -96,6 +97,11 @@ public final class MapMaker implements AutoCloseable {
                 return stop.getAsBoolean();
             }
         };
+    }
+
+    /** Ends what is being mapped, as when a dimension is dragged. */
+    public void stop() {
+        errand.stop();
     }
 
     @Override

@@ -1,5 +1,7 @@
 package darkrim.view.work;
 
+import darkrim.diagnostic.Finding;
+import darkrim.diagnostic.Place;
 import darkrim.light.Estimate;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.LightMargin;
@@ -96,7 +98,22 @@ public final class SavedFacts {
                             judged.getOrDefault(name, List.of()),
                             paths.getOrDefault(name, List.of())));
         }
-        return new Facts(source, verdict(root.path("verdict")), requirements, surfaces);
+        List<String> warnings = new ArrayList<>();
+        root.path("warnings").forEach(warning -> warnings.add(warning(warning)));
+        return new Facts(source, verdict(root.path("verdict")), requirements, surfaces, warnings, "");
+    }
+
+    private static String warning(JsonNode warning) {
+        JsonNode at = warning.path("place");
+        Place place = new Place(
+                at.path("file").asString(""),
+                at.path("line").asInt(0),
+                at.path("column").asInt(0));
+        return Finding.warning(
+                        warning.path("code").asString(""),
+                        place,
+                        warning.path("message").asString(""))
+                .toString();
     }
 
     private Facts.RequirementFact requirement(JsonNode requirement, Map<String, List<Judged>> judged) {

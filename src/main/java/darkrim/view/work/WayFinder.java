@@ -29,7 +29,7 @@ public final class WayFinder implements AutoCloseable {
     /** Looks for ways to a surface, in the place of those to another. */
     public void find(Stage stage, Optional<Facts> facts, Optional<String> receiver) {
         errand.ask((stop, post) -> {
-            post.accept(content -> content.following(List.of()));
+            post.accept(content -> content.following(stage, List.of()));
             Scene scene = stage.scene();
             Optional<Surface> surface = receiver.flatMap(scene::surface);
             Optional<SurfaceFacts> known =
@@ -44,10 +44,15 @@ public final class WayFinder implements AutoCloseable {
                 if (via.isPresent()) {
                     ways.addAll(search.find(surface.get(), via.get(), path.mirror(), WAYS, TRIES, stop));
                     List<Way> sofar = List.copyOf(ways);
-                    post.accept(content -> content.following(sofar));
+                    post.accept(content -> content.following(stage, sofar));
                 }
             }
         });
+    }
+
+    /** Ends what is being looked for, as when a dimension is dragged. */
+    public void stop() {
+        errand.stop();
     }
 
     @Override

@@ -22,7 +22,7 @@ class BesideTest {
 
     private static Content content(Stage stage, String requirement, Verdict verdict) {
         Facts.RequirementFact fact = new Facts.RequirementFact(requirement, verdict, "", "");
-        return Content.NOTHING.with(stage).with(new Facts("", verdict, List.of(fact), Map.of()));
+        return Content.NOTHING.with(stage).with(new Facts("", verdict, List.of(fact), Map.of(), List.of(), ""));
     }
 
     @Test
@@ -165,7 +165,7 @@ class BesideTest {
     private static Content lit(Stage stage, SurfaceFacts facts) {
         return new Content(
                 Optional.of(stage),
-                Optional.of(new Facts("", Verdict.PASS, List.of(), Map.of("face", facts))),
+                Optional.of(new Facts("", Verdict.PASS, List.of(), Map.of("face", facts), List.of(), "")),
                 Map.of(),
                 List.of(),
                 List.of(),

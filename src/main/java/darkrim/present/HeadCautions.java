@@ -1,0 +1,66 @@
+package darkrim.present;
+
+import darkrim.assembly.Feasibility;
+import darkrim.diagnostic.Finding;
+import darkrim.study.CheckResult;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What stands right below a verdict, as it speaks against relying on it. */
+public final class HeadCautions {
+    /** Openings that are named in the head. */
+    private static final Rows OPENINGS = new Rows(2);
+
+    /** Warnings about meshes that a verdict may hang on. */
+    private static final Set<String> LEAKS = Set.of("mesh-open", "mesh-flaw", "mesh-self-crossing", "narrow-gap");
+
+    private HeadCautions() {}
+
+    /** The cautions about what a check found, a line each. */
+    public static List<String> of(CheckResult result) {
+        return of(result.feasibility(), result.warnings());
+    }
+
+    /** The cautions, a line each. */
+    public static List<String> of(List<Feasibility> feasibility, List<Finding> warnings) {
+        return Stream.of(infeasible(feasibility), leaks(warnings))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** A verdict is about the drawn positions; the feasibility line counts the placement error too and may speak against it. */
+    private static Optional<String> infeasible(List<Feasibility> feasibility) {
+        List<Feasibility> failing =
+                feasibility.stream().filter(Feasibility::fails).toList();
+        if (failing.isEmpty()) {
+            return Optional.empty();
+        }
+        double error = failing.get(0).placementError();
+        List<Feasibility> named = OPENINGS.shown(failing);
+        String names = named.stream().map(line -> Printable.of(line.opening())).collect(Collectors.joining(", "));
+        int more = OPENINGS.left(failing);
+        return Optional.of(
+                "CAUTION: the feasibility of " + names + (more > 0 ? " and " + more + " more" : "") + " fails "
+                        + (error > 0
+                                ? "with the placement error of " + Figures.length(error)
+                                        + " mm; the verdict is for the parts exactly where they are drawn."
+                                : "even without placement error; the verdict covers only what the requirements ask."));
+    }
+
+    /** Open or crossing meshes and gaps: what the proofs say of the facets need not hold for what will be built. */
+    private static Optional<String> leaks(List<Finding> warnings) {
+        List<Finding> found = warnings.stream()
+                .filter(warning -> LEAKS.contains(warning.code()))
+                .toList();
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        int more = found.size() - 1;
+        return Optional.of("CAUTION: light may leak, or be stopped by what is not there. "
+                + Printable.of(found.get(0).message()) + "."
+                + (more > 0 ? " " + Figures.counted(more, "more such warning") + " below." : ""));
+    }
+}
