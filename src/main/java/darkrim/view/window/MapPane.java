@@ -136,11 +136,14 @@ final class MapPane {
     private void draw() {
         map = Optional.ofNullable(choice.getValue()).map(shown::get).flatMap(FlatMap::of);
         if (map.isEmpty()) {
-            // What stood here was of another position, or of a surface that is gone.
-            canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-            from = null;
-            profile.show(List.of(), Scales.of(model));
-            reading.setText("No map yet.");
+            if (canvas.getWidth() > 0) {
+                // What stood here was of another position, or of a surface that is gone.
+                canvas.setWidth(0);
+                canvas.setHeight(0);
+                from = null;
+                profile.show(List.of(), Scales.of(model));
+                reading.setText("No map yet.");
+            }
             return;
         }
         if (box.getWidth() <= 0 || box.getScene() == null) {
