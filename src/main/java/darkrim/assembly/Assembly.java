@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The parts of a layout as placed, named bodies, with the finish of every surface and the maps that were asked for. Immutable.
+ * The parts of a layout as placed, named bodies in the shape that the layout has, warm or cold, with the finish of every surface and the maps that were asked for. Immutable.
  *
  * <p>Curved outlines are polygons on the side of less material, so that no surface is darker than behind the true part;
  * {@link #largestChordError()} says by how much they differ.
@@ -76,7 +76,7 @@ public final class Assembly {
      * @param findings receives what is wrong
      */
     public static Assembly of(Layout layout, boolean partsComplete, AssemblyMemory memory, Findings findings) {
-        PartPlacer placer = new PartPlacer(memory, findings);
+        PartPlacer placer = new PartPlacer(memory, Cooling.of(layout), findings);
         layout.parts().forEach(placer::place);
         List<Face> faces =
                 placer.bodies().stream().flatMap(body -> body.faces().stream()).toList();

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Builds parts and puts them, and their copies, in place. */
 final class PartPlacer {
@@ -19,6 +18,7 @@ final class PartPlacer {
     private static final int MOST_FACETS = 4_000_000;
 
     private final AssemblyMemory memory;
+    private final Cooling cooling;
     private final Findings findings;
     private final List<Body> bodies = new ArrayList<>();
     private final List<Opening> openings = new ArrayList<>();
@@ -34,8 +34,9 @@ final class PartPlacer {
     /** Finish by name of the surface, without the number of a copy. */
     private final Map<String, String> materials = new HashMap<>();
 
-    PartPlacer(AssemblyMemory memory, Findings findings) {
+    PartPlacer(AssemblyMemory memory, Cooling cooling, Findings findings) {
         this.memory = memory;
+        this.cooling = cooling;
         this.findings = findings;
     }
 
@@ -76,8 +77,10 @@ final class PartPlacer {
     }
 
     private void placeCopy(Part part, Pieces pieces, GridSteps.Step step) {
-        Vector2D offset = step.offset();
-        Placement placement = part.placement().thenMoved(Vector3D.of(offset.getX(), offset.getY(), 0));
+        Vector3D offset = Vector3D.of(step.offset().getX(), step.offset().getY(), 0);
+        Placement drawn = part.placement().thenMoved(offset);
+        Placement placement =
+                cooling.of(part.name(), offset).map(drawn::then).orElse(drawn);
         String name = part.name() + step.number();
         pieces.meshes().forEach(mesh -> bodies.add(mesh.placed(name, placement, part.place())));
         pieces.openings().forEach(opening -> openings.add(opening.placed(name, placement, part.place())));

@@ -87,7 +87,7 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
         }
         Advice advice;
         try {
-            LayoutFamily family = LayoutFamily.of(options.layout());
+            LayoutFamily family = LayoutFamily.of(options.layout()).shaped(options.effort());
             AdviceSettings settings = settings(family);
             advice = surroundings.watched(watch -> new AdviceStudy(family, settings, watch).run());
         } catch (UnusableInput unusable) {

@@ -134,7 +134,7 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         }
         Drawing drawing = drawing();
         try {
-            PlacedLayout placed = PlacedLayout.of(options.layout());
+            PlacedLayout placed = PlacedLayout.of(options.layout(), options.effort());
             if (refused(names(placed.scene()))) {
                 return ExitCode.UNUSABLE;
             }

@@ -58,7 +58,7 @@ sealed interface Drawing {
 
         /** As asked, or with the least that is enough for proofs. */
         Effort effort(boolean judged) {
-            return judged ? effort : new Effort(effort.threads(), effort.seed(), Optional.of(1L));
+            return judged ? effort : new Effort(effort.threads(), effort.seed(), Optional.of(1L)).warm(effort.warm());
         }
 
         PictureWords words(LitLayout lit, List<String> notes) {

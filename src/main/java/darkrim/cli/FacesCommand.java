@@ -45,6 +45,11 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
             description = "Also write names for the faces of meshes into this file, to paste into the layout.")
     private Path names;
 
+    @Option(
+            names = "--warm",
+            description = "List a layout that has a cool-down in its shape as drawn; default: its cold shape.")
+    private boolean warm;
+
     @Option(names = "--overwrite", description = "Replace the output file if there is one.")
     private boolean overwrite;
 
@@ -66,7 +71,7 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
         }
         FaceListing listing;
         try {
-            listing = FaceListing.of(layout, Optional.ofNullable(part));
+            listing = FaceListing.of(layout, Optional.ofNullable(part), warm);
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         }

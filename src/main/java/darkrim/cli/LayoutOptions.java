@@ -37,6 +37,11 @@ final class LayoutOptions {
     private Long threads;
 
     @Option(
+            names = "--warm",
+            description = "Look at a layout that has a cool-down in its shape as drawn; default: its cold shape.")
+    private boolean warm;
+
+    @Option(
             names = {"-v", "--verbose"},
             description = "Show the long lists of a check whole, and details if the program breaks.")
     private boolean verbose;
@@ -69,7 +74,7 @@ final class LayoutOptions {
         int count = threads != null
                 ? Math.toIntExact(threads)
                 : Runtime.getRuntime().availableProcessors();
-        return new Effort(count, Optional.ofNullable(seed), Optional.ofNullable(samples));
+        return new Effort(count, Optional.ofNullable(seed), Optional.ofNullable(samples)).warm(warm);
     }
 
     /** The file that an option names, if it was given. */

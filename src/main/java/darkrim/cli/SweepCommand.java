@@ -136,7 +136,7 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
     }
 
     private int run() throws UnusableInput, UnusableStudy, WorkersLost, IOException {
-        LayoutFamily family = LayoutFamily.of(options.layout());
+        LayoutFamily family = LayoutFamily.of(options.layout()).shaped(options.effort());
         SweepSettings settings = settings(family);
         if (chart != null) {
             SweepChart.check(settings.design(), chart.toString());

@@ -116,7 +116,7 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
     }
 
     private int run() throws UnusableInput, UnusableStudy, WorkersLost, IOException {
-        LayoutFamily family = LayoutFamily.of(options.layout());
+        LayoutFamily family = LayoutFamily.of(options.layout()).shaped(options.effort());
         ToleranceSettings settings = settings();
         if (chart != null) {
             ToleranceChart.check(chart.toString());

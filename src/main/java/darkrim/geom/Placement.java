@@ -5,7 +5,7 @@ import org.joml.Matrix4x3d;
 import org.joml.Matrix4x3dc;
 import org.joml.Vector3d;
 
-/** Where a part stands: turned, mirrored, moved. Immutable; lengths in mm, angles in degrees. */
+/** Where a part stands: turned, mirrored, moved, and scaled as it contracts. Immutable; lengths in mm, angles in degrees. */
 public final class Placement {
     /** The part stays where it is. */
     public static final Placement NONE = new Placement(new Matrix4x3d());
@@ -38,6 +38,21 @@ public final class Placement {
         Vector3D unit = axis.normalize();
         return new Placement(new Matrix4x3d()
                 .reflection(unit.getX(), unit.getY(), unit.getZ(), 0, 0, 0)
+                .mul(matrix));
+    }
+
+    /**
+     * Made smaller or larger alike in all directions, after all that this placement already does.
+     *
+     * @param scale new length over old length, above 0
+     * @param from the point about which it is scaled, mm
+     * @param to where that point goes, mm
+     */
+    public Placement thenScaled(double scale, Vector3D from, Vector3D to) {
+        Vector3D rest = to.subtract(from.multiply(scale));
+        return new Placement(new Matrix4x3d()
+                .translation(rest.getX(), rest.getY(), rest.getZ())
+                .scale(scale)
                 .mul(matrix));
     }
 

@@ -41,8 +41,8 @@ final class FinishTables {
      */
     Optional<Reflection> reflectance(Fields table, Reflection others) {
         List<NumberTable.Row> rows = table.has("file")
-                ? file(table.find("file").orElseThrow(), REFLECTANCE)
-                : table.list("rows").stream().map(FinishTables::inline).toList();
+                ? NumberTable.read(files, table.find("file").orElseThrow(), REFLECTANCE, findings)
+                : table.list("rows").stream().map(NumberTable::inline).toList();
         List<Double> angles = new ArrayList<>();
         List<Double> values = new ArrayList<>();
         boolean sound = !rows.isEmpty();
@@ -103,7 +103,7 @@ final class FinishTables {
     Optional<Reflection> brdf(Value name) {
         List<BrdfRow> rows = new ArrayList<>();
         boolean sound = true;
-        for (NumberTable.Row row : file(name, BRDF)) {
+        for (NumberTable.Row row : NumberTable.read(files, name, BRDF, findings)) {
             Optional<BrdfRow> read = row(row);
             read.ifPresent(rows::add);
             sound &= read.isPresent();
@@ -168,27 +168,6 @@ final class FinishTables {
                             + " % from a measured value: the measurement contradicts itself with both directions exchanged, or is"
                             + " too coarse or too sharply peaked for the table");
         }
-    }
-
-    private List<NumberTable.Row> file(Value name, List<String> columns) {
-        String text = Fields.text(name);
-        try {
-            return NumberTable.read(files.shown(text), files.read(text), columns, findings);
-        } catch (SideFiles.Unusable problem) {
-            findings.error(
-                    "file",
-                    name.place(),
-                    "'" + Wording.shortened(text) + "': " + problem.why()
-                            + ", expected a CSV file in the layout's folder or below");
-            return List.of();
-        }
-    }
-
-    private static NumberTable.Row inline(Value pair) {
-        List<Value> two = ((Value.Items) pair).items();
-        return new NumberTable.Row(
-                two.stream().map(Fields::number).toList(),
-                two.stream().map(Value::place).toList());
     }
 
     private boolean error(Place place, String message) {

@@ -29,6 +29,7 @@ final class Kinds {
     static final Kind RADIANCE = number("radiance", Range.above(0, 1e30));
     static final Kind CONFIDENCE = number("confidence", Range.open(0.5, 1));
     static final Kind COMPONENT = number("component", Range.closed(-1e6, 1e6));
+    static final Kind KELVIN = number("kelvin", Range.above(0, 5000));
     static final Kind SIGMAS = number("sigmas", Range.closed(1, 10));
     static final Kind TILT_DEVIATION = angle("tilt_deviation", Range.closed(0, 45));
     /** Measures what the dimension measures that it belongs to. */

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param placementError total placement error a side between opening and detector, mm, for the feasibility line; absent where not stated
  * @param sampling how hard to look
  * @param maps where maps are wanted
+ * @param cooldown the temperatures at which it is drawn and works; absent where none are stated
  */
 public record Layout(
         String title,
@@ -32,7 +33,38 @@ public record Layout(
         List<Requirement> requirements,
         Optional<Double> placementError,
         SamplingSpec sampling,
-        MapSpec maps) {
+        MapSpec maps,
+        Optional<Cooldown> cooldown) {
+
+    /** A layout that is not cooled. */
+    public Layout(
+            String title,
+            String revision,
+            Source source,
+            Map<String, Dimension> dimensions,
+            Map<String, FinishSpec> finishes,
+            List<FinishRule> finishRules,
+            BeamSpec beam,
+            List<Part> parts,
+            List<Requirement> requirements,
+            Optional<Double> placementError,
+            SamplingSpec sampling,
+            MapSpec maps) {
+        this(
+                title,
+                revision,
+                source,
+                dimensions,
+                finishes,
+                finishRules,
+                beam,
+                parts,
+                requirements,
+                placementError,
+                sampling,
+                maps,
+                Optional.empty());
+    }
 
     /** Copies the collections; maps keep their order. */
     public Layout {
@@ -57,7 +89,8 @@ public record Layout(
                 requirements,
                 placementError,
                 sampling,
-                maps);
+                maps,
+                cooldown);
     }
 
     /** The same with nothing asked and no rules for finishes. */
@@ -74,11 +107,27 @@ public record Layout(
                 List.of(),
                 placementError,
                 sampling,
-                MapSpec.DEFAULT);
+                MapSpec.DEFAULT,
+                cooldown);
     }
 
     /** The same with only one of its requirements. */
     public Layout withOnly(Requirement requirement) {
+        return asking(List.of(requirement));
+    }
+
+    /** The same in its shape as drawn. */
+    public Layout warm() {
+        return with(cooldown.map(each -> each.in(ThermalShape.WARM)));
+    }
+
+    /** The same in its shape at the temperature at which it works; no other where it is not cooled. */
+    public Layout cold() {
+        return with(cooldown.map(each -> each.in(ThermalShape.COLD)));
+    }
+
+    /** The same with other requirements. */
+    public Layout asking(List<Requirement> others) {
         return new Layout(
                 title,
                 revision,
@@ -88,10 +137,33 @@ public record Layout(
                 finishRules,
                 beam,
                 parts,
-                List.of(requirement),
+                others,
                 placementError,
                 sampling,
-                maps);
+                maps,
+                cooldown);
+    }
+
+    /** The temperature of its parts in the shape that it has, K; absent where none is stated. */
+    public Optional<Double> temperature() {
+        return cooldown.map(Cooldown::temperature);
+    }
+
+    private Layout with(Optional<Cooldown> other) {
+        return new Layout(
+                title,
+                revision,
+                source,
+                dimensions,
+                finishes,
+                finishRules,
+                beam,
+                parts,
+                requirements,
+                placementError,
+                sampling,
+                maps,
+                other);
     }
 
     /**

@@ -49,7 +49,8 @@ final class LayoutBuilder {
         FinishBuilder finishBuilder = new FinishBuilder(file, files, findings);
         Map<String, FinishSpec> finishes = finishBuilder.finishes();
         List<FinishRule> rules = finishBuilder.rules();
-        List<Part> parts = parts(file, finishBuilder);
+        CooldownBuilder cooldown = new CooldownBuilder(file, files, findings);
+        List<Part> parts = parts(file, finishBuilder, cooldown);
         Optional<BeamSpec> beam = file.find("beam")
                 .filter(Value::isWhole)
                 .flatMap(value -> new BeamBuilder(findings).build((Fields) value));
@@ -74,10 +75,11 @@ final class LayoutBuilder {
                         .filter(value -> mapping.entries().stream()
                                 .anyMatch(entry -> entry.key().equals("maps")))
                         .map(value -> maps((Fields) value))
-                        .orElse(MapSpec.DEFAULT));
+                        .orElse(MapSpec.DEFAULT),
+                cooldown.cooldown());
     }
 
-    private List<Part> parts(Fields file, FinishBuilder finishes) {
+    private List<Part> parts(Fields file, FinishBuilder finishes, CooldownBuilder cooldown) {
         if (!(file.find("parts").orElse(null) instanceof Value.Named named)) {
             return List.of();
         }
@@ -87,9 +89,10 @@ final class LayoutBuilder {
             Fields fields = (Fields) value;
             finishes.checkUse(fields);
             if (fields.isWhole()) {
-                builder.build(name, fields, named.places().get(name)).ifPresent(part -> parts.put(name, part));
+                builder.build(name, fields, named.places().get(name)).ifPresent(part -> parts.put(name, cooldown.mounted(part, fields)));
             }
         });
+        cooldown.check(named.places().keySet());
         List<Part> kept = FaceCount.kept(parts.values(), findings);
         partsComplete = named.complete() && kept.size() == named.values().size();
         return kept;

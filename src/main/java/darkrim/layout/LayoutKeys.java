@@ -14,7 +14,8 @@ final class LayoutKeys {
             Key.withDefault(
                     "length", new Kind.Choice(Unit.symbols(Measure.LENGTH)), "mm", "Unit of lengths that carry none."),
             Key.withDefault(
-                    "angle", new Kind.Choice(Unit.symbols(Measure.ANGLE)), "deg", "Unit of angles that carry none."));
+                    "angle", new Kind.Choice(Unit.symbols(Measure.ANGLE)), "deg", "Unit of angles that carry none."),
+            Key.withDefault("temperature", Kinds.choice("K"), "K", "Unit of temperatures."));
 
     private static final Kind DIMENSION = new Kind.Either(List.of(Kinds.ANY, ToleranceKeys.DIMENSION));
 
@@ -95,6 +96,14 @@ final class LayoutKeys {
                     "finish_rules",
                     new Kind.ListOf(FINISH_RULE, 0, 1000),
                     "Finishes for chosen surfaces; a later rule wins over an earlier one and over the part."),
+            Key.optional(
+                    "cooldown",
+                    CooldownKeys.COOLDOWN,
+                    "Temperatures between which the parts are cooled: they are then judged in their cold shape."),
+            Key.optional(
+                    "materials",
+                    new Kind.Named(Letters.NAME, CooldownKeys.MATERIAL, 0, 1000),
+                    "Materials of your own, by name, beside those of the program."),
             Key.required("beam", BeamKeys.BEAM, "The light that comes in."),
             Key.required("parts", new Kind.Named(Letters.NAME, PartKeys.part(), 1, 1000), "The parts, by name."),
             Key.required(

@@ -2,6 +2,8 @@ package darkrim.layout;
 
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.Place;
+import darkrim.layout.form.Fields;
+import darkrim.layout.form.Value;
 import darkrim.layout.form.Wording;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -39,6 +41,37 @@ final class NumberTable {
      * @param places where each stands
      */
     record Row(List<Double> numbers, List<Place> places) {}
+
+    /**
+     * Reads a file that a layout names.
+     *
+     * @param files the files that the layout names
+     * @param name the name as the layout has it
+     * @param columns names of the columns that it must have, in this order
+     * @param findings receives what is wrong with it
+     * @return the rows; of use only where nothing is wrong
+     */
+    static List<Row> read(SideFiles files, Value name, List<String> columns, Findings findings) {
+        String text = Fields.text(name);
+        try {
+            return read(files.shown(text), files.read(text), columns, findings);
+        } catch (SideFiles.Unusable problem) {
+            findings.error(
+                    "file",
+                    name.place(),
+                    "'" + Wording.shortened(text) + "': " + problem.why()
+                            + ", expected a CSV file in the layout's folder or below");
+            return List.of();
+        }
+    }
+
+    /** A list of numbers in the layout itself as a row. */
+    static Row inline(Value list) {
+        List<Value> items = ((Value.Items) list).items();
+        return new Row(
+                items.stream().map(Fields::number).toList(),
+                items.stream().map(Value::place).toList());
+    }
 
     /**
      * Reads a file.

@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param finish name of its finish; absent where none is stated, which absorbs everything as {@link #NO_FINISH} does
  * @param tolerance how far it may stand from its place; absent where none is stated
  * @param place where it stands in the file
+ * @param mounting how it contracts; absent where the layout is not cooled
+ * @param coating thickness of what is laid on all its surfaces after they are made, mm; drawn without it, and it grows outward
  */
 public record Part(
         String name,
@@ -22,7 +24,9 @@ public record Part(
         Optional<Repeat> repeat,
         Optional<String> finish,
         Optional<PlacementTolerance> tolerance,
-        Place place) {
+        Place place,
+        Optional<Mounting> mounting,
+        double coating) {
     /** The finish that absorbs everything; a part for which none is stated has it, too. */
     public static final String NO_FINISH = "absorber";
 
@@ -37,9 +41,26 @@ public record Part(
         this(name, shape, placement, repeat, finish, Optional.empty(), place);
     }
 
+    /** A part that neither contracts nor is coated. */
+    public Part(
+            String name,
+            Shape shape,
+            Placement placement,
+            Optional<Repeat> repeat,
+            Optional<String> finish,
+            Optional<PlacementTolerance> tolerance,
+            Place place) {
+        this(name, shape, placement, repeat, finish, tolerance, place, Optional.empty(), 0);
+    }
+
     /** The same part in another place. */
     public Part at(Placement other) {
-        return new Part(name, shape, other, repeat, finish, tolerance, place);
+        return new Part(name, shape, other, repeat, finish, tolerance, place, mounting, coating);
+    }
+
+    /** The same part, mounted and coated. */
+    public Part with(Optional<Mounting> otherMounting, double otherCoating) {
+        return new Part(name, shape, placement, repeat, finish, tolerance, place, otherMounting, otherCoating);
     }
 
     /**

@@ -103,6 +103,7 @@ final class PartKeys {
     private static Kind.Case kind(String word, List<Key> own, String... exactlyOneOf) {
         List<Key> keys = new ArrayList<>(own);
         keys.addAll(COMMON);
+        keys.addAll(CooldownKeys.OF_PARTS);
         return new Kind.Case(word, new Kind.Structure(word, keys, List.of(exactlyOneOf)));
     }
 }

@@ -40,7 +40,7 @@ public final class Check {
      */
     public static CheckResult of(Path file, Effort effort, Watch watch) throws UnusableInput {
         Findings findings = new Findings();
-        return of(readable(file, findings), findings, effort, watch);
+        return of(effort.shaped(readable(file, findings)), findings, effort, watch);
     }
 
     /** Reads a layout of which the parts at least can be looked at; what is wrong with it is added to the findings. */

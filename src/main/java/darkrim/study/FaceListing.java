@@ -14,9 +14,11 @@ import darkrim.layout.Part;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -50,20 +52,22 @@ public record FaceListing(
      *
      * @param file the file
      * @param part name of the only part to list; all if absent
+     * @param warm whether a layout that is cooled is listed in its shape as drawn
      * @throws UnusableInput if a part cannot be read or built, or there is none of that name
      */
-    public static FaceListing of(Path file, Optional<String> part) throws UnusableInput {
+    public static FaceListing of(Path file, Optional<String> part, boolean warm) throws UnusableInput {
         Findings findings = new Findings();
         LayoutReading reading = LayoutReader.read(file);
         if (reading.layout().isEmpty() || !reading.partsComplete()) {
             throw new UnusableInput(reading.findings());
         }
-        Layout whole = reading.layout().get();
+        Layout read = reading.layout().get();
+        Layout whole = warm ? read.warm() : read;
         List<Part> parts = whole.parts().stream()
                 .filter(each -> part.isEmpty() || each.name().equals(part.get()))
                 .toList();
         // Requirements may name faces that only this listing tells of.
-        Layout layout = whole.with(parts).partsOnly();
+        Layout layout = whole.with(withHolders(parts, whole)).partsOnly();
         Assembly assembly = Assembly.of(layout, findings);
         Map<Part, List<Line>> lines = new LinkedHashMap<>();
         for (Part each : parts) {
@@ -77,6 +81,23 @@ public record FaceListing(
             }
         }
         return new FaceListing(layout, lines, assembly.meshes(), findings.sorted());
+    }
+
+    /** The parts and all that hold them, in the order of the layout: where a part is when it is cold depends on them. */
+    private static List<Part> withHolders(List<Part> parts, Layout whole) {
+        Set<String> names = new LinkedHashSet<>();
+        List<String> left = new ArrayList<>(parts.stream().map(Part::name).toList());
+        while (!left.isEmpty()) {
+            String name = left.remove(left.size() - 1);
+            if (names.add(name)) {
+                whole.parts().stream()
+                        .filter(each -> each.name().equals(name))
+                        .flatMap(each -> each.mounting().stream())
+                        .flatMap(each -> each.heldBy().stream())
+                        .forEach(left::add);
+            }
+        }
+        return whole.parts().stream().filter(each -> names.contains(each.name())).toList();
     }
 
     private static String partOf(String body) {

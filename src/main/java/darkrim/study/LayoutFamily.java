@@ -35,15 +35,23 @@ public final class LayoutFamily {
     private final LayoutText text;
     private final Layout written;
     private final List<Finding> warnings;
+    private final boolean warm;
 
     private LayoutFamily(
-            String name, byte[] content, SideFiles files, LayoutText text, Layout written, List<Finding> warnings) {
+            String name,
+            byte[] content,
+            SideFiles files,
+            LayoutText text,
+            Layout written,
+            List<Finding> warnings,
+            boolean warm) {
         this.name = name;
         this.content = content;
         this.files = files;
         this.text = text;
-        this.written = written;
+        this.written = warm ? written.warm() : written;
         this.warnings = List.copyOf(warnings);
+        this.warm = warm;
     }
 
     /**
@@ -87,7 +95,22 @@ public final class LayoutFamily {
         LayoutReading reading = text.read(Map.of());
         throwIfUnusable(reading);
         return new LayoutFamily(
-                name, content.clone(), files, text, reading.layout().orElseThrow(), reading.findings());
+                name, content.clone(), files, text, reading.layout().orElseThrow(), reading.findings(), false);
+    }
+
+    /** The same in their shape as drawn, should they be cooled. */
+    public LayoutFamily warm() {
+        return new LayoutFamily(name, content, files, text, written, warnings, true);
+    }
+
+    /** The same in the shape in which they are looked at. */
+    public LayoutFamily shaped(Effort effort) {
+        return effort.warm() ? warm() : this;
+    }
+
+    /** Whether they have their shape as drawn, even if they are cooled. */
+    public boolean isWarm() {
+        return warm;
     }
 
     private static void throwIfUnusable(LayoutReading reading) throws UnusableInput {
@@ -114,6 +137,9 @@ public final class LayoutFamily {
                 .forEach((file, bytes) ->
                         words.append(", ").append(file).append(" SHA-256 ").append(sha256(bytes)));
         files.meshes().hashes().forEach(mesh -> words.append(", ").append(mesh));
+        if (warm) {
+            words.append(", shape as drawn");
+        }
         return words.toString();
     }
 
@@ -186,7 +212,8 @@ public final class LayoutFamily {
         LayoutReading reading = text.read(chosen);
         findings.addAll(reading.findings());
         findings.throwIfErrors();
-        Layout layout = reading.layout().orElseThrow();
+        Layout read = reading.layout().orElseThrow();
+        Layout layout = warm ? read.warm() : read;
         List<Part> parts = layout.parts().stream()
                 .map(part ->
                         part.at(moved.getOrDefault(part.name(), PartOffset.NONE).of(part.placement())))

@@ -88,7 +88,7 @@ public record PointSight(
     public static PointSight of(Path file, String surface, double u, double v, Effort effort, Watch watch)
             throws UnusableInput, NoSuchPoint {
         Findings findings = new Findings();
-        return of(Check.readable(file, findings), findings, surface, u, v, effort, watch);
+        return of(effort.shaped(Check.readable(file, findings)), findings, surface, u, v, effort, watch);
     }
 
     /**

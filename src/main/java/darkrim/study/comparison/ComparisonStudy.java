@@ -36,8 +36,8 @@ public final class ComparisonStudy {
      * @throws UnusableInput with everything that is wrong with the first file, or if that can be used with the second
      */
     public static Comparison of(Path first, Path second, Effort effort, Watch watch) throws UnusableInput {
-        LayoutFamily one = LayoutFamily.of(first);
-        LayoutFamily two = LayoutFamily.of(second);
+        LayoutFamily one = LayoutFamily.of(first).shaped(effort);
+        LayoutFamily two = LayoutFamily.of(second).shaped(effort);
         long seed = effort.seed().orElse(one.written().sampling().seed());
         Effort alike = new Effort(effort.threads(), Optional.of(seed), effort.mostSamples(), MarginScope.REQUIREMENTS);
         CheckResult before = check(one, alike, watch);

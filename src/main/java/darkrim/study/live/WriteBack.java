@@ -37,6 +37,7 @@ public final class WriteBack {
         byte[] asRead = family.content();
         byte[] changed = DimensionEdit.of(family.name(), asRead, values, formulas);
         LayoutFamily written = LayoutFamily.of(family.name(), changed);
+        written = family.isWarm() ? written.warm() : written;
         // A link stays a link.
         Path real = file.toRealPath();
         refuseIfChanged(real, family.name(), asRead);

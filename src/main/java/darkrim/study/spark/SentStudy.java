@@ -19,6 +19,7 @@ final class SentStudy implements Serializable {
     private final MeshFiles meshes;
     private final HashMap<String, byte[]> files;
     private final Long seed;
+    private final boolean warm;
     private final PointSettings settings;
     /** Made where it arrives, for all points that are worked out there. */
     private transient PointCheck check;
@@ -28,6 +29,7 @@ final class SentStudy implements Serializable {
         this.layout = check.family().content();
         this.meshes = check.family().meshes();
         this.files = new HashMap<>(check.family().sideFiles());
+        this.warm = check.family().isWarm();
         this.seed = check.seed().orElse(null);
         this.settings = check.settings();
     }
@@ -36,8 +38,9 @@ final class SentStudy implements Serializable {
     synchronized PointCheck check() {
         if (check == null) {
             try {
+                LayoutFamily family = LayoutFamily.of(name, layout, SideFiles.known(name, files, meshes));
                 check = new PointCheck(
-                        LayoutFamily.of(name, layout, SideFiles.known(name, files, meshes)),
+                        warm ? family.warm() : family,
                         Optional.ofNullable(seed),
                         settings);
             } catch (UnusableInput changed) {

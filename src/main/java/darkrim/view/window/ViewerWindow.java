@@ -1,6 +1,7 @@
 package darkrim.view.window;
 
 import darkrim.study.Effort;
+import darkrim.study.MarginScope;
 import darkrim.view.camera.Camera;
 import darkrim.view.files.FileWatch;
 import darkrim.view.files.Memory;
@@ -70,7 +71,7 @@ public final class ViewerWindow {
         // One core is left for the window.
         int threads =
                 Math.max(1, Math.min(effort.threads(), Runtime.getRuntime().availableProcessors() - 1));
-        Effort behind = new Effort(threads, effort.seed(), effort.mostSamples());
+        Effort behind = effort.on(threads).with(MarginScope.LEAST);
         // Before all that follows the model: they listen to both sides.
         beside = second.map(file -> new Beside(model, layout, file, behind));
         loader = new Loader(layout, behind, change -> Platform.runLater(() -> model.show(change)));

@@ -58,7 +58,7 @@ public final class Dragging implements AutoCloseable {
         if (live.isEmpty()) {
             try {
                 Following next = new Following();
-                live = Optional.of(new LiveLayout(LayoutFamily.of(file), effort, next::follow));
+                live = Optional.of(new LiveLayout(LayoutFamily.of(file).shaped(effort), effort, next::follow));
                 following = Optional.of(next);
             } catch (UnusableInput unusable) {
                 post.accept(content -> content.refused(unusable.findings()));

@@ -68,7 +68,7 @@ public final class Loader implements AutoCloseable {
         if (reading.layout().isEmpty() || !reading.partsComplete()) {
             throw new UnusableInput(findings.sorted());
         }
-        Layout read = reading.layout().get();
+        Layout read = effort.shaped(reading.layout().get());
         Stage stage = Stage.of(read, findings);
         post.accept(content -> content.with(stage).noting(""));
         if (saved.isPresent()) {

@@ -1,0 +1,89 @@
+package darkrim.assembly;
+
+import darkrim.geom.Placement;
+import darkrim.layout.Cooldown;
+import darkrim.layout.Layout;
+import darkrim.layout.Mounting;
+import darkrim.layout.Part;
+import darkrim.material.Material;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * Where the parts of a layout go when it is cooled. A part becomes smaller alike in all directions about the point where it is held. That point
+ * stays, or moves with the part that holds it. The beam is no part and stays.
+ */
+public final class Cooling {
+    private final Map<String, Part> parts = new HashMap<>();
+    private final Optional<Cooldown> cooldown;
+    private final ToDoubleFunction<Material> contraction;
+
+    private Cooling(Layout layout, Optional<Cooldown> cooldown, ToDoubleFunction<Material> contraction) {
+        layout.parts().forEach(part -> parts.put(part.name(), part));
+        this.cooldown = cooldown;
+        this.contraction = contraction;
+    }
+
+    /** To the shape that a layout has: nowhere if that is the one as drawn. */
+    public static Cooling of(Layout layout) {
+        Optional<Cooldown> cold = layout.cooldown().filter(Cooldown::isCold);
+        return new Cooling(
+                layout,
+                cold,
+                material -> material.contraction()
+                        .between(cold.orElseThrow().drawnAt(), cold.orElseThrow().worksAt()));
+    }
+
+    /** The same with another contraction of one material, as a share of its length. */
+    public Cooling with(Material other, double otherContraction) {
+        ToDoubleFunction<Material> before = contraction;
+        Map<String, Part> same = parts;
+        return new Cooling(
+                same,
+                cooldown,
+                material -> material.equals(other) ? otherContraction : before.applyAsDouble(material));
+    }
+
+    private Cooling(Map<String, Part> parts, Optional<Cooldown> cooldown, ToDoubleFunction<Material> contraction) {
+        this.parts.putAll(parts);
+        this.cooldown = cooldown;
+        this.contraction = contraction;
+    }
+
+    /**
+     * Where a part as drawn goes.
+     *
+     * @param part its name
+     * @return empty where it stays, to the last bit
+     */
+    public Optional<Placement> of(String part) {
+        return of(part, Vector3D.ZERO);
+    }
+
+    /**
+     * Where a copy of a part as drawn goes.
+     *
+     * @param part its name
+     * @param step how far the copy stands from the part, mm
+     * @return empty where it stays, to the last bit
+     */
+    public Optional<Placement> of(String part, Vector3D step) {
+        Part own = parts.get(part);
+        if (cooldown.isEmpty() || own == null || own.mounting().isEmpty()) {
+            return Optional.empty();
+        }
+        Mounting mounting = own.mounting().get();
+        Vector3D drawn = own.placement().point(mounting.heldAt()).add(step);
+        Vector3D held = mounting.heldBy()
+                .flatMap(this::of)
+                .map(holder -> holder.point(drawn))
+                .orElse(drawn);
+        double shrinks = contraction.applyAsDouble(mounting.material());
+        return shrinks == 0 && held.equals(drawn)
+                ? Optional.empty()
+                : Optional.of(Placement.NONE.thenScaled(1 - shrinks, drawn, held));
+    }
+}

@@ -1,0 +1,2 @@
+/** How materials contract when they are cooled. */
+package darkrim.material;
