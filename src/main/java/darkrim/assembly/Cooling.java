@@ -64,6 +64,26 @@ public final class Cooling {
     }
 
     /**
+     * Where a copy of a part as drawn goes, by its name.
+     *
+     * @param copy name of the part with the number of the copy, such as {@code lid[1,2]}
+     * @return empty where it stays, to the last bit
+     */
+    public Optional<Placement> ofCopy(String copy) {
+        String part = copy.replaceFirst("\\[.*", "");
+        Optional<Part.Repeat> repeat = Optional.ofNullable(parts.get(part)).flatMap(Part::repeat);
+        if (repeat.isEmpty()) {
+            return of(part);
+        }
+        Part.Repeat grid = repeat.get();
+        return GridSteps.of(grid.columns(), grid.rows(), grid.stepX(), grid.stepY()).stream()
+                .filter(step -> copy.equals(part + step.number()))
+                .findFirst()
+                .flatMap(step -> of(
+                        part, Vector3D.of(step.offset().getX(), step.offset().getY(), 0)));
+    }
+
+    /**
      * Where a copy of a part as drawn goes.
      *
      * @param part its name

@@ -62,10 +62,7 @@ public record Feasibility(
             if (!opening.loops().stream().allMatch(FlatLoop::isLevel)) {
                 continue;
             }
-            assembly.detectors().stream()
-                    .filter(die -> isBelow(die, opening.centre()))
-                    .findFirst()
-                    .ifPresent(die -> {
+            dieBelow(opening, assembly.detectors()).ifPresent(die -> {
                         if (isBetween(opening, die, pupil)) {
                             lines.add(line(opening, die, pupil, placementError));
                         } else {
@@ -74,6 +71,11 @@ public record Feasibility(
                     });
         }
         return lines;
+    }
+
+    /** The level die below the middle of an opening, if there is one. */
+    static Optional<Die> dieBelow(Opening opening, List<Die> dies) {
+        return dies.stream().filter(die -> isBelow(die, opening.centre())).findFirst();
     }
 
     /** The lines of light run from the pupil down through the opening: of anything else they would tell nothing. */

@@ -4,6 +4,7 @@ import darkrim.diagnostic.Findings;
 import darkrim.layout.Layout;
 import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.AtMost;
+import darkrim.layout.Requirement.Clearance;
 import darkrim.layout.Requirement.NoDirect;
 import darkrim.layout.Requirement.Per;
 import java.util.HashSet;
@@ -30,6 +31,9 @@ final class RequirementCheck {
                     selector.select("requirement " + requirement.name(), requirement.surfaces(), requirement.place());
             if (requirement.condition() instanceof AtMost limit && limit.per() == Per.CELL) {
                 requireMaps(requirement, selected, mapped, findings);
+            }
+            if (requirement.condition() instanceof Clearance clearance) {
+                ClearanceCheck.check(requirement, clearance, selected, selector, findings);
             }
             if (requirement.condition() instanceof NoDirect) {
                 dark.put(requirement, selected);

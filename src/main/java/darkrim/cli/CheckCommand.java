@@ -69,7 +69,7 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
         CheckResult result;
         try {
             result = surroundings.watched(
-                    watch -> Check.of(options.layout(), options.effort().with(margins), watch));
+                    watch -> Check.coldAndWarm(options.layout(), options.effort().with(margins), watch));
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         }

@@ -24,6 +24,7 @@ final class CooldownBuilder {
     private final Optional<Cooldown> cooldown;
     private final Place place;
     private final boolean hasDefault;
+    private final boolean stated;
     private final Optional<Material> fallback;
     private final List<String> without = new ArrayList<>();
     private final Set<String> outOfRange = new HashSet<>();
@@ -33,10 +34,11 @@ final class CooldownBuilder {
     CooldownBuilder(Fields file, SideFiles files, Findings findings) {
         this.findings = findings;
         this.materials = new MaterialReader(file, files, findings);
-        Optional<Fields> stated = file.find("cooldown").filter(Value::isWhole).map(Fields.class::cast);
+        this.stated = file.has("cooldown");
+        Optional<Fields> fields = file.find("cooldown").filter(Value::isWhole).map(Fields.class::cast);
         this.place = file.place("cooldown");
-        this.cooldown = stated.flatMap(this::temperatures);
-        Optional<Value> material = stated.flatMap(fields -> fields.find("material"));
+        this.cooldown = fields.flatMap(this::temperatures);
+        Optional<Value> material = fields.flatMap(found -> found.find("material"));
         this.hasDefault = material.isPresent();
         this.fallback = material.flatMap(materials::named);
     }
@@ -44,6 +46,11 @@ final class CooldownBuilder {
     /** The cool-down, if one is stated; its parts have their cold shape. */
     Optional<Cooldown> cooldown() {
         return cooldown;
+    }
+
+    /** Whether one is stated, be it with errors. */
+    boolean isStated() {
+        return stated;
     }
 
     private Optional<Cooldown> temperatures(Fields fields) {

@@ -54,7 +54,7 @@ final class LayoutBuilder {
         Optional<BeamSpec> beam = file.find("beam")
                 .filter(Value::isWhole)
                 .flatMap(value -> new BeamBuilder(findings).build((Fields) value));
-        List<Requirement> requirements = RequirementBuilder.requirements(file);
+        List<Requirement> requirements = new RequirementBuilder(cooldown.isStated(), findings).requirements(file);
         if (!findings.hasErrors()) {
             dimensionBuilder.warnOfUnused(reader.amounts());
             finishBuilder.warnOfUnused(finishes.values());

@@ -29,10 +29,30 @@ final class LayoutKeys {
             Key.required("at_most", Kinds.LIMIT, "Greatest relative irradiance that passes."),
             Key.withDefault("per", Kinds.choice("surface", "cell"), "surface", "Over what the mean is taken."));
 
+    private static final Kind LOWERING = Kind.Structure.of(
+            "while_lowered",
+            Key.required(
+                    "part",
+                    Kinds.PATTERN,
+                    "Pattern that selects what is brought in, such as a part: all of one side, none of the other."),
+            Key.required("from", Kinds.SIZE, "How far from its place it starts; mm unless stated."),
+            Key.withDefault(
+                    "direction",
+                    new Kind.ListOf(Kinds.COMPONENT, 3, 3),
+                    "[0, 0, -1]",
+                    "Which way it goes, of any length."));
+
     private static final Kind REQUIREMENT = new Kind.Structure(
             "requirement",
             List.of(
-                    Key.required("surfaces", Kinds.PATTERN, "Pattern that selects the surfaces it is about."),
+                    Key.optional(
+                            "surfaces",
+                            Kinds.PATTERN,
+                            "Pattern that selects the surfaces it is about; of all but a clearance."),
+                    Key.optional(
+                            "between",
+                            Kinds.pair(Kinds.PATTERN),
+                            "Two patterns that select the two sides of a clearance."),
                     Key.optional(
                             "direct",
                             new Kind.Either(List.of(Kinds.choice("none"), LIGHT_LIMIT)),
@@ -49,8 +69,25 @@ final class LayoutKeys {
                                             "at_least",
                                             Kinds.LEAST_SHARE,
                                             "Least share of the pupil's area that every point sees.")),
-                            "How much of the pupil is seen.")),
-            List.of("direct", "once_reflected", "pupil_seen"));
+                            "How much of the pupil is seen."),
+                    Key.optional(
+                            "clearance",
+                            Kind.Structure.of(
+                                    "clearance",
+                                    Key.required(
+                                            "at_least",
+                                            Kinds.SIZE,
+                                            "Least distance that passes, coatings included; mm unless stated.")),
+                            "How far the two sides keep apart."),
+                    Key.optional(
+                            "while_lowered",
+                            LOWERING,
+                            "Of a clearance: also on the whole way on which one side is brought in, in the shape as drawn."),
+                    Key.optional(
+                            "shape",
+                            Kinds.choice("warm", "cold", "both"),
+                            "Of a clearance in a layout with a cool-down: in which shape it holds; both if left out.")),
+            List.of("direct", "once_reflected", "pupil_seen", "clearance"));
 
     private static final Kind SAMPLING = Kind.Structure.of(
             "sampling",

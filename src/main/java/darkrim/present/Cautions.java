@@ -12,7 +12,8 @@ public final class Cautions {
             "light after more than one reflection",
             "finishes that turn with the surface, such as brushed faces",
             "what passes through transparent bodies",
-            "thermal contraction and motion of parts",
+            "thermal contraction of parts where the layout states no cool-down",
+            "bending of parts, and differences of temperature between them",
             "gaps between bond wires (a row of wires is one solid)",
             "dust and scratches",
             "thermal emission of the parts");

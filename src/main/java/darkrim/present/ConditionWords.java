@@ -18,6 +18,9 @@ final class ConditionWords {
         if (condition instanceof Requirement.PupilSeen seen) {
             return "pupil >= " + Figures.limit(seen.share());
         }
+        if (condition instanceof Requirement.Clearance clearance) {
+            return "apart >= " + Figures.limit(clearance.atLeast()) + " mm";
+        }
         return "direct none";
     }
 
@@ -32,7 +35,9 @@ final class ConditionWords {
     }
 
     private static String verb(Requirement.Condition condition) {
-        return condition instanceof Requirement.PupilSeen ? "see" : "get";
+        return condition instanceof Requirement.Clearance
+                ? "keep"
+                : condition instanceof Requirement.PupilSeen ? "see" : "get";
     }
 
     private static String object(Requirement.Condition condition) {
@@ -45,6 +50,9 @@ final class ConditionWords {
         }
         if (condition instanceof Requirement.PupilSeen seen) {
             return " at least " + Figures.limit(seen.share()) + " of the pupil from every point";
+        }
+        if (condition instanceof Requirement.Clearance clearance) {
+            return " apart by at least " + Figures.limit(clearance.atLeast()) + " mm";
         }
         return " no direct light";
     }

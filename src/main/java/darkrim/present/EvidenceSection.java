@@ -1,6 +1,7 @@
 package darkrim.present;
 
 import darkrim.study.CheckResult;
+import darkrim.layout.Requirement;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
@@ -85,6 +86,9 @@ final class EvidenceSection {
         if (all.isEmpty()) {
             return "selects no surface; no evidence, so undecided.";
         }
+        if (result.requirement().condition() instanceof Requirement.Clearance) {
+            return clearance(result, against, values);
+        }
         String asked = ConditionWords.asked(result.requirement().condition());
         String what = all.stream().anyMatch(outcome -> outcome.cell() != Outcome.WHOLE) ? "cell" : "surface";
         if (!against.isEmpty()) {
@@ -109,6 +113,19 @@ final class EvidenceSection {
         return every + " "
                 + (all.size() == 1 ? ConditionWords.found(result.requirement().condition()) : asked) + "; worst "
                 + Printable.of(result.worst().where()) + ", " + words(result.worst(), values) + ".";
+    }
+
+    /** Both sides, and of what holds the least distance; each that does not hold follows in a line of its own. */
+    private static String clearance(RequirementResult result, List<Outcome> against, Values values) {
+        String asked = ConditionWords.asked(result.requirement().condition());
+        if (!against.isEmpty()) {
+            return "both sides should " + asked + "; "
+                    + (against.size() == result.outcomes().size()
+                            ? "they do not:"
+                            : "they do not in " + against.size() + " of " + result.outcomes().size() + " ways to look:");
+        }
+        return "both sides " + asked + "; least " + Printable.of(result.worst().where()) + ": "
+                + words(result.worst(), values) + ".";
     }
 
     private static boolean isBound(Outcome outcome) {

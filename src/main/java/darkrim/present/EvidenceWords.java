@@ -35,6 +35,9 @@ public final class EvidenceWords {
         if (evidence instanceof Evidence.ProvedBound bound) {
             return bound(bound.atMost());
         }
+        if (evidence instanceof Evidence.Distance distance) {
+            return distance(distance);
+        }
         return sampled((Evidence.Sampled) evidence, confidence);
     }
 
@@ -53,6 +56,24 @@ public final class EvidenceWords {
     /** A proved upper bound of once-reflected light. */
     static String bound(double atMost) {
         return atMost == 0 ? "proved to get none" : "never more than " + Figures.atMost(atMost) + ", proved";
+    }
+
+    /** A distance with its two points, such as {@code 0.812 mm, from (1, 2, 3) to (1, 2, 3.81)}. */
+    private static String distance(Evidence.Distance distance) {
+        String raised = distance.raised().isPresent()
+                ? ", " + Figures.length(distance.raised().getAsDouble()) + " mm before the end of the way"
+                : "";
+        if (distance.overlap()) {
+            return "run into one another at " + point(distance.onFirst()) + raised;
+        }
+        String coatings = distance.coatings() > 0
+                ? ", coatings of together " + Figures.length(distance.coatings()) + " mm taken off"
+                : "";
+        if (distance.onFirst().equals(distance.onSecond())) {
+            return "touch or run into one another at " + point(distance.onFirst()) + raised;
+        }
+        return Figures.margin(distance.millimetres()) + " mm, from " + point(distance.onFirst()) + " to "
+                + point(distance.onSecond()) + raised + coatings + ", exact";
     }
 
     private static String share(Evidence.ExactShare share) {

@@ -10,10 +10,18 @@ public final class LayoutWords {
 
     private LayoutWords() {}
 
-    /** Title and revision. */
+    /** Title and revision and, of a layout that is cooled, which shape. */
     public static String title(Layout layout) {
         String revision = layout.revision().isEmpty() ? "" : ", revision " + layout.revision();
-        return Printable.of(layout.title() + revision);
+        return Printable.of(layout.title() + revision) + shape(layout);
+    }
+
+    /** Which shape of a layout that is cooled it is, after its title: {@code ; cold shape, at 80 K}; otherwise nothing. */
+    public static String shape(Layout layout) {
+        return layout.cooldown()
+                .map(each -> (each.isCold() ? "; cold shape, at " : "; warm shape, as drawn at ")
+                        + Figures.limit(each.temperature()) + " K")
+                .orElse("");
     }
 
     /** The file with the beginning of its hash; a layout built in code has none. */

@@ -18,6 +18,7 @@ public record TextReport(String version, Ink ink, boolean everything) {
         RequirementSection.write(page, result, ink);
         EvidenceSection.write(page, result, everything);
         MarginSection.write(page, result, everything);
+        CooldownSection.write(page, result, ink, everything);
         SurfaceSection.write(page, result, everything);
         LightPathSection.write(page, result, everything);
         NoteSection.write(page, result);

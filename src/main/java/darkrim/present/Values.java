@@ -30,6 +30,9 @@ final class Values {
         if (outcome.evidence() instanceof Evidence.ProvedBound bound) {
             return bound(bound.atMost());
         }
+        if (outcome.evidence() instanceof Evidence.Distance distance) {
+            return Figures.margin(distance.millimetres()) + " mm";
+        }
         return of(result.judgement().surfaces().get(outcome.surface().index()), LightClass.DIRECT);
     }
 

@@ -6,6 +6,7 @@ import darkrim.assembly.Feasibility;
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.Cooldown;
 import darkrim.layout.Layout;
 import darkrim.layout.LayoutReader;
 import darkrim.layout.LayoutReading;
@@ -41,6 +42,29 @@ public final class Check {
     public static CheckResult of(Path file, Effort effort, Watch watch) throws UnusableInput {
         Findings findings = new Findings();
         return of(effort.shaped(readable(file, findings)), findings, effort, watch);
+    }
+
+    /**
+     * Checks a layout file and, if it is judged in a cold shape, beside it the shape as drawn.
+     *
+     * @param file the file
+     * @param effort how hard to work, on each shape
+     * @param watch hears how far it is
+     * @throws UnusableInput with everything that is wrong with the file, in either shape
+     */
+    public static CheckResult coldAndWarm(Path file, Effort effort, Watch watch) throws UnusableInput {
+        long start = System.nanoTime();
+        Findings findings = new Findings();
+        Layout layout = effort.shaped(readable(file, findings));
+        List<Finding> read = findings.sorted();
+        CheckResult cold = of(layout, findings, effort, watch);
+        if (!layout.cooldown().map(Cooldown::isCold).orElse(false)) {
+            return cold;
+        }
+        Findings asDrawn = new Findings();
+        asDrawn.addAll(read);
+        CheckResult warm = of(layout.warm(), asDrawn, effort, watch);
+        return ShapeComparison.of(cold, warm, effort.margins(), secondsSince(start));
     }
 
     /** Reads a layout of which the parts at least can be looked at; what is wrong with it is added to the findings. */

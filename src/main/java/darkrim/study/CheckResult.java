@@ -7,6 +7,7 @@ import darkrim.layout.SamplingSpec;
 import darkrim.scene.Scene;
 import darkrim.verdict.Judgement;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A layout with all that was found.
@@ -20,6 +21,7 @@ import java.util.List;
  * @param margins how far direct light is from where it must not be; the judgement's evidence tells those of surfaces too
  * @param warnings what deserves attention in the layout
  * @param timing how long the steps took; the only part that differs between runs
+ * @param cooldown what the cool-down does, where that was looked at
  */
 public record CheckResult(
         Layout layout,
@@ -30,7 +32,47 @@ public record CheckResult(
         Judgement judgement,
         DirectMargins margins,
         List<Finding> warnings,
-        Timing timing) {
+        Timing timing,
+        Optional<CooldownResult> cooldown) {
+    /** Without a look at what a cool-down does. */
+    public CheckResult(
+            Layout layout,
+            SamplingSpec effort,
+            Scene scene,
+            List<Feasibility> feasibility,
+            double chordError,
+            Judgement judgement,
+            DirectMargins margins,
+            List<Finding> warnings,
+            Timing timing) {
+        this(
+                layout,
+                effort,
+                scene,
+                feasibility,
+                chordError,
+                judgement,
+                margins,
+                warnings,
+                timing,
+                Optional.empty());
+    }
+
+    /** The same with what the cool-down does. */
+    CheckResult with(CooldownResult other, List<Finding> otherWarnings, Timing otherTiming) {
+        return new CheckResult(
+                layout,
+                effort,
+                scene,
+                feasibility,
+                chordError,
+                judgement,
+                margins,
+                otherWarnings,
+                otherTiming,
+                Optional.of(other));
+    }
+
     /** Copies the lists. */
     public CheckResult {
         feasibility = List.copyOf(feasibility);

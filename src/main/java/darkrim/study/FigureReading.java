@@ -118,6 +118,9 @@ final class FigureReading {
         if (evidence instanceof Evidence.ProvedDark) {
             return Known.exact(0);
         }
+        if (evidence instanceof Evidence.Distance distance) {
+            return Known.exact(distance.millimetres());
+        }
         if (evidence instanceof Evidence.ExactShare share) {
             return Double.isNaN(outcome.value())
                     ? Known.NOTHING

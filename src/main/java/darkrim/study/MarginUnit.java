@@ -4,7 +4,7 @@ import darkrim.layout.Requirement;
 
 /** What the margin of a requirement is measured in; the one place that says so, for every study. */
 public enum MarginUnit {
-    /** No direct light, and the pupil: how far the light, or its loss, is away. */
+    /** No direct light, and the pupil: how far the light, or its loss, is away; a clearance: how much it is wider than asked. */
     MILLIMETRES("mm"),
     /** A limit on light: the limit less the value. */
     RELATIVE_IRRADIANCE("relative irradiance");

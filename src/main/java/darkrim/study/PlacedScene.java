@@ -5,9 +5,11 @@ import darkrim.assembly.AssemblyMemory;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Layout;
+import darkrim.layout.Requirement;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneFactory;
 import darkrim.scene.Surface;
+import darkrim.study.clearance.Clearances;
 import darkrim.study.contact.MeshContacts;
 import darkrim.study.contact.PartContacts;
 import darkrim.trace.FacetTree;
@@ -23,7 +25,7 @@ import java.util.Set;
  * @param assembly its parts, placed
  * @param scene what light meets
  * @param tree the tree over the facets of the scene
- * @param demands each requirement with the surfaces that it is about, in the order of the layout
+ * @param demands each requirement with the surfaces that it is about, in the order of the layout; clearances are decided
  */
 public record PlacedScene(Layout layout, Assembly assembly, Scene scene, FacetTree tree, List<Demand> demands) {
     /** Copies the list. */
@@ -60,13 +62,18 @@ public record PlacedScene(Layout layout, Assembly assembly, Scene scene, FacetTr
         PartContacts.check(assembly, scene, tree, findings, watch);
         MeshContacts.check(layout, assembly, scene, tree, findings, watch);
         findings.throwIfErrors();
-        return new PlacedScene(layout, assembly, scene, tree, demands(layout, scene, memory));
+        return new PlacedScene(layout, assembly, scene, tree, demands(layout, assembly, scene, memory));
     }
 
-    private static List<Demand> demands(Layout layout, Scene scene, AssemblyMemory memory) {
+    private static List<Demand> demands(
+            Layout layout, Assembly assembly, Scene scene, AssemblyMemory memory) {
+        Clearances clearances = new Clearances(layout, assembly, scene, memory);
         List<String> names = scene.surfaces().stream().map(Surface::name).toList();
         return layout.requirements().stream()
                 .map(requirement -> {
+                    if (requirement.condition() instanceof Requirement.Clearance) {
+                        return Demand.decided(clearances.of(requirement));
+                    }
                     Set<String> selected = Set.copyOf(memory.selected(requirement.surfaces(), names));
                     List<Surface> surfaces = scene.surfaces().stream()
                             .filter(surface -> selected.contains(surface.name()))

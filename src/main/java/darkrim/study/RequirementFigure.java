@@ -12,11 +12,11 @@ import java.util.TreeMap;
  *
  * @param requirement name of the requirement
  * @param verdict what can be said of all its surfaces together
- * @param value relative irradiance, or share of the pupil; NaN where no value is known
+ * @param value relative irradiance, share of the pupil, or a distance in mm; NaN where no value is known
  * @param standardError standard error of the value; 0 where it is exact
  * @param lower what the value is at least, at the stated confidence; NaN where nothing is known
  * @param upper what the value is at most; NaN where nothing is known
- * @param limit what it must not exceed or, for a share of the pupil, not fall below
+ * @param limit what it must not exceed or, for a share of the pupil or a distance, not fall below
  * @param margin as {@link RequirementMargin} defines it, in mm or, of a limit, the limit less the value; NaN where it is not known
  * @param marginAtLeast whether the margin is only known to be no less
  * @param worst the surface, or cell of its map, that matters most
@@ -61,6 +61,9 @@ public record RequirementFigure(
     static double limit(Requirement.Condition condition) {
         if (condition instanceof Requirement.AtMost most) {
             return most.limit();
+        }
+        if (condition instanceof Requirement.Clearance clearance) {
+            return clearance.atLeast();
         }
         return condition instanceof Requirement.PupilSeen seen ? seen.share() : 0;
     }

@@ -22,6 +22,7 @@ import java.util.Optional;
  *   <li>No direct light: the dark clearance, mm; where a flat surface is lit, its shadow margin. docs/margins.md says what they promise. Not known
  *       where the requirement is undecided or no lit surface is flat.
  *   <li>Share of the pupil: the pupil margin, mm; it asks for the whole pupil, whatever share is required, and so is on the safe side.
+ *   <li>Clearance: the least distance less what is asked, mm; what touches or overlaps has no depth.
  *   <li>A limit on light: the limit less the value, in relative irradiance; capped where the value was only proved to be within a bound.
  * </ul>
  *
@@ -71,6 +72,9 @@ public record RequirementMargin(
 
     /** The margin in mm that a search found elsewhere; not known where it found none. */
     public static RequirementMargin of(RequirementResult result, Optional<Margins.Least> least) {
+        if (result.requirement().condition() instanceof Requirement.Clearance asked) {
+            return of(result.requirement(), Optional.of(result.verdict()), apart(result, asked), "");
+        }
         return of(
                 result.requirement(),
                 Optional.of(result.verdict()),
@@ -84,7 +88,9 @@ public record RequirementMargin(
 
     private static RequirementMargin of(RequirementResult result, Margins margins) {
         Requirement.Condition condition = result.requirement().condition();
-        Found least = condition instanceof Requirement.AtMost limit
+        Found least = condition instanceof Requirement.Clearance clearance
+                ? apart(result, clearance)
+                : condition instanceof Requirement.AtMost limit
                 ? sampled(result, limit)
                 : condition instanceof Requirement.PupilSeen ? pupil(result, margins) : dark(result, margins);
         return of(result.requirement(), Optional.of(result.verdict()), least, "");
@@ -153,6 +159,12 @@ public record RequirementMargin(
                 : margins.deepestIntrusion(
                         surfaces.stream().filter(margins::isFlat).toList(), () -> false);
         return least.map(found -> Found.of(found.surface(), found.margin())).orElse(Found.NOTHING);
+    }
+
+    private static Found apart(RequirementResult result, Requirement.Clearance asked) {
+        Outcome worst = result.worst();
+        String other = worst.evidence() instanceof Evidence.Distance distance ? distance.second() : "";
+        return new Found(worst.value() - asked.atLeast(), 0, false, worst.where(), other);
     }
 
     private static Found sampled(RequirementResult result, Requirement.AtMost limit) {

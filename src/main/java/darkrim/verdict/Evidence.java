@@ -1,7 +1,9 @@
 package darkrim.verdict;
 
+import darkrim.layout.ThermalShape;
 import darkrim.light.Estimate;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Why a verdict is what it is. */
@@ -110,6 +112,31 @@ public sealed interface Evidence {
      * @param atMost relative irradiance; 0 where no such light can arrive at all
      */
     record ProvedBound(double atMost) implements Evidence {}
+
+    /**
+     * How far two sides of a clearance are apart, exact but for rounding.
+     *
+     * @param millimetres least distance with the coatings taken off, mm; 0 where they touch or run into one another
+     * @param shape in which shape
+     * @param first the surface of the one side that comes nearest
+     * @param onFirst the point of it, where it then is, without its coating, mm
+     * @param second the surface of the other side
+     * @param onSecond the point of it
+     * @param raised how far from its place the side that is brought in then is, mm; empty where both stand in their place
+     * @param overlap whether they run into one another
+     * @param coatings thickness of the coatings at the two points together, mm
+     */
+    record Distance(
+            double millimetres,
+            ThermalShape shape,
+            String first,
+            Vector3D onFirst,
+            String second,
+            Vector3D onSecond,
+            OptionalDouble raised,
+            boolean overlap,
+            double coatings)
+            implements Evidence {}
 
     /**
      * A sampled mean and bounds that hold at every look.

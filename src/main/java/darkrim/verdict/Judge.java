@@ -242,6 +242,9 @@ public final class Judge {
     }
 
     private static RequirementResult result(int number, Demand demand, Settled settled, Map<Target, Outcome> outcomes) {
+        if (demand.decided().isPresent()) {
+            return demand.decided().get();
+        }
         List<Outcome> all = new ArrayList<>();
         for (Surface surface : demand.surfaces()) {
             if (settled.decides(demand.requirement().condition(), surface)) {

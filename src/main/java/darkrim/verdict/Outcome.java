@@ -1,5 +1,6 @@
 package darkrim.verdict;
 
+import darkrim.layout.ThermalShape;
 import darkrim.scene.Surface;
 import java.util.Map;
 
@@ -9,7 +10,7 @@ import java.util.Map;
  * @param surface the surface
  * @param cell number of the cell, or {@link #WHOLE}
  * @param verdict what can be said
- * @param value the value compared: relative irradiance, or the share of the pupil; 0 where darkness is proved, NaN where no value is known
+ * @param value the value compared: relative irradiance, or the share of the pupil, or a distance in mm; 0 where darkness is proved, NaN where no value is known
  * @param evidence why
  */
 public record Outcome(Surface surface, int cell, Verdict verdict, double value, Evidence evidence) {
@@ -23,8 +24,13 @@ public record Outcome(Surface surface, int cell, Verdict verdict, double value, 
                 : this;
     }
 
-    /** The surface's name, with the cell where it is one. */
+    /** The surface's name, with the cell where it is one; of a clearance both surfaces. */
     public String where() {
+        if (evidence instanceof Evidence.Distance distance) {
+            String way = distance.raised().isPresent() ? ", on the way in" : "";
+            return surface.name() + " to " + distance.second() + way + ", "
+                    + (distance.shape() == ThermalShape.COLD ? "cold" : "as drawn");
+        }
         if (cell == WHOLE) {
             return surface.name();
         }

@@ -21,7 +21,7 @@ public record RequirementResult(Requirement requirement, Verdict verdict, List<O
     }
 
     /** A result whose verdict follows from its outcomes; no outcome is no evidence, so it is undecided. */
-    static RequirementResult of(Requirement requirement, List<Outcome> outcomes) {
+    public static RequirementResult of(Requirement requirement, List<Outcome> outcomes) {
         Verdict verdict =
                 outcomes.stream().map(Outcome::verdict).reduce(Verdict::and).orElse(Verdict.UNDECIDED);
         return new RequirementResult(requirement, verdict, outcomes);
@@ -52,7 +52,8 @@ public record RequirementResult(Requirement requirement, Verdict verdict, List<O
 
     /** The outcomes, the one that matters most first; what matters alike stays in order. */
     public List<Outcome> worstFirst() {
-        boolean highIsGood = requirement.condition() instanceof Requirement.PupilSeen;
+        boolean highIsGood = requirement.condition() instanceof Requirement.PupilSeen
+                || requirement.condition() instanceof Requirement.Clearance;
         Comparator<Outcome> byVerdict = Comparator.comparing(outcome -> switch (outcome.verdict()) {
             case FAIL -> 2;
             case UNDECIDED -> 1;

@@ -67,10 +67,14 @@ record ComparisonDocument(
     }
 
     /** A layout file. */
-    record FileDocument(String layout, String sha256, String title, String revision) {
+    record FileDocument(String layout, String sha256, String title, String revision, String shape) {
         static FileDocument of(Layout layout) {
             return new FileDocument(
-                    layout.source().name(), layout.source().sha256(), layout.title(), layout.revision());
+                    layout.source().name(),
+                    layout.source().sha256(),
+                    layout.title(),
+                    layout.revision(),
+                    ResultDocument.shape(layout));
         }
     }
 

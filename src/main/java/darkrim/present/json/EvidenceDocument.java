@@ -3,6 +3,7 @@ package darkrim.present.json;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import darkrim.verdict.Evidence;
 import java.util.List;
+import java.util.Locale;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Evidence, told apart by its kind. */
@@ -34,6 +35,19 @@ sealed interface EvidenceDocument {
         }
         if (evidence instanceof Evidence.ProvedBound bound) {
             return new Bound("proved_bound", bound.atMost());
+        }
+        if (evidence instanceof Evidence.Distance distance) {
+            return new Distance(
+                    "distance",
+                    distance.millimetres(),
+                    distance.shape().name().toLowerCase(Locale.ROOT),
+                    distance.first(),
+                    point(distance.onFirst()),
+                    distance.second(),
+                    point(distance.onSecond()),
+                    distance.raised().isPresent() ? distance.raised().getAsDouble() : null,
+                    distance.overlap(),
+                    distance.coatings());
         }
         Evidence.Sampled sampled = (Evidence.Sampled) evidence;
         return new Sampled(
@@ -76,6 +90,22 @@ sealed interface EvidenceDocument {
 
     /** An upper bound of once-reflected light, by proof. */
     record Bound(String kind, double atMost) implements EvidenceDocument {}
+
+    /** How far two sides are apart. */
+    record Distance(
+            String kind,
+            @JsonProperty("mm") double millimetres,
+            String shape,
+            String first,
+            @JsonProperty("on_first_mm") List<Double> onFirst,
+            String second,
+            @JsonProperty("on_second_mm") List<Double> onSecond,
+            @JsonProperty("before_the_end_of_the_way_mm")
+            Double raised,
+
+            boolean overlap,
+            @JsonProperty("coatings_mm") double coatings)
+            implements EvidenceDocument {}
 
     /** A mean with bounds. */
     record Sampled(String kind, EstimateDocument estimate, Double lower, Double upper, double risk, int looks)

@@ -34,8 +34,12 @@ record RequirementDocument(
         return verdict.name().toLowerCase(Locale.ROOT);
     }
 
-    /** What is asked: which light, the limit (0 for none at all), on which side of it, over what the mean is taken. */
-    record Condition(String light, double limit, String side, String per) {
+    /** What is asked: which light, the limit (0 for none at all), on which side of it, over what the mean is taken; of a clearance the other side. */
+    record Condition(String light, double limit, String side, String per, String other) {
+        private Condition(String light, double limit, String side, String per) {
+            this(light, limit, side, per, null);
+        }
+
         static Condition of(Requirement.Condition condition) {
             if (condition instanceof Requirement.AtMost most) {
                 return new Condition(
@@ -46,6 +50,9 @@ record RequirementDocument(
             }
             if (condition instanceof Requirement.PupilSeen seen) {
                 return new Condition("pupil_seen", seen.share(), "at_least", "point");
+            }
+            if (condition instanceof Requirement.Clearance clearance) {
+                return new Condition("clearance", clearance.atLeast(), "at_least", "point", clearance.other());
             }
             return new Condition("direct", 0, "at_most", "point");
         }

@@ -27,6 +27,7 @@ record ResultDocument(
         List<RequirementDocument> requirements,
         List<FeasibilityDocument> feasibility,
         Margins margins,
+        CooldownDocument cooldown,
         List<String> infeasibleOpenings,
         List<SurfaceDocument> surfaces,
         List<LightPathDocument> lightPaths,
@@ -49,6 +50,7 @@ record ResultDocument(
                 judgement.requirements().stream().map(RequirementDocument::of).toList(),
                 result.feasibility().stream().map(FeasibilityDocument::of).toList(),
                 Margins.of(result.margins()),
+                result.cooldown().map(CooldownDocument::of).orElse(null),
                 result.feasibility().stream()
                         .filter(Feasibility::fails)
                         .map(Feasibility::opening)
@@ -73,7 +75,13 @@ record ResultDocument(
 
     /** What was checked. */
     record LayoutDocument(
-            String file, String sha256, String title, String revision, Map<String, DimensionDocument> dimensions) {
+            String file,
+            String sha256,
+            String title,
+            String revision,
+            String shape,
+            @JsonProperty("temperature_k") Double temperature,
+            Map<String, DimensionDocument> dimensions) {
         static LayoutDocument of(Layout layout) {
             Map<String, DimensionDocument> dimensions = new LinkedHashMap<>();
             layout.dimensions().forEach((name, dimension) -> dimensions.put(name, DimensionDocument.of(dimension)));
@@ -83,8 +91,17 @@ record ResultDocument(
                     hash.isEmpty() ? null : hash,
                     layout.title(),
                     layout.revision(),
+                    ResultDocument.shape(layout),
+                    layout.temperature().orElse(null),
                     dimensions);
         }
+    }
+
+    /** The shape of a layout that is cooled; null for another. */
+    static String shape(Layout layout) {
+        return layout.cooldown()
+                .map(each -> each.shape().name().toLowerCase(Locale.ROOT))
+                .orElse(null);
     }
 
     /** A named dimension, in mm, in degrees, or a plain number. */

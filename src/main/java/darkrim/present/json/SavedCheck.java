@@ -71,6 +71,11 @@ public final class SavedCheck {
             throw new Unusable("this is the result of another layout or of another state of this one (SHA-256 differs),"
                     + " expected one that 'darkrim check --json' wrote for the layout as it is now");
         }
+        String shape = root.at("/layout/shape").asString("");
+        if (!shape.equals(Optional.ofNullable(ResultDocument.shape(placed.layout())).orElse(""))) {
+            throw new Unusable("this is the result of the " + shape + " shape, expected that of the other"
+                    + " (--warm looks at the warm shape)");
+        }
         try {
             return new SavedCheck(placed, root).checked();
         } catch (RuntimeException incomplete) {
@@ -119,7 +124,8 @@ public final class SavedCheck {
     private Map<Integer, Verdict> verdicts() {
         Map<Integer, Verdict> verdicts = new HashMap<>();
         for (JsonNode requirement : root.path("requirements")) {
-            if (requirement.at("/condition/light").asString().equals("pupil_seen")) {
+            String light = requirement.at("/condition/light").asString();
+            if (light.equals("pupil_seen") || light.equals("clearance")) {
                 continue;
             }
             for (JsonNode outcome : requirement.path("outcomes")) {

@@ -34,7 +34,7 @@ public record Failing(Map<String, Verdict> verdicts, Map<String, Amount> amounts
     /**
      * How badly one fails.
      *
-     * @param value relative irradiance, or the share of the pupil that is hidden; NaN where it is not known
+     * @param value relative irradiance, the share of the pupil that is hidden, or the mm that a distance falls short; NaN where it is not known
      * @param standardError its standard error; 0 where it is exact
      */
     public record Amount(double value, double standardError) {
@@ -71,6 +71,9 @@ public record Failing(Map<String, Verdict> verdicts, Map<String, Amount> amounts
         }
         if (outcome.evidence() instanceof Evidence.ExactShare share) {
             return share.isNear() ? new Amount(1 - share.atMost(), 0) : Amount.UNKNOWN;
+        }
+        if (condition instanceof Requirement.Clearance asked) {
+            return new Amount(asked.atLeast() - outcome.value(), 0);
         }
         boolean direct = !(condition instanceof Requirement.AtMost most) || most.light() == LightClass.DIRECT;
         return direct && outcome.cell() == Outcome.WHOLE

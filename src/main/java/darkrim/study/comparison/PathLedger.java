@@ -1,5 +1,6 @@
 package darkrim.study.comparison;
 
+import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.light.Estimate;
 import darkrim.light.Receiver;
@@ -146,8 +147,9 @@ final class PathLedger {
     /** Receivers that requirements name, in order. */
     static Set<String> receivers(Stream<RequirementResult> requirements) {
         Set<String> names = new LinkedHashSet<>();
-        requirements.forEach(each ->
-                each.outcomes().forEach(outcome -> names.add(outcome.surface().name())));
+        requirements
+                .filter(each -> !(each.requirement().condition() instanceof Requirement.Clearance))
+                .forEach(each -> each.outcomes().forEach(outcome -> names.add(outcome.surface().name())));
         return names;
     }
 }

@@ -7,12 +7,17 @@ import darkrim.layout.BeamSpec;
 import darkrim.layout.BeamSpec.FieldSpec;
 import darkrim.layout.BeamSpec.PupilSpec;
 import darkrim.layout.FinishRule;
+import darkrim.layout.Cooldown;
 import darkrim.layout.Layout;
+import darkrim.layout.Mounting;
+import darkrim.layout.Part;
 import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
+import darkrim.layout.ThermalShape;
 import darkrim.layout.form.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
@@ -63,6 +68,7 @@ final class SettingDifferences {
                 before.placementError(),
                 after.placementError(),
                 value -> Wording.number(value) + " mm");
+        found.cooldown(before, after);
         for (Requirement one : before.requirements()) {
             after.requirements().stream()
                     .filter(two -> two.name().equals(one.name()))
@@ -147,6 +153,49 @@ final class SettingDifferences {
                 + "] mm";
     }
 
+    private static String direction(Vector3D way) {
+        return "[" + Wording.number(way.getX()) + ", " + Wording.number(way.getY()) + ", "
+                + Wording.number(way.getZ()) + "]";
+    }
+
+    /** Which temperatures there are, and in which shape the parts are. */
+    private void cooldown(Layout before, Layout after) {
+        compareOptional(
+                "shape",
+                before.cooldown().map(Cooldown::shape),
+                after.cooldown().map(Cooldown::shape),
+                shape -> shape == ThermalShape.COLD ? "cold" : "warm");
+        compareOptional(
+                "drawn at",
+                before.cooldown().map(Cooldown::drawnAt),
+                after.cooldown().map(Cooldown::drawnAt),
+                value -> Wording.number(value) + " K");
+        compareOptional(
+                "works at",
+                before.cooldown().map(Cooldown::worksAt),
+                after.cooldown().map(Cooldown::worksAt),
+                value -> Wording.number(value) + " K");
+        for (Part one : before.parts()) {
+            after.parts().stream()
+                    .filter(two -> two.name().equals(one.name()))
+                    .findFirst()
+                    .ifPresent(two -> {
+                        compareOptional(
+                                "how " + one.name() + " contracts",
+                                one.mounting(),
+                                two.mounting(),
+                                SettingDifferences::mounting);
+                        compare("coating of " + one.name(), one.coating(), two.coating(), value -> Wording.number(value)
+                                + " mm");
+                    });
+        }
+    }
+
+    private static String mounting(Mounting mounting) {
+        return mounting.material().name() + ", held at " + point(mounting.heldAt())
+                + mounting.heldBy().map(part -> " by " + part).orElse("");
+    }
+
     private static String degrees(double angle) {
         return Wording.number(angle) + " deg";
     }
@@ -156,6 +205,17 @@ final class SettingDifferences {
             return (most.light() == LightClass.DIRECT ? "direct" : "once-reflected") + " light at most "
                     + Wording.number(most.limit())
                     + (most.per() == Requirement.Per.CELL ? " over a cell" : " over a surface");
+        }
+        if (condition instanceof Requirement.Clearance clearance) {
+            return "at least " + Wording.number(clearance.atLeast()) + " mm from " + clearance.other()
+                    + (clearance.shapes() == Requirement.Shapes.BOTH
+                            ? ""
+                            : ", " + clearance.shapes().name().toLowerCase(Locale.ROOT))
+                    + clearance
+                            .lowering()
+                            .map(way -> ", while " + way.moved() + " is brought in over "
+                                    + Wording.number(way.from()) + " mm along " + direction(way.direction()))
+                            .orElse("");
         }
         return condition instanceof Requirement.PupilSeen seen
                 ? "at least " + Wording.number(seen.share()) + " of the pupil seen"

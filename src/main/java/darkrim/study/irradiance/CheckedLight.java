@@ -90,11 +90,12 @@ public record CheckedLight(
                 result.judgement().stopped());
     }
 
-    /** All requirements and cells together. Whether a surface sees enough of the pupil is no part of it. */
+    /** All requirements and cells together. Whether a surface sees enough of the pupil, or keeps clear of others, is no part of it. */
     private static Map<Integer, Verdict> keptDark(CheckResult result) {
         Map<Integer, Verdict> verdicts = new HashMap<>();
         for (RequirementResult requirement : result.judgement().requirements()) {
-            if (!(requirement.requirement().condition() instanceof Requirement.PupilSeen)) {
+            Requirement.Condition condition = requirement.requirement().condition();
+            if (!(condition instanceof Requirement.PupilSeen || condition instanceof Requirement.Clearance)) {
                 for (Outcome outcome : requirement.outcomes()) {
                     verdicts.merge(outcome.surface().index(), outcome.verdict(), Verdict::and);
                 }

@@ -49,7 +49,7 @@ final class LiveMargins {
     /** The margin of a requirement; empty if it was stopped. */
     Optional<Found> of(RequirementResult result) {
         Requirement.Condition condition = result.requirement().condition();
-        if (condition instanceof Requirement.AtMost) {
+        if (condition instanceof Requirement.AtMost || condition instanceof Requirement.Clearance) {
             return Optional.of(new Found(RequirementMargin.of(result, scene), Map.of()));
         }
         Kind kind = kind(result);
@@ -73,7 +73,8 @@ final class LiveMargins {
 
     /** How soon the margin of a requirement should be known: what fails or is near to failing first. */
     double urgency(RequirementResult result) {
-        if (result.requirement().condition() instanceof Requirement.AtMost) {
+        if (result.requirement().condition() instanceof Requirement.AtMost
+                || result.requirement().condition() instanceof Requirement.Clearance) {
             return Double.NEGATIVE_INFINITY;
         }
         String key = kind(result) + " " + result.requirement().name();

@@ -66,6 +66,9 @@ public final class SweepTable implements JournalLines<SweepPoint> {
 
     /** What a requirement's value is measured in. */
     public static String unit(Requirement requirement) {
+        if (requirement.condition() instanceof Requirement.Clearance) {
+            return "mm";
+        }
         return requirement.condition() instanceof Requirement.PupilSeen ? "share of pupil" : "relative irradiance";
     }
 

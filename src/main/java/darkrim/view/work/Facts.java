@@ -193,7 +193,8 @@ public record Facts(
                 : outcome.where().substring(outcome.surface().name().length()).strip() + ": ";
         return judged(
                 requirement.name(),
-                !(requirement.condition() instanceof Requirement.PupilSeen),
+                !(requirement.condition() instanceof Requirement.PupilSeen
+                        || requirement.condition() instanceof Requirement.Clearance),
                 outcome.verdict(),
                 cell,
                 outcome.evidence(),

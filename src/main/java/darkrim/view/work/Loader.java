@@ -73,7 +73,7 @@ public final class Loader implements AutoCloseable {
         post.accept(content -> content.with(stage).noting(""));
         if (saved.isPresent()) {
             try {
-                Facts facts = SavedFacts.read(saved.get(), read.source().sha256())
+                Facts facts = SavedFacts.read(saved.get(), read)
                         .with(LayoutCautions.of(read, stage.warnings()));
                 post.accept(content -> content.with(facts).doing("", -1));
                 return;

@@ -9,12 +9,15 @@ import darkrim.verdict.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import darkrim.layout.Layout;
+import darkrim.layout.ThermalShape;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
@@ -45,10 +48,10 @@ public final class SavedFacts {
      * Reads a file.
      *
      * @param file the file
-     * @param sha256 SHA-256 of the layout that is shown
+     * @param layout the layout that is shown
      * @throws Unusable if it is no result, or that of another layout
      */
-    public static Facts read(Path file, String sha256) throws Unusable {
+    public static Facts read(Path file, Layout layout) throws Unusable {
         JsonNode root;
         try {
             root = JsonMapper.shared().readTree(Files.readAllBytes(file));
@@ -59,8 +62,14 @@ public final class SavedFacts {
                 || !root.path("surfaces").isArray()) {
             throw new Unusable(file + ": expected a result written by check --json, format " + FORMAT);
         }
-        if (!root.at("/layout/sha256").asString("").equals(sha256)) {
+        if (!root.at("/layout/sha256").asString("").equals(layout.source().sha256())) {
             throw new Unusable(file + ": is the result of another layout or revision");
+        }
+        String shape = layout.cooldown()
+                .map(each -> each.shape().name().toLowerCase(Locale.ROOT))
+                .orElse("");
+        if (!root.at("/layout/shape").asString("").equals(shape)) {
+            throw new Unusable(file + ": is the result of another shape, expected one of the " + shape + " shape");
         }
         try {
             return new SavedFacts(root)
@@ -118,7 +127,8 @@ public final class SavedFacts {
 
     private Facts.RequirementFact requirement(JsonNode requirement, Map<String, List<Judged>> judged) {
         String name = requirement.path("name").asString();
-        boolean keepDark = !requirement.at("/condition/light").asString().equals("pupil_seen");
+        boolean keepDark = !List.of("pupil_seen", "clearance")
+                .contains(requirement.at("/condition/light").asString());
         double least = Double.POSITIVE_INFINITY;
         String leastWords = "";
         for (JsonNode outcome : requirement.path("outcomes")) {
@@ -172,6 +182,20 @@ public final class SavedFacts {
                         number(node.path("upper")),
                         node.path("risk").asDouble(),
                         node.path("looks").asInt());
+            case "distance" ->
+                new Evidence.Distance(
+                        node.path("mm").asDouble(),
+                        ThermalShape.valueOf(node.path("shape").asString().toUpperCase(Locale.ROOT)),
+                        node.path("first").asString(),
+                        point(node.path("on_first_mm")),
+                        node.path("second").asString(),
+                        point(node.path("on_second_mm")),
+                        node.path("before_the_end_of_the_way_mm").isNumber()
+                                ? OptionalDouble.of(
+                                        node.path("before_the_end_of_the_way_mm").asDouble())
+                                : OptionalDouble.empty(),
+                        node.path("overlap").asBoolean(),
+                        node.path("coatings_mm").asDouble());
             default -> throw new IllegalArgumentException("unknown evidence");
         };
     }

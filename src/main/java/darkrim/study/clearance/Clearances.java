@@ -1,0 +1,172 @@
+package darkrim.study.clearance;
+
+import darkrim.assembly.Assembly;
+import darkrim.assembly.AssemblyMemory;
+import darkrim.geom.distance.Least;
+import darkrim.geom.distance.LeastDistance;
+import darkrim.layout.Cooldown;
+import darkrim.layout.Layout;
+import darkrim.layout.Requirement;
+import darkrim.layout.Requirement.Clearance;
+import darkrim.layout.Requirement.Lowering;
+import darkrim.layout.Requirement.Shapes;
+import darkrim.layout.ThermalShape;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.verdict.Evidence;
+import darkrim.verdict.Outcome;
+import darkrim.verdict.RequirementResult;
+import darkrim.verdict.Verdict;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * Decides requirements about clearances: by geometry alone, exact but for rounding. A distance that differs from what is asked by no more than
+ * rounding counts as what is asked. For use by one thread.
+ */
+public final class Clearances {
+    /** Places nearer than this share of the largest coordinate are not told apart, as everywhere in the program. */
+    private static final double ROUNDING = 0x1p-44;
+
+    private final Layout layout;
+    private final ShapedParts judged;
+    private final AssemblyMemory memory;
+    private Optional<ShapedParts> asDrawn = Optional.empty();
+
+    /**
+     * @param layout the layout, in the shape that is judged
+     * @param assembly its parts
+     * @param scene its scene
+     * @param memory helps to put the other shape together
+     */
+    public Clearances(Layout layout, Assembly assembly, Scene scene, AssemblyMemory memory) {
+        this.layout = layout;
+        this.judged = ShapedParts.of(layout, assembly, scene);
+        this.memory = memory;
+    }
+
+    /**
+     * Decides a requirement.
+     *
+     * @param requirement asks for a clearance between surfaces that exist
+     * @return an outcome for each shape that counts, and one for the way in
+     */
+    public RequirementResult of(Requirement requirement) {
+        Clearance asked = (Clearance) requirement.condition();
+        List<Outcome> outcomes = new ArrayList<>();
+        for (ThermalShape shape : shapes(asked.shapes())) {
+            outcomes.add(outcome(requirement, asked, in(shape), Optional.empty()));
+        }
+        if (asked.lowering().isPresent()) {
+            outcomes.add(outcome(requirement, asked, in(ThermalShape.WARM), asked.lowering()));
+        }
+        return RequirementResult.of(requirement, outcomes);
+    }
+
+    /** In a layout that is not cooled, and where the shape as drawn is asked for, that is the only one. */
+    private List<ThermalShape> shapes(Shapes asked) {
+        if (!layout.cooldown().map(Cooldown::isCold).orElse(false)) {
+            return List.of(ThermalShape.WARM);
+        }
+        return switch (asked) {
+            case WARM -> List.of(ThermalShape.WARM);
+            case COLD -> List.of(ThermalShape.COLD);
+            case BOTH -> List.of(ThermalShape.WARM, ThermalShape.COLD);
+        };
+    }
+
+    private ShapedParts in(ThermalShape shape) {
+        if (shape == judged.shape()) {
+            return judged;
+        }
+        if (asDrawn.isEmpty()) {
+            asDrawn = Optional.of(ShapedParts.of(layout.warm(), memory));
+        }
+        return asDrawn.get();
+    }
+
+    private Outcome outcome(Requirement requirement, Clearance asked, ShapedParts parts, Optional<Lowering> way) {
+        List<Surface> first = parts.select(requirement.surfaces());
+        List<Surface> second = parts.select(asked.other());
+        boolean firstMoves = way.isPresent() && areMoved(parts, first, way.get().moved());
+        Vector3D back = way.map(each -> each.direction().multiply(-each.from())).orElse(Vector3D.ZERO);
+        Evidence.Distance found = firstMoves
+                ? turned(distance(parts, second, first, back))
+                : distance(parts, first, second, back);
+        // Of a side that is moved the search has the place, and how far it has come.
+        Surface surface = judged.scene().surface(found.first()).orElseThrow();
+        double rounding = ROUNDING * parts.scene().bound();
+        boolean holds = found.millimetres() >= asked.atLeast() - rounding && !found.overlap();
+        return new Outcome(
+                surface, Outcome.WHOLE, holds ? Verdict.PASS : Verdict.FAIL, found.millimetres(), found);
+    }
+
+    private static boolean areMoved(ShapedParts parts, List<Surface> side, String moved) {
+        Set<String> names = new HashSet<>();
+        parts.select(moved).forEach(surface -> names.add(surface.name()));
+        return side.stream().allMatch(surface -> names.contains(surface.name()));
+    }
+
+    private static Evidence.Distance turned(Evidence.Distance found) {
+        return new Evidence.Distance(
+                found.millimetres(),
+                found.shape(),
+                found.second(),
+                found.onSecond(),
+                found.first(),
+                found.onFirst(),
+                found.raised(),
+                found.overlap(),
+                found.coatings());
+    }
+
+    /**
+     * The least distance between two sides.
+     *
+     * @param standing the side that stands
+     * @param moving the side that is moved to its place from {@code back}, mm, if that is not 0
+     */
+    private Evidence.Distance distance(
+            ShapedParts parts, List<Surface> standing, List<Surface> moving, Vector3D back) {
+        Side stands = new Side(parts, standing, Vector3D.ZERO);
+        Side moves = new Side(parts, moving, Vector3D.ZERO);
+        Least least = LeastDistance.between(moves.boxes(), back, stands.boxes());
+        double apart = least.onFirst().distance(least.onSecond());
+        OptionalDouble raised =
+                back.equals(Vector3D.ZERO) ? OptionalDouble.empty() : OptionalDouble.of(least.travel() * back.norm());
+        if (apart > ROUNDING * parts.scene().bound()) {
+            Optional<Nesting.Found> inside = Nesting.of(parts, moving, standing);
+            if (inside.isPresent()) {
+                Nesting.Found found = inside.get();
+                return overlap(parts, found.solid(), found.surface().name(), found.at(), raised);
+            }
+            inside = Nesting.of(parts, standing, moving);
+            if (inside.isPresent()) {
+                Nesting.Found found = inside.get();
+                return overlap(parts, found.surface().name(), found.solid(), found.at(), raised);
+            }
+        }
+        double coatings = moves.coating(least.first()) + stands.coating(least.second());
+        return new Evidence.Distance(
+                apart <= ROUNDING * parts.scene().bound() ? 0 : least.millimetres(),
+                parts.shape(),
+                stands.surface(least.second()).name(),
+                least.onSecond(),
+                moves.surface(least.first()).name(),
+                least.onFirst(),
+                raised,
+                false,
+                coatings);
+    }
+
+    private static Evidence.Distance overlap(
+            ShapedParts parts, String standing, String moving, Vector3D at, OptionalDouble raised) {
+        OptionalDouble inPlace = raised.isPresent() ? OptionalDouble.of(0) : raised;
+        return new Evidence.Distance(0, parts.shape(), standing, at, moving, at, inPlace, true, 0);
+    }
+}

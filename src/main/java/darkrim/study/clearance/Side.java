@@ -1,0 +1,53 @@
+package darkrim.study.clearance;
+
+import darkrim.geom.distance.FacetBoxes;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** The facets of one side of a clearance. Immutable. */
+final class Side {
+    private final List<Surface> surfaces;
+    private final int[] surfaceOf;
+    private final double[] corners;
+    private final double[] coatings;
+
+    /**
+     * @param parts the parts
+     * @param surfaces the surfaces of the side, at least one
+     * @param by how far it is from its place, mm
+     */
+    Side(ShapedParts parts, List<Surface> surfaces, Vector3D by) {
+        this.surfaces = List.copyOf(surfaces);
+        int facets = surfaces.stream().mapToInt(Surface::facetCount).sum();
+        surfaceOf = new int[facets];
+        corners = new double[9 * facets];
+        coatings = new double[facets];
+        double[] shift = by.toArray();
+        Scene scene = parts.scene();
+        int at = 0;
+        for (int s = 0; s < surfaces.size(); s++) {
+            Surface surface = surfaces.get(s);
+            for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
+                for (int k = 0; k < 9; k++) {
+                    corners[9 * at + k] = scene.corner(f, k / 3, k % 3) + shift[k % 3];
+                }
+                coatings[at] = parts.coating(surface);
+                surfaceOf[at++] = s;
+            }
+        }
+    }
+
+    FacetBoxes boxes() {
+        return new FacetBoxes(corners, coatings);
+    }
+
+    Surface surface(int facet) {
+        return surfaces.get(surfaceOf[facet]);
+    }
+
+    double coating(int facet) {
+        return coatings[facet];
+    }
+}

@@ -1,0 +1,2 @@
+/** How far parts keep apart, warm, cold, and while they are put together. */
+package darkrim.study.clearance;
