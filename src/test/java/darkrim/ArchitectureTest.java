@@ -58,9 +58,8 @@ class ArchitectureTest {
     private static final int FLOOR = 200;
 
     /** Below the study, where a number depends on the layout and the seed alone. */
-    private static final String[] PURE =
-            packages(
-                    "assembly", "scene", "trace", "light", "shadow", "verdict", "geom", "material", "reflection", "sampling");
+    private static final String[] PURE = packages(
+            "assembly", "scene", "trace", "light", "shadow", "verdict", "geom", "material", "reflection", "sampling");
 
     private static final JavaClasses MAIN = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

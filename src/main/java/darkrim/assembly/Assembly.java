@@ -24,7 +24,7 @@ public final class Assembly {
     private final List<Body> bodies;
     private final List<Opening> openings;
     private final List<Die> dies;
-    private final double largestChordError;
+    private final Map<String, Double> chordErrors;
     private final Map<String, String> finishOf;
     private final Map<String, MapGrid> mapOf;
     private final Map<String, MeshShape> meshes;
@@ -33,14 +33,14 @@ public final class Assembly {
             List<Body> bodies,
             List<Opening> openings,
             List<Die> dies,
-            double largestChordError,
+            Map<String, Double> chordErrors,
             Map<String, String> finishOf,
             Map<String, MapGrid> mapOf,
             Map<String, MeshShape> meshes) {
         this.bodies = List.copyOf(bodies);
         this.openings = List.copyOf(openings);
         this.dies = List.copyOf(dies);
-        this.largestChordError = largestChordError;
+        this.chordErrors = Map.copyOf(chordErrors);
         this.finishOf = Collections.unmodifiableMap(finishOf);
         this.meshes = Map.copyOf(meshes);
         this.mapOf = Collections.unmodifiableMap(mapOf);
@@ -105,7 +105,7 @@ public final class Assembly {
                 placer.bodies(),
                 placer.openings(),
                 placer.dies(),
-                placer.largestChordError(),
+                placer.chordErrors(),
                 finishOf,
                 mapOf,
                 placer.meshes());
@@ -161,6 +161,14 @@ public final class Assembly {
 
     /** Greatest distance between a curved outline and the polygon that stands for it, mm; 0 without curved outlines. */
     public double largestChordError() {
-        return largestChordError;
+        return chordErrors.values().stream()
+                .mapToDouble(Double::doubleValue)
+                .max()
+                .orElse(0);
+    }
+
+    /** The same of one part, by its name. */
+    public double chordErrorOf(String part) {
+        return chordErrors.getOrDefault(part, 0.0);
     }
 }

@@ -29,10 +29,13 @@ final class ClearanceCheck {
         String what = "requirement " + requirement.name();
         List<String> second = selector.select(what, clearance.other(), requirement.place());
         Set<String> shared = new HashSet<>(second);
-        first.stream().filter(shared::contains).findFirst().ifPresent(name -> findings.error(
-                "clearance-sides",
-                requirement.place(),
-                what + ": both sides of the clearance have " + name + ", expected surfaces on one side only"));
+        first.stream()
+                .filter(shared::contains)
+                .findFirst()
+                .ifPresent(name -> findings.error(
+                        "clearance-sides",
+                        requirement.place(),
+                        what + ": both sides of the clearance have " + name + ", expected surfaces on one side only"));
         if (clearance.lowering().isPresent() && !first.isEmpty() && !second.isEmpty()) {
             String pattern = clearance.lowering().get().moved();
             Set<String> moved = new HashSet<>(selector.select(what, pattern, requirement.place()));

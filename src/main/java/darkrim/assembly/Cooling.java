@@ -34,7 +34,8 @@ public final class Cooling {
                 layout,
                 cold,
                 material -> material.contraction()
-                        .between(cold.orElseThrow().drawnAt(), cold.orElseThrow().worksAt()));
+                        .between(
+                                cold.orElseThrow().drawnAt(), cold.orElseThrow().worksAt()));
     }
 
     /** The same with another contraction of one material, as a share of its length. */
@@ -42,9 +43,7 @@ public final class Cooling {
         ToDoubleFunction<Material> before = contraction;
         Map<String, Part> same = parts;
         return new Cooling(
-                same,
-                cooldown,
-                material -> material.equals(other) ? otherContraction : before.applyAsDouble(material));
+                same, cooldown, material -> material.equals(other) ? otherContraction : before.applyAsDouble(material));
     }
 
     private Cooling(Map<String, Part> parts, Optional<Cooldown> cooldown, ToDoubleFunction<Material> contraction) {
@@ -79,8 +78,8 @@ public final class Cooling {
         return GridSteps.of(grid.columns(), grid.rows(), grid.stepX(), grid.stepY()).stream()
                 .filter(step -> copy.equals(part + step.number()))
                 .findFirst()
-                .flatMap(step -> of(
-                        part, Vector3D.of(step.offset().getX(), step.offset().getY(), 0)));
+                .flatMap(step ->
+                        of(part, Vector3D.of(step.offset().getX(), step.offset().getY(), 0)));
     }
 
     /**

@@ -63,12 +63,12 @@ public record Feasibility(
                 continue;
             }
             dieBelow(opening, assembly.detectors()).ifPresent(die -> {
-                        if (isBetween(opening, die, pupil)) {
-                            lines.add(line(opening, die, pupil, placementError));
-                        } else {
-                            noLine(opening, die, findings);
-                        }
-                    });
+                if (isBetween(opening, die, pupil)) {
+                    lines.add(line(opening, die, pupil, placementError));
+                } else {
+                    noLine(opening, die, findings);
+                }
+            });
         }
         return lines;
     }

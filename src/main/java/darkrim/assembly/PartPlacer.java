@@ -24,7 +24,7 @@ final class PartPlacer {
     private final List<Opening> openings = new ArrayList<>();
     private final List<Die> dies = new ArrayList<>();
     private final Map<String, List<String>> surfacesOf = new LinkedHashMap<>();
-    private double largestChordError;
+    private final Map<String, Double> chordErrors = new HashMap<>();
     private long facets;
     private boolean complete = true;
     /** Parts that are alike share their mesh. */
@@ -53,7 +53,7 @@ final class PartPlacer {
                         "with it the layout has " + facets + " facets, more than the " + MOST_FACETS + " that fit");
             }
             steps.forEach(step -> placeCopy(part, pieces, step));
-            largestChordError = Math.max(largestChordError, pieces.chordError());
+            chordErrors.put(part.name(), pieces.chordError());
         } catch (IllegalArgumentException | ArithmeticException problem) {
             complete = false;
             findings.error("part-not-buildable", part.place(), "part " + part.name() + ": " + problem.getMessage());
@@ -79,8 +79,7 @@ final class PartPlacer {
     private void placeCopy(Part part, Pieces pieces, GridSteps.Step step) {
         Vector3D offset = Vector3D.of(step.offset().getX(), step.offset().getY(), 0);
         Placement drawn = part.placement().thenMoved(offset);
-        Placement placement =
-                cooling.of(part.name(), offset).map(drawn::then).orElse(drawn);
+        Placement placement = cooling.of(part.name(), offset).map(drawn::then).orElse(drawn);
         String name = part.name() + step.number();
         pieces.meshes().forEach(mesh -> bodies.add(mesh.placed(name, placement, part.place())));
         pieces.openings().forEach(opening -> openings.add(opening.placed(name, placement, part.place())));
@@ -108,8 +107,8 @@ final class PartPlacer {
         return dies;
     }
 
-    double largestChordError() {
-        return largestChordError;
+    Map<String, Double> chordErrors() {
+        return chordErrors;
     }
 
     /** The finish that the file of a mesh gives to a surface, if it does. */

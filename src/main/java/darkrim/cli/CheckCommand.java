@@ -68,8 +68,8 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
         }
         CheckResult result;
         try {
-            result = surroundings.watched(
-                    watch -> Check.coldAndWarm(options.layout(), options.effort().with(margins), watch));
+            result = surroundings.watched(watch ->
+                    Check.coldAndWarm(options.layout(), options.effort().with(margins), watch));
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         }

@@ -84,11 +84,9 @@ final class CooldownBuilder {
         }
         material.ifPresent(known -> checkRange(known, named.map(Value::place).orElse(place)));
         List<Value> at = fields.list("held_at");
-        Vector3D point =
-                Vector3D.of(Fields.number(at.get(0)), Fields.number(at.get(1)), Fields.number(at.get(2)));
+        Vector3D point = Vector3D.of(Fields.number(at.get(0)), Fields.number(at.get(1)), Fields.number(at.get(2)));
         Optional<String> holder = fields.find("held_by").map(Fields::text);
-        return part.with(
-                material.filter(this::covers).map(known -> new Mounting(known, point, holder)), coating);
+        return part.with(material.filter(this::covers).map(known -> new Mounting(known, point, holder)), coating);
     }
 
     private boolean covers(Material material) {
@@ -105,7 +103,8 @@ final class CooldownBuilder {
                     at,
                     "the contraction of " + material.name() + " is known from "
                             + Wording.number(material.contraction().lowest()) + " to "
-                            + Wording.number(material.contraction().highest()) + " K, which does not hold the cool-down from "
+                            + Wording.number(material.contraction().highest())
+                            + " K, which does not hold the cool-down from "
                             + Wording.number(asked.drawnAt()) + " to " + Wording.number(asked.worksAt())
                             + " K, expected a table of your own under 'materials' that does");
         }
@@ -132,7 +131,8 @@ final class CooldownBuilder {
                 findings.error(
                         "held-by",
                         holder.place(),
-                        "the part '" + name + "' is repeated, so that it is not known which copy holds, expected a part that"
+                        "the part '" + name
+                                + "' is repeated, so that it is not known which copy holds, expected a part that"
                                 + " stands once");
             } else if (holdsItself(part)) {
                 findings.error(

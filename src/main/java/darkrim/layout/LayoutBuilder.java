@@ -89,7 +89,8 @@ final class LayoutBuilder {
             Fields fields = (Fields) value;
             finishes.checkUse(fields);
             if (fields.isWhole()) {
-                builder.build(name, fields, named.places().get(name)).ifPresent(part -> parts.put(name, cooldown.mounted(part, fields)));
+                builder.build(name, fields, named.places().get(name))
+                        .ifPresent(part -> parts.put(name, cooldown.mounted(part, fields)));
             }
         });
         cooldown.check(named.places().keySet());

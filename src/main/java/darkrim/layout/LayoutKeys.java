@@ -6,6 +6,8 @@ import darkrim.layout.form.Letters;
 import darkrim.layout.form.Measure;
 import darkrim.layout.form.Unit;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** The keys of a layout file, each declared once: the reading and the JSON Schema follow from this table. */
 final class LayoutKeys {
@@ -14,8 +16,7 @@ final class LayoutKeys {
             Key.withDefault(
                     "length", new Kind.Choice(Unit.symbols(Measure.LENGTH)), "mm", "Unit of lengths that carry none."),
             Key.withDefault(
-                    "angle", new Kind.Choice(Unit.symbols(Measure.ANGLE)), "deg", "Unit of angles that carry none."),
-            Key.withDefault("temperature", Kinds.choice("K"), "K", "Unit of temperatures."));
+                    "angle", new Kind.Choice(Unit.symbols(Measure.ANGLE)), "deg", "Unit of angles that carry none."));
 
     private static final Kind DIMENSION = new Kind.Either(List.of(Kinds.ANY, ToleranceKeys.DIMENSION));
 
@@ -87,7 +88,15 @@ final class LayoutKeys {
                             "shape",
                             Kinds.choice("warm", "cold", "both"),
                             "Of a clearance in a layout with a cool-down: in which shape it holds; both if left out.")),
-            List.of("direct", "once_reflected", "pupil_seen", "clearance"));
+            List.of("direct", "once_reflected", "pupil_seen", "clearance"),
+            new TreeMap<>(Map.of(
+                    "direct", "surfaces",
+                    "once_reflected", "surfaces",
+                    "pupil_seen", "surfaces",
+                    "clearance", "between",
+                    "between", "clearance",
+                    "while_lowered", "clearance",
+                    "shape", "clearance")));
 
     private static final Kind SAMPLING = Kind.Structure.of(
             "sampling",

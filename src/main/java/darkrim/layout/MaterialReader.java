@@ -93,8 +93,8 @@ final class MaterialReader {
         }
         double accuracy = fields.has("accuracy") ? fields.number("accuracy") : Double.NaN;
         return sound
-                ? Optional.of(new Material(
-                        name, new ContractionTable(temperatures, values, accuracy), fields.text("source")))
+                ? Optional.of(
+                        new Material(name, new ContractionTable(temperatures, values, accuracy), fields.text("source")))
                 : Optional.empty();
     }
 

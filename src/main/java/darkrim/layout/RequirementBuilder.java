@@ -16,8 +16,6 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param findings receives what is wrong
  */
 record RequirementBuilder(boolean cooled, Findings findings) {
-    private static final List<String> OF_CLEARANCES = List.of("between", "while_lowered", "shape");
-
     /** Those that could be read, in the order of the file. */
     List<Requirement> requirements(Fields file) {
         List<Requirement> requirements = new ArrayList<>();
@@ -27,7 +25,10 @@ record RequirementBuilder(boolean cooled, Findings findings) {
                 if (keysFit(fields) && fields.isWhole()) {
                     condition(fields)
                             .ifPresent(condition -> requirements.add(new Requirement(
-                                    name, surfaces(fields), condition, named.places().get(name))));
+                                    name,
+                                    surfaces(fields),
+                                    condition,
+                                    named.places().get(name))));
                 }
             });
         }
@@ -36,29 +37,14 @@ record RequirementBuilder(boolean cooled, Findings findings) {
 
     /** A clearance has two sides, all else one. */
     private boolean keysFit(Fields fields) {
-        boolean clearance = fields.has("clearance");
-        boolean sound = true;
-        String needed = clearance ? "between" : "surfaces";
-        if (!fields.has(needed)) {
+        boolean both = fields.has("surfaces") && fields.has("clearance");
+        if (both) {
             findings.error(
-                    "missing-key",
-                    fields.place(),
-                    "the key '" + needed + "' is missing in a requirement, expected "
-                            + (clearance ? "the patterns of the two sides of the clearance" : "a pattern for surfaces"));
-            sound = false;
+                    "requirement-keys",
+                    fields.place("surfaces"),
+                    "a clearance is between two sides, expected 'between' in place of 'surfaces'");
         }
-        for (String key : clearance ? List.of("surfaces") : OF_CLEARANCES) {
-            if (fields.has(key)) {
-                findings.error(
-                        "requirement-keys",
-                        fields.place(key),
-                        clearance
-                                ? "a clearance is between two sides, expected 'between' in place of 'surfaces'"
-                                : "'" + key + "' is of clearances, expected the key 'clearance' beside it");
-                sound = false;
-            }
-        }
-        return sound;
+        return !both;
     }
 
     private static String surfaces(Fields fields) {
@@ -119,8 +105,7 @@ record RequirementBuilder(boolean cooled, Findings findings) {
                     "the way [0, 0, 0] has no direction, expected one that is not 0");
             return Optional.empty();
         }
-        return Optional.of(
-                new Requirement.Lowering(fields.text("part"), fields.number("from"), direction.normalize()));
+        return Optional.of(new Requirement.Lowering(fields.text("part"), fields.number("from"), direction.normalize()));
     }
 
     private static Requirement.AtMost limit(Requirement.LightClass light, Fields fields) {

@@ -59,8 +59,8 @@ public final class MaterialLibrary {
                 new ContractionTable(
                         List.of(4.0, 40.0, 77.0, 100.0, 125.0, 150.0, 175.0, 200.0, 225.0, 250.0, 275.0, 293.0, 300.0),
                         List.of(
-                                95e-5, 94e-5, 90e-5, 84.2e-5, 76.0e-5, 66.5e-5, 56.0e-5, 44.8e-5, 33.2e-5, 21.2e-5, 9.0e-5,
-                                0.0, -3.4e-5),
+                                95e-5, 94e-5, 90e-5, 84.2e-5, 76.0e-5, 66.5e-5, 56.0e-5, 44.8e-5, 33.2e-5, 21.2e-5,
+                                9.0e-5, 0.0, -3.4e-5),
                         0.08),
                 "Ekin, Experimental Techniques for Low-Temperature Measurements, 2006, app. 6.4, and Corruccini and Gniewek,"
                         + " NBS Monograph 29, 1961; figures at 4, 40 and 77 K from memory; above, the law of Debye and Grueneisen"
@@ -96,9 +96,10 @@ public final class MaterialLibrary {
     public static Optional<String> refusal(String name) {
         String bare = name.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]", "");
         return bare.startsWith("g10") || bare.startsWith("g11") || bare.startsWith("fr4") || bare.startsWith("cfrp")
-                ? Optional.of("a laminate contracts two or three times as much across its cloth as along it, while parts here"
-                        + " contract alike in all directions: give a table of your own under 'materials' for the direction"
-                        + " that matters")
+                ? Optional.of(
+                        "a laminate contracts two or three times as much across its cloth as along it, while parts here"
+                                + " contract alike in all directions: give a table of your own under 'materials' for the direction"
+                                + " that matters")
                 : Optional.empty();
     }
 }

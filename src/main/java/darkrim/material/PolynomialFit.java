@@ -13,8 +13,7 @@ import java.util.List;
  * @param highest greatest temperature of the fit, K
  * @param stated stated error of the fit, as a share
  */
-record PolynomialFit(
-        List<Double> coefficients, double low, double atLow, double lowest, double highest, double stated)
+record PolynomialFit(List<Double> coefficients, double low, double atLow, double lowest, double highest, double stated)
         implements Contraction {
     PolynomialFit {
         coefficients = List.copyOf(coefficients);

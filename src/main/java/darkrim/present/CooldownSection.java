@@ -38,8 +38,7 @@ final class CooldownSection {
                 .numbers("margin warm")
                 .numbers("margin cold");
         for (int i = 0; i < found.cold().size(); i++) {
-            Requirement requirement =
-                    result.judgement().requirements().get(i).requirement();
+            Requirement requirement = result.judgement().requirements().get(i).requirement();
             table.row(
                     Printable.of(requirement.name()),
                     word(found.warm().get(i)),
@@ -48,9 +47,10 @@ final class CooldownSection {
                     MarginWords.withUnit(found.cold().get(i)));
         }
         page.block(table.text());
-        page.paragraph("The verdicts above are those of the cold shape. Of a clearance the cold column has the least of all that it"
-                + " asks. Margins without a unit are relative irradiance. The margins do not include how well the contractions"
-                + " are known.");
+        page.paragraph(
+                "The verdicts above are those of the cold shape. Of a clearance the cold column has the least of all that it"
+                        + " asks. Margins without a unit are relative irradiance. The margins do not include how well the contractions"
+                        + " are known.");
     }
 
     private static String word(RequirementMargin margin) {
@@ -86,9 +86,10 @@ final class CooldownSection {
         if (rows.left(sorted) > 0) {
             page.line("and " + rows.left(sorted) + " more (all with --verbose)");
         }
-        page.paragraph("How far, in mm, the edges of each opening move outward (+) or inward (-) against the edges of the die below it,"
-                + " at the level of its land; largest first. The last column is from the accuracies below, all at their worst"
-                + " together, for the side for which it is largest.");
+        page.paragraph(
+                "How far, in mm, the edges of each opening move outward (+) or inward (-) against the edges of the die below it,"
+                        + " at the level of its land; largest first. The last column is from the accuracies below, all at their worst"
+                        + " together, for the side for which it is largest.");
     }
 
     private static double largest(OpeningShift shift) {
@@ -100,9 +101,7 @@ final class CooldownSection {
 
     private static String moved(OpeningShift.Side side) {
         // What is below a nanometre is rounding.
-        return Math.abs(side.moved()) < 1e-6
-                ? "0"
-                : (side.moved() > 0 ? "+" : "") + Figures.margin(side.moved());
+        return Math.abs(side.moved()) < 1e-6 ? "0" : (side.moved() > 0 ? "+" : "") + Figures.margin(side.moved());
     }
 
     private static String uncertainty(OpeningShift shift) {
@@ -125,13 +124,15 @@ final class CooldownSection {
             page.paragraph(
                     "",
                     "  ",
-                    Printable.of(material.name()) + ": contracts by " + Figures.three(1000 * share) + " mm a metre, known to "
+                    Printable.of(material.name()) + ": contracts by " + Figures.three(1000 * share)
+                            + " mm a metre, known to "
                             + (Double.isNaN(accuracy)
                                     ? "an accuracy that is not stated"
                                     : "+-" + Figures.three(100 * accuracy) + " %")
                             + (material.source().isEmpty() ? "" : "; " + Printable.of(material.source())) + ".");
         }
-        page.paragraph("Each part contracts alike in all directions about the point where it is held. The pupil, the field and the"
-                + " coordinates of the layout stay.");
+        page.paragraph(
+                "Each part contracts alike in all directions about the point where it is held. The pupil, the field and the"
+                        + " coordinates of the layout stay.");
     }
 }

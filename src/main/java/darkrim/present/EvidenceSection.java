@@ -1,7 +1,7 @@
 package darkrim.present;
 
-import darkrim.study.CheckResult;
 import darkrim.layout.Requirement;
+import darkrim.study.CheckResult;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
@@ -122,7 +122,8 @@ final class EvidenceSection {
             return "both sides should " + asked + "; "
                     + (against.size() == result.outcomes().size()
                             ? "they do not:"
-                            : "they do not in " + against.size() + " of " + result.outcomes().size() + " ways to look:");
+                            : "they do not in " + against.size() + " of "
+                                    + result.outcomes().size() + " ways to look:");
         }
         return "both sides " + asked + "; least " + Printable.of(result.worst().where()) + ": "
                 + words(result.worst(), values) + ".";

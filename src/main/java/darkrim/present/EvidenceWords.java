@@ -66,14 +66,14 @@ public final class EvidenceWords {
         if (distance.overlap()) {
             return "run into one another at " + point(distance.onFirst()) + raised;
         }
-        String coatings = distance.coatings() > 0
-                ? ", coatings of together " + Figures.length(distance.coatings()) + " mm taken off"
+        String takenOff = distance.takenOff() > 0
+                ? ", " + Figures.length(distance.takenOff()) + " mm for coatings and round faces taken off"
                 : "";
         if (distance.onFirst().equals(distance.onSecond())) {
             return "touch or run into one another at " + point(distance.onFirst()) + raised;
         }
         return Figures.margin(distance.millimetres()) + " mm, from " + point(distance.onFirst()) + " to "
-                + point(distance.onSecond()) + raised + coatings + ", exact";
+                + point(distance.onSecond()) + raised + takenOff;
     }
 
     private static String share(Evidence.ExactShare share) {

@@ -45,17 +45,7 @@ public record CheckResult(
             DirectMargins margins,
             List<Finding> warnings,
             Timing timing) {
-        this(
-                layout,
-                effort,
-                scene,
-                feasibility,
-                chordError,
-                judgement,
-                margins,
-                warnings,
-                timing,
-                Optional.empty());
+        this(layout, effort, scene, feasibility, chordError, judgement, margins, warnings, timing, Optional.empty());
     }
 
     /** The same with what the cool-down does. */

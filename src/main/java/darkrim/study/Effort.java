@@ -13,8 +13,7 @@ import java.util.Optional;
  * @param margins which margins of direct light to look for
  * @param warm whether a layout that is cooled is looked at in its shape as drawn
  */
-public record Effort(
-        int threads, Optional<Long> seed, Optional<Long> mostSamples, MarginScope margins, boolean warm) {
+public record Effort(int threads, Optional<Long> seed, Optional<Long> mostSamples, MarginScope margins, boolean warm) {
     /** In the shape that the layout asks for. */
     public Effort(int threads, Optional<Long> seed, Optional<Long> mostSamples, MarginScope margins) {
         this(threads, seed, mostSamples, margins, false);

@@ -97,7 +97,9 @@ public record FaceListing(
                         .forEach(left::add);
             }
         }
-        return whole.parts().stream().filter(each -> names.contains(each.name())).toList();
+        return whole.parts().stream()
+                .filter(each -> names.contains(each.name()))
+                .toList();
     }
 
     private static String partOf(String body) {

@@ -65,8 +65,7 @@ public record PlacedScene(Layout layout, Assembly assembly, Scene scene, FacetTr
         return new PlacedScene(layout, assembly, scene, tree, demands(layout, assembly, scene, memory));
     }
 
-    private static List<Demand> demands(
-            Layout layout, Assembly assembly, Scene scene, AssemblyMemory memory) {
+    private static List<Demand> demands(Layout layout, Assembly assembly, Scene scene, AssemblyMemory memory) {
         Clearances clearances = new Clearances(layout, assembly, scene, memory);
         List<String> names = scene.surfaces().stream().map(Surface::name).toList();
         return layout.requirements().stream()

@@ -91,8 +91,8 @@ public record RequirementMargin(
         Found least = condition instanceof Requirement.Clearance clearance
                 ? apart(result, clearance)
                 : condition instanceof Requirement.AtMost limit
-                ? sampled(result, limit)
-                : condition instanceof Requirement.PupilSeen ? pupil(result, margins) : dark(result, margins);
+                        ? sampled(result, limit)
+                        : condition instanceof Requirement.PupilSeen ? pupil(result, margins) : dark(result, margins);
         return of(result.requirement(), Optional.of(result.verdict()), least, "");
     }
 

@@ -56,10 +56,11 @@ final class ShapeComparison {
         List<Finding> all = new ArrayList<>(cold.warnings());
         for (Finding finding : warm.warnings()) {
             boolean known = cold.warnings().stream()
-                    .anyMatch(each -> each.code().equals(finding.code())
-                            && each.place().equals(finding.place()));
+                    .anyMatch(each ->
+                            each.code().equals(finding.code()) && each.place().equals(finding.place()));
             if (!known) {
-                all.add(Finding.warning(finding.code(), finding.place(), "in the shape as drawn: " + finding.message()));
+                all.add(Finding.warning(
+                        finding.code(), finding.place(), "in the shape as drawn: " + finding.message()));
             }
         }
         return all;

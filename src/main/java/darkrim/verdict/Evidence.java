@@ -114,9 +114,9 @@ public sealed interface Evidence {
     record ProvedBound(double atMost) implements Evidence {}
 
     /**
-     * How far two sides of a clearance are apart, exact but for rounding.
+     * How far two sides of a clearance are apart, exact but for rounding and for round parts, of which it is no less.
      *
-     * @param millimetres least distance with the coatings taken off, mm; 0 where they touch or run into one another
+     * @param millimetres least distance with what reaches beyond the facets taken off, mm; 0 where they touch or run into one another
      * @param shape in which shape
      * @param first the surface of the one side that comes nearest
      * @param onFirst the point of it, where it then is, without its coating, mm
@@ -124,7 +124,7 @@ public sealed interface Evidence {
      * @param onSecond the point of it
      * @param raised how far from its place the side that is brought in then is, mm; empty where both stand in their place
      * @param overlap whether they run into one another
-     * @param coatings thickness of the coatings at the two points together, mm
+     * @param takenOff what was taken off: the coatings at the two points, and by how much round parts exceed their polygons, mm
      */
     record Distance(
             double millimetres,
@@ -135,7 +135,7 @@ public sealed interface Evidence {
             Vector3D onSecond,
             OptionalDouble raised,
             boolean overlap,
-            double coatings)
+            double takenOff)
             implements Evidence {}
 
     /**

@@ -46,7 +46,8 @@ class MaterialLibraryTest {
         JsonNode temperatures = params.get("T_K");
         for (int i = 0; i < each.values().size(); i++) {
             double kelvin = temperatures.isArray() ? temperatures.get(i).asDouble() : temperatures.asDouble();
-            // Published fits to 1e-9 of the same coefficients; copper to 1e-6 of an integral; handbook figures as they stand.
+            // Published fits to 1e-9 of the same coefficients; copper to 1e-6 of an integral; handbook figures as they
+            // stand.
             double share = each.id().startsWith("G06") ? 1e-6 : 1e-9;
             double value = each.values().get(i);
             assertThat(contraction.at(kelvin))
@@ -104,7 +105,8 @@ class MaterialLibraryTest {
 
     @Test
     void molybdenumFollowsTheHeatCapacityOfItsLattice() {
-        // Debye and Grueneisen: the contraction is proportional to the heat content given up, theta 377 K, expansion 4.8e-6 /K at 293 K.
+        // Debye and Grueneisen: the contraction is proportional to the heat content given up, theta 377 K, expansion
+        // 4.8e-6 /K at 293 K.
         double theta = 377;
         double scale = 4.8e-6 / heatCapacity(theta / 293);
         Contraction contraction = of("Molybdenum");
@@ -118,7 +120,11 @@ class MaterialLibraryTest {
     /** Debye's heat capacity over that of classical oscillators. */
     private static double heatCapacity(double x) {
         double integral = new IterativeLegendreGaussIntegrator(8, 1e-10, 1e-16)
-                .integrate(100_000, t -> t == 0 ? 0 : t * t * t * t * Math.exp(t) / Math.pow(Math.expm1(t), 2), 0, Math.min(x, 60));
+                .integrate(
+                        100_000,
+                        t -> t == 0 ? 0 : t * t * t * t * Math.exp(t) / Math.pow(Math.expm1(t), 2),
+                        0,
+                        Math.min(x, 60));
         return 3 * integral / (x * x * x);
     }
 
@@ -126,10 +132,7 @@ class MaterialLibraryTest {
     void siliconIsTheIntegralOfItsExpansion() {
         double integral = new IterativeLegendreGaussIntegrator(8, 1e-12, 1e-18)
                 .integrate(
-                        100_000,
-                        t -> (3.725 * (1 - Math.exp(-5.88e-3 * (t - 124))) + 5.548e-4 * t) * 1e-6,
-                        150,
-                        293);
+                        100_000, t -> (3.725 * (1 - Math.exp(-5.88e-3 * (t - 124))) + 5.548e-4 * t) * 1e-6, 150, 293);
         assertThat(of("Silicon").at(150)).isCloseTo(integral, within(1e-14));
     }
 

@@ -35,7 +35,8 @@ public final class FacetBoxes {
     public FacetBoxes(double[] facets, double[] coating) {
         int size = coating.length;
         if (size == 0 || facets.length != 9 * size) {
-            throw new IllegalArgumentException("expected nine coordinates for each of " + size + " facets, and one at least");
+            throw new IllegalArgumentException(
+                    "expected nine coordinates for each of " + size + " facets, and one at least");
         }
         Integer[] numbers = new Integer[size];
         double[] middles = new double[3 * size];
@@ -115,6 +116,7 @@ public final class FacetBoxes {
     double extent(int node) {
         int at = 6 * node;
         return Math.max(
-                bounds[at + 3] - bounds[at], Math.max(bounds[at + 4] - bounds[at + 1], bounds[at + 5] - bounds[at + 2]));
+                bounds[at + 3] - bounds[at],
+                Math.max(bounds[at + 4] - bounds[at + 1], bounds[at + 5] - bounds[at + 2]));
     }
 }

@@ -12,5 +12,4 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param onSecond the point of the second surface, mm
  * @param travel share of the way that the first surface has then been moved, 0 to 1
  */
-public record Least(
-        double millimetres, int first, int second, Vector3D onFirst, Vector3D onSecond, double travel) {}
+public record Least(double millimetres, int first, int second, Vector3D onFirst, Vector3D onSecond, double travel) {}

@@ -33,7 +33,8 @@ final class TrianglePair {
             }
         }
         for (int k = 0; k < 9 && least > 0; k += 3) {
-            if (crosses(a, i + k, a, i + (k + 3) % 9, b, j, foot) || crosses(b, j + k, b, j + (k + 3) % 9, a, i, foot)) {
+            if (crosses(a, i + k, a, i + (k + 3) % 9, b, j, foot)
+                    || crosses(b, j + k, b, j + (k + 3) % 9, a, i, foot)) {
                 least = 0;
                 System.arraycopy(foot, 0, points, 0, 3);
                 System.arraycopy(foot, 0, points, 3, 3);

@@ -1,7 +1,10 @@
 package darkrim.layout.form;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** The kinds of values that a key can have. Both the reading and the JSON Schema follow from it. */
 public sealed interface Kind {
@@ -108,12 +111,20 @@ public sealed interface Kind {
      * @param name what it describes, such as {@code plate}; unique
      * @param keys its keys
      * @param exactlyOneOf keys of which exactly one must be given; empty where there is no such choice
+     * @param needed by key, another that must be given with it
      */
-    record Structure(String name, List<Key> keys, List<String> exactlyOneOf) implements Kind {
-        /** Copies the lists. */
+    record Structure(String name, List<Key> keys, List<String> exactlyOneOf, NavigableMap<String, String> needed)
+            implements Kind {
+        /** Copies the collections. */
         public Structure {
             keys = List.copyOf(keys);
             exactlyOneOf = List.copyOf(exactlyOneOf);
+            needed = Collections.unmodifiableNavigableMap(new TreeMap<>(needed));
+        }
+
+        /** A mapping of which no key needs another. */
+        public Structure(String name, List<Key> keys, List<String> exactlyOneOf) {
+            this(name, keys, exactlyOneOf, Collections.emptyNavigableMap());
         }
 
         /** A mapping without a choice of keys. */

@@ -108,6 +108,11 @@ public final class SchemaWriter {
                             .map(name -> Map.of("required", List.of(name)))
                             .toList());
         }
+        if (!structure.needed().isEmpty()) {
+            Map<String, Object> needed = new LinkedHashMap<>();
+            structure.needed().forEach((key, other) -> needed.put(key, List.of(other)));
+            schema.put("dependentRequired", needed);
+        }
         return schema;
     }
 

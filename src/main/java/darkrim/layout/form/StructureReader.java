@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -48,9 +50,12 @@ record StructureReader(FormReader reader, Findings findings, String where) {
             complete &= value.isPresent();
         }
         complete &= checkChoice(mapping, structure, given);
+        Set<String> needed = new TreeSet<>();
+        given.stream().map(structure.needed()::get).filter(Objects::nonNull).forEach(needed::add);
+        needed.removeAll(given);
         for (Key key : structure.keys()) {
             if (!given.contains(key.name())) {
-                if (key.required()) {
+                if (key.required() || needed.contains(key.name())) {
                     complete = false;
                     findings.error(
                             "missing-key",

@@ -37,7 +37,12 @@ record CooldownDocument(
 
     /** A requirement warm and cold; a margin that is not known is null. */
     record PairDocument(
-            String name, String warmVerdict, String coldVerdict, Double warmMargin, Double coldMargin, String marginUnit) {
+            String name,
+            String warmVerdict,
+            String coldVerdict,
+            Double warmMargin,
+            Double coldMargin,
+            String marginUnit) {
         private static PairDocument of(RequirementMargin warm, RequirementMargin cold) {
             return new PairDocument(
                     warm.requirement(),

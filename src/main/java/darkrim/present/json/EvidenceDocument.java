@@ -47,7 +47,7 @@ sealed interface EvidenceDocument {
                     point(distance.onSecond()),
                     distance.raised().isPresent() ? distance.raised().getAsDouble() : null,
                     distance.overlap(),
-                    distance.coatings());
+                    distance.takenOff());
         }
         Evidence.Sampled sampled = (Evidence.Sampled) evidence;
         return new Sampled(
@@ -100,11 +100,10 @@ sealed interface EvidenceDocument {
             @JsonProperty("on_first_mm") List<Double> onFirst,
             String second,
             @JsonProperty("on_second_mm") List<Double> onSecond,
-            @JsonProperty("before_the_end_of_the_way_mm")
-            Double raised,
+            @JsonProperty("before_the_end_of_the_way_mm") Double raised,
 
             boolean overlap,
-            @JsonProperty("coatings_mm") double coatings)
+            @JsonProperty("taken_off_mm") double takenOff)
             implements EvidenceDocument {}
 
     /** A mean with bounds. */

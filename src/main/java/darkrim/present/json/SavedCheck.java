@@ -72,7 +72,8 @@ public final class SavedCheck {
                     + " expected one that 'darkrim check --json' wrote for the layout as it is now");
         }
         String shape = root.at("/layout/shape").asString("");
-        if (!shape.equals(Optional.ofNullable(ResultDocument.shape(placed.layout())).orElse(""))) {
+        if (!shape.equals(
+                Optional.ofNullable(ResultDocument.shape(placed.layout())).orElse(""))) {
             throw new Unusable("this is the result of the " + shape + " shape, expected that of the other"
                     + " (--warm looks at the warm shape)");
         }

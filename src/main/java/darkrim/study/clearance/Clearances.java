@@ -95,15 +95,13 @@ public final class Clearances {
         List<Surface> second = parts.select(asked.other());
         boolean firstMoves = way.isPresent() && areMoved(parts, first, way.get().moved());
         Vector3D back = way.map(each -> each.direction().multiply(-each.from())).orElse(Vector3D.ZERO);
-        Evidence.Distance found = firstMoves
-                ? turned(distance(parts, second, first, back))
-                : distance(parts, first, second, back);
+        Evidence.Distance found =
+                firstMoves ? turned(distance(parts, second, first, back)) : distance(parts, first, second, back);
         // Of a side that is moved the search has the place, and how far it has come.
         Surface surface = judged.scene().surface(found.first()).orElseThrow();
         double rounding = ROUNDING * parts.scene().bound();
         boolean holds = found.millimetres() >= asked.atLeast() - rounding && !found.overlap();
-        return new Outcome(
-                surface, Outcome.WHOLE, holds ? Verdict.PASS : Verdict.FAIL, found.millimetres(), found);
+        return new Outcome(surface, Outcome.WHOLE, holds ? Verdict.PASS : Verdict.FAIL, found.millimetres(), found);
     }
 
     private static boolean areMoved(ShapedParts parts, List<Surface> side, String moved) {
@@ -122,7 +120,7 @@ public final class Clearances {
                 found.onFirst(),
                 found.raised(),
                 found.overlap(),
-                found.coatings());
+                found.takenOff());
     }
 
     /**
@@ -131,8 +129,7 @@ public final class Clearances {
      * @param standing the side that stands
      * @param moving the side that is moved to its place from {@code back}, mm, if that is not 0
      */
-    private Evidence.Distance distance(
-            ShapedParts parts, List<Surface> standing, List<Surface> moving, Vector3D back) {
+    private Evidence.Distance distance(ShapedParts parts, List<Surface> standing, List<Surface> moving, Vector3D back) {
         Side stands = new Side(parts, standing, Vector3D.ZERO);
         Side moves = new Side(parts, moving, Vector3D.ZERO);
         Least least = LeastDistance.between(moves.boxes(), back, stands.boxes());
@@ -151,7 +148,7 @@ public final class Clearances {
                 return overlap(parts, found.surface().name(), found.solid(), found.at(), raised);
             }
         }
-        double coatings = moves.coating(least.first()) + stands.coating(least.second());
+        double takenOff = moves.beyond(least.first()) + stands.beyond(least.second());
         return new Evidence.Distance(
                 apart <= ROUNDING * parts.scene().bound() ? 0 : least.millimetres(),
                 parts.shape(),
@@ -161,7 +158,7 @@ public final class Clearances {
                 least.onFirst(),
                 raised,
                 false,
-                coatings);
+                takenOff);
     }
 
     private static Evidence.Distance overlap(

@@ -5,7 +5,6 @@ import darkrim.assembly.AssemblyMemory;
 import darkrim.assembly.Selection;
 import darkrim.diagnostic.Findings;
 import darkrim.layout.Layout;
-import darkrim.layout.Part;
 import darkrim.layout.ThermalShape;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneFactory;
@@ -51,9 +50,10 @@ record ShapedParts(ThermalShape shape, Assembly assembly, Scene scene, Map<Strin
                 .toList();
     }
 
-    /** Thickness of the coating of a surface, mm. */
-    double coating(Surface surface) {
-        return coatings.getOrDefault(part(surface.name()), 0.0);
+    /** By how much a surface may reach farther out than its facets, mm: its coating, and what a round part exceeds its polygon by. */
+    double beyondFacets(Surface surface) {
+        String part = part(surface.name());
+        return coatings.getOrDefault(part, 0.0) + assembly.chordErrorOf(part);
     }
 
     /** The first step of a path, without the number of a copy. */

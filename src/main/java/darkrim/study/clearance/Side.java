@@ -11,7 +11,7 @@ final class Side {
     private final List<Surface> surfaces;
     private final int[] surfaceOf;
     private final double[] corners;
-    private final double[] coatings;
+    private final double[] beyond;
 
     /**
      * @param parts the parts
@@ -23,7 +23,7 @@ final class Side {
         int facets = surfaces.stream().mapToInt(Surface::facetCount).sum();
         surfaceOf = new int[facets];
         corners = new double[9 * facets];
-        coatings = new double[facets];
+        beyond = new double[facets];
         double[] shift = by.toArray();
         Scene scene = parts.scene();
         int at = 0;
@@ -33,21 +33,21 @@ final class Side {
                 for (int k = 0; k < 9; k++) {
                     corners[9 * at + k] = scene.corner(f, k / 3, k % 3) + shift[k % 3];
                 }
-                coatings[at] = parts.coating(surface);
+                beyond[at] = parts.beyondFacets(surface);
                 surfaceOf[at++] = s;
             }
         }
     }
 
     FacetBoxes boxes() {
-        return new FacetBoxes(corners, coatings);
+        return new FacetBoxes(corners, beyond);
     }
 
     Surface surface(int facet) {
         return surfaces.get(surfaceOf[facet]);
     }
 
-    double coating(int facet) {
-        return coatings[facet];
+    double beyond(int facet) {
+        return beyond[facet];
     }
 }

@@ -149,7 +149,8 @@ final class PathLedger {
         Set<String> names = new LinkedHashSet<>();
         requirements
                 .filter(each -> !(each.requirement().condition() instanceof Requirement.Clearance))
-                .forEach(each -> each.outcomes().forEach(outcome -> names.add(outcome.surface().name())));
+                .forEach(each -> each.outcomes()
+                        .forEach(outcome -> names.add(outcome.surface().name())));
         return names;
     }
 }

@@ -6,8 +6,8 @@ import darkrim.geom.Ring;
 import darkrim.layout.BeamSpec;
 import darkrim.layout.BeamSpec.FieldSpec;
 import darkrim.layout.BeamSpec.PupilSpec;
-import darkrim.layout.FinishRule;
 import darkrim.layout.Cooldown;
+import darkrim.layout.FinishRule;
 import darkrim.layout.Layout;
 import darkrim.layout.Mounting;
 import darkrim.layout.Part;
@@ -154,8 +154,8 @@ final class SettingDifferences {
     }
 
     private static String direction(Vector3D way) {
-        return "[" + Wording.number(way.getX()) + ", " + Wording.number(way.getY()) + ", "
-                + Wording.number(way.getZ()) + "]";
+        return "[" + Wording.number(way.getX()) + ", " + Wording.number(way.getY()) + ", " + Wording.number(way.getZ())
+                + "]";
     }
 
     /** Which temperatures there are, and in which shape the parts are. */
@@ -185,8 +185,11 @@ final class SettingDifferences {
                                 one.mounting(),
                                 two.mounting(),
                                 SettingDifferences::mounting);
-                        compare("coating of " + one.name(), one.coating(), two.coating(), value -> Wording.number(value)
-                                + " mm");
+                        compare(
+                                "coating of " + one.name(),
+                                one.coating(),
+                                two.coating(),
+                                value -> Wording.number(value) + " mm");
                     });
         }
     }
@@ -213,8 +216,8 @@ final class SettingDifferences {
                             : ", " + clearance.shapes().name().toLowerCase(Locale.ROOT))
                     + clearance
                             .lowering()
-                            .map(way -> ", while " + way.moved() + " is brought in over "
-                                    + Wording.number(way.from()) + " mm along " + direction(way.direction()))
+                            .map(way -> ", while " + way.moved() + " is brought in over " + Wording.number(way.from())
+                                    + " mm along " + direction(way.direction()))
                             .orElse("");
         }
         return condition instanceof Requirement.PupilSeen seen

@@ -39,10 +39,7 @@ final class SentStudy implements Serializable {
         if (check == null) {
             try {
                 LayoutFamily family = LayoutFamily.of(name, layout, SideFiles.known(name, files, meshes));
-                check = new PointCheck(
-                        warm ? family.warm() : family,
-                        Optional.ofNullable(seed),
-                        settings);
+                check = new PointCheck(warm ? family.warm() : family, Optional.ofNullable(seed), settings);
             } catch (UnusableInput changed) {
                 throw new IllegalStateException("a layout that could be used here cannot be used there", changed);
             }

@@ -1,10 +1,10 @@
 package darkrim.view.window;
 
 import darkrim.present.Figures;
+import darkrim.present.LayoutWords;
 import darkrim.present.picture.VerdictMark;
 import darkrim.scene.Surface;
 import darkrim.verdict.Verdict;
-import darkrim.present.LayoutWords;
 import darkrim.view.look.Light;
 import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
@@ -187,7 +187,8 @@ final class DetailPane {
 
     static String title(Stage stage) {
         String revision = stage.layout().revision();
-        return stage.layout().title() + (revision.isEmpty() ? "" : ", revision " + revision)
+        return stage.layout().title()
+                + (revision.isEmpty() ? "" : ", revision " + revision)
                 + LayoutWords.shape(stage.layout());
     }
 

@@ -73,8 +73,7 @@ public final class Loader implements AutoCloseable {
         post.accept(content -> content.with(stage).noting(""));
         if (saved.isPresent()) {
             try {
-                Facts facts = SavedFacts.read(saved.get(), read)
-                        .with(LayoutCautions.of(read, stage.warnings()));
+                Facts facts = SavedFacts.read(saved.get(), read).with(LayoutCautions.of(read, stage.warnings()));
                 post.accept(content -> content.with(facts).doing("", -1));
                 return;
             } catch (SavedFacts.Unusable unusable) {

@@ -2,6 +2,8 @@ package darkrim.view.work;
 
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Place;
+import darkrim.layout.Layout;
+import darkrim.layout.ThermalShape;
 import darkrim.light.Estimate;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.LightMargin;
@@ -9,8 +11,6 @@ import darkrim.verdict.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import darkrim.layout.Layout;
-import darkrim.layout.ThermalShape;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -48,10 +48,28 @@ public final class SavedFacts {
      * Reads a file.
      *
      * @param file the file
-     * @param layout the layout that is shown
+     * @param sha256 SHA-256 of the layout that is shown
      * @throws Unusable if it is no result, or that of another layout
      */
-    public static Facts read(Path file, Layout layout) throws Unusable {
+    public static Facts read(Path file, String sha256) throws Unusable {
+        return read(file, sha256, "");
+    }
+
+    /**
+     * Reads a file about one shape of a layout that is cooled.
+     *
+     * @param file the file
+     * @param layout the layout that is shown
+     * @throws Unusable if it is no result, or that of another layout or shape
+     */
+    static Facts read(Path file, Layout layout) throws Unusable {
+        String shape = layout.cooldown()
+                .map(each -> each.shape().name().toLowerCase(Locale.ROOT))
+                .orElse("");
+        return read(file, layout.source().sha256(), shape);
+    }
+
+    private static Facts read(Path file, String sha256, String shape) throws Unusable {
         JsonNode root;
         try {
             root = JsonMapper.shared().readTree(Files.readAllBytes(file));
@@ -62,12 +80,9 @@ public final class SavedFacts {
                 || !root.path("surfaces").isArray()) {
             throw new Unusable(file + ": expected a result written by check --json, format " + FORMAT);
         }
-        if (!root.at("/layout/sha256").asString("").equals(layout.source().sha256())) {
+        if (!root.at("/layout/sha256").asString("").equals(sha256)) {
             throw new Unusable(file + ": is the result of another layout or revision");
         }
-        String shape = layout.cooldown()
-                .map(each -> each.shape().name().toLowerCase(Locale.ROOT))
-                .orElse("");
         if (!root.at("/layout/shape").asString("").equals(shape)) {
             throw new Unusable(file + ": is the result of another shape, expected one of the " + shape + " shape");
         }
@@ -191,11 +206,11 @@ public final class SavedFacts {
                         node.path("second").asString(),
                         point(node.path("on_second_mm")),
                         node.path("before_the_end_of_the_way_mm").isNumber()
-                                ? OptionalDouble.of(
-                                        node.path("before_the_end_of_the_way_mm").asDouble())
+                                ? OptionalDouble.of(node.path("before_the_end_of_the_way_mm")
+                                        .asDouble())
                                 : OptionalDouble.empty(),
                         node.path("overlap").asBoolean(),
-                        node.path("coatings_mm").asDouble());
+                        node.path("taken_off_mm").asDouble());
             default -> throw new IllegalArgumentException("unknown evidence");
         };
     }

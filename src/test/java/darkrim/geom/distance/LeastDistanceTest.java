@@ -153,8 +153,7 @@ class LeastDistanceTest {
                 assertThat(brute(moved(a, way.multiply(stop / 60.0)), b))
                         .isGreaterThanOrEqualTo(least.millimetres() - 1e-13);
             }
-            assertThat(brute(moved(a, way.multiply(least.travel())), b))
-                    .isCloseTo(least.millimetres(), within(1e-12));
+            assertThat(brute(moved(a, way.multiply(least.travel())), b)).isCloseTo(least.millimetres(), within(1e-12));
         }
     }
 
@@ -205,7 +204,8 @@ class LeastDistanceTest {
             System.arraycopy(a, 9 * some[i], part, 9 * i, 9);
         }
         assertThat(least.millimetres())
-                .isLessThanOrEqualTo(LeastDistance.between(boxes(part), boxes(b)).millimetres());
+                .isLessThanOrEqualTo(
+                        LeastDistance.between(boxes(part), boxes(b)).millimetres());
     }
 
     private static double[] sheet(int side, double height) {
