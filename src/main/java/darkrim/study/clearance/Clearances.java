@@ -96,8 +96,7 @@ public final class Clearances {
         boolean firstMoves = way.isPresent() && areMoved(parts, first, way.get().moved());
         Vector3D back = way.map(each -> each.direction().multiply(-each.from())).orElse(Vector3D.ZERO);
         Evidence.Distance found =
-                firstMoves ? turned(distance(parts, second, first, back)) : distance(parts, first, second, back);
-        // Of a side that is moved the search has the place, and how far it has come.
+                firstMoves ? distance(parts, second, first, back, true) : distance(parts, first, second, back, false);
         Surface surface = judged.scene().surface(found.first()).orElseThrow();
         double rounding = ROUNDING * parts.scene().bound();
         boolean holds = found.millimetres() >= asked.atLeast() - rounding && !found.overlap();
@@ -110,60 +109,64 @@ public final class Clearances {
         return side.stream().allMatch(surface -> names.contains(surface.name()));
     }
 
-    private static Evidence.Distance turned(Evidence.Distance found) {
-        return new Evidence.Distance(
-                found.millimetres(),
-                found.shape(),
-                found.second(),
-                found.onSecond(),
-                found.first(),
-                found.onFirst(),
-                found.raised(),
-                found.overlap(),
-                found.takenOff());
-    }
-
     /**
      * The least distance between two sides.
      *
      * @param standing the side that stands
      * @param moving the side that is moved to its place from {@code back}, mm, if that is not 0
+     * @param movingIsFirst whether that is the first side of the clearance
      */
-    private Evidence.Distance distance(ShapedParts parts, List<Surface> standing, List<Surface> moving, Vector3D back) {
-        Side stands = new Side(parts, standing, Vector3D.ZERO);
-        Side moves = new Side(parts, moving, Vector3D.ZERO);
+    private static Evidence.Distance distance(
+            ShapedParts parts, List<Surface> standing, List<Surface> moving, Vector3D back, boolean movingIsFirst) {
+        Side stands = new Side(parts, standing);
+        Side moves = new Side(parts, moving);
         Least least = LeastDistance.between(moves.boxes(), back, stands.boxes());
-        double apart = least.onFirst().distance(least.onSecond());
         OptionalDouble raised =
                 back.equals(Vector3D.ZERO) ? OptionalDouble.empty() : OptionalDouble.of(least.travel() * back.norm());
-        if (apart > ROUNDING * parts.scene().bound()) {
-            Optional<Nesting.Found> inside = Nesting.of(parts, moving, standing);
-            if (inside.isPresent()) {
-                Nesting.Found found = inside.get();
-                return overlap(parts, found.solid(), found.surface().name(), found.at(), raised);
-            }
-            inside = Nesting.of(parts, standing, moving);
-            if (inside.isPresent()) {
-                Nesting.Found found = inside.get();
-                return overlap(parts, found.surface().name(), found.solid(), found.at(), raised);
-            }
-        }
-        double takenOff = moves.beyond(least.first()) + stands.beyond(least.second());
-        return new Evidence.Distance(
-                apart <= ROUNDING * parts.scene().bound() ? 0 : least.millimetres(),
-                parts.shape(),
+        Pair ends = new Pair(
                 stands.surface(least.second()).name(),
                 least.onSecond(),
                 moves.surface(least.first()).name(),
-                least.onFirst(),
-                raised,
-                false,
-                takenOff);
+                least.onFirst());
+        double takenOff = moves.beyond(least.first()) + stands.beyond(least.second());
+        if (least.onFirst().distance(least.onSecond()) <= ROUNDING * parts.scene().bound()) {
+            return ends.apart(0, parts.shape(), raised, false, takenOff, movingIsFirst);
+        }
+        Optional<Pair> nested = nested(parts, standing, moving);
+        if (nested.isPresent()) {
+            OptionalDouble inPlace = raised.isPresent() ? OptionalDouble.of(0) : raised;
+            return nested.get().apart(0, parts.shape(), inPlace, true, 0, movingIsFirst);
+        }
+        return ends.apart(least.millimetres(), parts.shape(), raised, false, takenOff, movingIsFirst);
     }
 
-    private static Evidence.Distance overlap(
-            ShapedParts parts, String standing, String moving, Vector3D at, OptionalDouble raised) {
-        OptionalDouble inPlace = raised.isPresent() ? OptionalDouble.of(0) : raised;
-        return new Evidence.Distance(0, parts.shape(), standing, at, moving, at, inPlace, true, 0);
+    /** Where a piece of one side lies inside a solid of the other. On a way on which nothing is met it then does all along. */
+    private static Optional<Pair> nested(ShapedParts parts, List<Surface> standing, List<Surface> moving) {
+        return Nesting.of(parts, moving, standing)
+                .map(found -> new Pair(found.solid(), found.at(), found.surface().name(), found.at()))
+                .or(() -> Nesting.of(parts, standing, moving)
+                        .map(found -> new Pair(found.surface().name(), found.at(), found.solid(), found.at())));
+    }
+
+    /** What comes nearest of the side that stands and of the one that is moved. */
+    private record Pair(String standing, Vector3D onStanding, String moving, Vector3D onMoving) {
+        private Evidence.Distance apart(
+                double millimetres,
+                ThermalShape shape,
+                OptionalDouble raised,
+                boolean overlap,
+                double takenOff,
+                boolean movingIsFirst) {
+            return new Evidence.Distance(
+                    millimetres,
+                    shape,
+                    movingIsFirst ? moving : standing,
+                    movingIsFirst ? onMoving : onStanding,
+                    movingIsFirst ? standing : moving,
+                    movingIsFirst ? onStanding : onMoving,
+                    raised,
+                    overlap,
+                    takenOff);
+        }
     }
 }

@@ -6,6 +6,7 @@ import darkrim.geom.UnionFind;
 import darkrim.scene.Surface;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +24,7 @@ final class Nesting {
     /**
      * A piece inside a solid.
      *
-     * @param surface number, in its side, of the surface of the piece
+     * @param surface the surface of the piece
      * @param solid name of a face of the solid
      * @param at a corner of the piece, mm
      */
@@ -86,7 +87,7 @@ final class Nesting {
             joined.join(facet[0], facet[1]);
             joined.join(facet[0], facet[2]);
         }
-        Map<Vector3D, Surface> corners = new java.util.LinkedHashMap<>();
+        Map<Vector3D, Surface> corners = new LinkedHashMap<>();
         for (int i = 0; i < points.size(); i++) {
             if (joined.find(i) == i) {
                 corners.put(points.get(i), surfaceOf.get(i));

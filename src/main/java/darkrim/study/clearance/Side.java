@@ -4,7 +4,6 @@ import darkrim.geom.distance.FacetBoxes;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import java.util.List;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** The facets of one side of a clearance. Immutable. */
 final class Side {
@@ -16,22 +15,20 @@ final class Side {
     /**
      * @param parts the parts
      * @param surfaces the surfaces of the side, at least one
-     * @param by how far it is from its place, mm
      */
-    Side(ShapedParts parts, List<Surface> surfaces, Vector3D by) {
+    Side(ShapedParts parts, List<Surface> surfaces) {
         this.surfaces = List.copyOf(surfaces);
         int facets = surfaces.stream().mapToInt(Surface::facetCount).sum();
         surfaceOf = new int[facets];
         corners = new double[9 * facets];
         beyond = new double[facets];
-        double[] shift = by.toArray();
         Scene scene = parts.scene();
         int at = 0;
         for (int s = 0; s < surfaces.size(); s++) {
             Surface surface = surfaces.get(s);
             for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
                 for (int k = 0; k < 9; k++) {
-                    corners[9 * at + k] = scene.corner(f, k / 3, k % 3) + shift[k % 3];
+                    corners[9 * at + k] = scene.corner(f, k / 3, k % 3);
                 }
                 beyond[at] = parts.beyondFacets(surface);
                 surfaceOf[at++] = s;
