@@ -2,10 +2,12 @@ package darkrim.present;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import darkrim.layout.ThermalShape;
 import darkrim.light.Estimate;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.LightMargin;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +22,36 @@ class EvidenceWordsTest {
                         Evidence.OpenArea.class,
                         Evidence.ExactShare.class,
                         Evidence.ProvedBound.class,
+                        Evidence.Distance.class,
                         Evidence.Sampled.class);
+    }
+
+    @Test
+    void aDistanceNamesItsTwoPointsAndWhatWasTakenOff() {
+        Evidence.Distance apart = new Evidence.Distance(
+                0.81999,
+                ThermalShape.WARM,
+                "lid/underside",
+                Vector3D.of(1, 2, 3),
+                "post/+z",
+                Vector3D.of(1, 2, 2.15),
+                OptionalDouble.of(7),
+                false,
+                0.03);
+        assertThat(words(apart))
+                .isEqualTo("0.819 mm, from (1, 2, 3) to (1, 2, 2.15), 7 mm before the end of the way, 0.03 mm for"
+                        + " coatings and round faces taken off");
+    }
+
+    @Test
+    void partsThatMeetAreSaidTo() {
+        Vector3D at = Vector3D.of(1, 2, 3);
+        assertThat(words(new Evidence.Distance(
+                        0, ThermalShape.COLD, "a", at, "b", at, OptionalDouble.empty(), false, 0)))
+                .isEqualTo("touch or run into one another at (1, 2, 3)");
+        assertThat(words(new Evidence.Distance(
+                        0, ThermalShape.COLD, "a", at, "b", at, OptionalDouble.empty(), true, 0)))
+                .isEqualTo("run into one another at (1, 2, 3)");
     }
 
     @Test
