@@ -102,18 +102,21 @@ final class BondWirePieces {
             double on = -plane.dot(beside) / slope;
             Vector2D point = at.add(beside).add(along.multiply(on));
             requireStraight(joint, on);
-            ring.add(Vector3D.of(point.getX(), y + corner.getY(), first || joint == path.size() - 1 ? at.getY() : point.getY()));
+            ring.add(Vector3D.of(
+                    point.getX(), y + corner.getY(), first || joint == path.size() - 1 ? at.getY() : point.getY()));
         }
         return ring;
     }
 
     private void requireStraight(int joint, double on) {
         double before = joint == 0 ? Double.POSITIVE_INFINITY : path.get(joint).distance(path.get(joint - 1));
-        double after =
-                joint == path.size() - 1 ? Double.POSITIVE_INFINITY : path.get(joint).distance(path.get(joint + 1));
+        double after = joint == path.size() - 1
+                ? Double.POSITIVE_INFINITY
+                : path.get(joint).distance(path.get(joint + 1));
         if (!(2 * Math.abs(on) < Math.min(before, after))) {
-            throw new IllegalArgumentException("its wire of " + wires.diameter()
-                    + " mm is too thick for the bend or the slope at its feet: make it thinner, the loop higher or the span longer");
+            throw new IllegalArgumentException(
+                    "its wire of " + wires.diameter()
+                            + " mm is too thick for the bend or the slope at its feet: make it thinner, the loop higher or the span longer");
         }
     }
 

@@ -64,7 +64,8 @@ record CrossSection(double z, Border border, String wallBelow, boolean smallest)
     /** A land, a level step outward at its inner end, and a straight wall on to the other face. */
     private static List<CrossSection> undercut(double bottom, double top, Openings group, Undercut undercut) {
         if (!(undercut.land() > 0 && undercut.land() < top - bottom)) {
-            throw new IllegalArgumentException("the land of its " + group.name() + " leaves no height for the undercut");
+            throw new IllegalArgumentException(
+                    "the land of its " + group.name() + " leaves no height for the undercut");
         }
         Border narrow = Border.ofHole(group.outline(), 0, undercut.depth());
         Border wide = Border.ofHole(group.outline(), undercut.depth(), undercut.depth());

@@ -90,7 +90,9 @@ final class CutPieces {
     /** Whether a point lies within an outline by a distance, mm. */
     private static boolean isWithin(Outline outer, Vector2D point, double by) {
         if (outer instanceof Ring ring) {
-            double inside = ring.radius() * StrictMath.cos(Math.PI / RoundSides.forRadius(ring.radius()).count());
+            double inside = ring.radius()
+                    * StrictMath.cos(
+                            Math.PI / RoundSides.forRadius(ring.radius()).count());
             return point.norm() + by <= inside;
         }
         List<Vector2D> corners = ((Polygon) outer).corners();
@@ -104,8 +106,7 @@ final class CutPieces {
     private static Pieces coldStop(ColdStop stop) {
         RoundSides rimSides = RoundSides.forRadius(stop.outerRadius(), stop.chord());
         RoundSides sides = RoundSides.forRadius(stop.openingRadius(), stop.chord());
-        double error = Math.max(
-                rimSides.chordError(stop.outerRadius()), sides.chordError(stop.openingRadius()));
+        double error = Math.max(rimSides.chordError(stop.outerRadius()), sides.chordError(stop.openingRadius()));
         TurnedPieces.requireWall(stop.outerRadius() - stop.openingRadius(), error);
         TurnedPieces.requireWall(stop.openingRadius() - stop.hubRadius(), error);
         List<Vector2D> rim = rimSides.inside(stop.outerRadius());

@@ -57,7 +57,8 @@ final class TurnedPieces {
                 Vector2D.of(cone.topRadius() + cone.thickness(), top),
                 Vector2D.of(cone.topRadius(), top));
         double largest = Math.max(cone.baseRadius(), cone.topRadius()) + cone.thickness();
-        requireWall(cone.thickness(), RoundSides.forRadius(largest, cone.chord()).chordError(largest));
+        requireWall(
+                cone.thickness(), RoundSides.forRadius(largest, cone.chord()).chordError(largest));
         return turned(profile, List.of("base", "outside", "top", "inside"), cone.chord());
     }
 
@@ -143,8 +144,7 @@ final class TurnedPieces {
                 0);
     }
 
-    private static Pieces roundJoint(
-            LabyrinthJoint joint, Ring ring, List<Vector2D> groove, List<Vector2D> tongue) {
+    private static Pieces roundJoint(LabyrinthJoint joint, Ring ring, List<Vector2D> groove, List<Vector2D> tongue) {
         List<Mesh> meshes = new ArrayList<>();
         double error = 0;
         for (boolean lower : new boolean[] {true, false}) {

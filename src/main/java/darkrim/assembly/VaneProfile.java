@@ -105,7 +105,8 @@ final class VaneProfile {
     }
 
     private static void straight(List<Vector2D> outline, List<String> kinds, Vector2D to, String kind) {
-        if (!outline.get(outline.size() - 1).equals(to) && to.getY() != outline.get(outline.size() - 1).getY()) {
+        if (!outline.get(outline.size() - 1).equals(to)
+                && to.getY() != outline.get(outline.size() - 1).getY()) {
             outline.add(to);
             kinds.add(kind);
         }
@@ -145,10 +146,11 @@ final class VaneProfile {
                         + " reaches the wall: give it more depth, less thickness or less bevel");
             }
             boolean within = root.getY() > vanes.base()
-                    && (root.getY() < top || (root.getY() == top && vanes.wallThickness().isEmpty()));
+                    && (root.getY() < top
+                            || (root.getY() == top && vanes.wallThickness().isEmpty()));
             if (!within) {
-                throw new IllegalArgumentException("its vane " + number + " meets the wall at %.6g mm, outside its ends"
-                        .formatted(root.getY()));
+                throw new IllegalArgumentException(
+                        "its vane " + number + " meets the wall at %.6g mm, outside its ends".formatted(root.getY()));
             }
         }
     }

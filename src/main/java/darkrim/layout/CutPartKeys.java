@@ -34,7 +34,8 @@ final class CutPartKeys {
             Key.required("diameter", Kinds.SIZE, "Outer diameter; mm unless stated."),
             Key.required("opening", Kinds.SIZE, "Diameter of the opening; mm unless stated."),
             Key.required("hub", Kinds.SIZE, "Diameter of the hub in its middle; mm unless stated."),
-            Key.required("arms", new Kind.Whole(2, 24), "Number of spider arms that hold the hub; the first lies along +x."),
+            Key.required(
+                    "arms", new Kind.Whole(2, 24), "Number of spider arms that hold the hub; the first lies along +x."),
             Key.required("arm_width", Kinds.SIZE, "Width of an arm; mm unless stated."),
             HEIGHT,
             THICKNESS,

@@ -33,8 +33,7 @@ record TurnedPartBuilder(Fields fields, Findings findings) {
     Optional<Shape> revolved() {
         boolean sound = true;
         for (Value corner : fields.list("profile")) {
-            double distance =
-                    Fields.number(((Value.Items) corner).items().get(0));
+            double distance = Fields.number(((Value.Items) corner).items().get(0));
             if (distance < 0) {
                 findings.error(
                         "outline",
@@ -66,7 +65,8 @@ record TurnedPartBuilder(Fields fields, Findings findings) {
             List<Vector2D> written = new ArrayList<>();
             fields.list(key).forEach(corner -> written.add(OutlineBuilder.point(((Value.Items) corner).items())));
             return polygon.map(outline -> new Corners(
-                    ((Polygon) outline).corners(), !((Polygon) outline).corners().equals(written)));
+                    ((Polygon) outline).corners(),
+                    !((Polygon) outline).corners().equals(written)));
         }
 
         /** The names of the sides as the counter-clockwise loop has them: side i of it runs from corner i to the next. */
@@ -97,7 +97,8 @@ record TurnedPartBuilder(Fields fields, Findings findings) {
             findings.error(
                     "sides",
                     fields.place("sides"),
-                    names.size() + " names for " + count + " sides, expected one for each: side 1 runs from corner 1 to corner 2");
+                    names.size() + " names for " + count
+                            + " sides, expected one for each: side 1 runs from corner 1 to corner 2");
             return Optional.empty();
         }
         return Optional.of(names);
@@ -115,8 +116,8 @@ record TurnedPartBuilder(Fields fields, Findings findings) {
                     "the chamfer of " + Wording.number(chamfer) + " mm leaves no side or no top, expected it smaller");
             sound = false;
         }
-        Optional<TurnedShape.Socket> socket = fields.ifGiven(
-                "socket", keys -> new TurnedShape.Socket(keys.number("across"), keys.number("depth")));
+        Optional<TurnedShape.Socket> socket =
+                fields.ifGiven("socket", keys -> new TurnedShape.Socket(keys.number("across"), keys.number("depth")));
         if (socket.isPresent()) {
             Fields keys = fields.fields("socket");
             if (socket.get().depth() >= height) {
@@ -139,8 +140,7 @@ record TurnedPartBuilder(Fields fields, Findings findings) {
             }
         }
         return sound
-                ? Optional.of(
-                        new TurnedShape.ScrewHead(diameter / 2, height, chamfer, socket, fields.number("chord")))
+                ? Optional.of(new TurnedShape.ScrewHead(diameter / 2, height, chamfer, socket, fields.number("chord")))
                 : Optional.empty();
     }
 
@@ -157,7 +157,10 @@ record TurnedPartBuilder(Fields fields, Findings findings) {
                 fields.number("floor"),
                 fields.number("chord"));
         String key = fields.has("size") ? "size" : "diameter";
-        double across = fields.numbers(key).stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+        double across = fields.numbers(key).stream()
+                .mapToDouble(Double::doubleValue)
+                .min()
+                .orElseThrow();
         if (across <= 2 * joint.halfWidth()) {
             findings.error(
                     "labyrinth-joint",

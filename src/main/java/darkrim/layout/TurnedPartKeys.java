@@ -13,8 +13,8 @@ final class TurnedPartKeys {
             "0.001",
             "Greatest distance between a circle and the polygon that stands for it, which has from 48 to 720 sides; mm unless stated.");
 
-    static final Key BASE = Key.withDefault(
-            "base", Kinds.LENGTH, "0", "Height of the base above the part's origin; mm unless stated.");
+    static final Key BASE =
+            Key.withDefault("base", Kinds.LENGTH, "0", "Height of the base above the part's origin; mm unless stated.");
 
     static final List<Key> REVOLVED = List.of(
             Key.required(
@@ -63,8 +63,7 @@ final class TurnedPartKeys {
                     "Diameter of the circle that the middle of the tongue runs along; mm unless stated."),
             Key.required("tongue", Kinds.SIZE, "Width of the tongue; mm unless stated."),
             Key.required("gap", Kinds.SIZE, "Gap around the tongue and over the rims of the groove; mm unless stated."),
-            Key.required(
-                    "engagement", Kinds.SIZE, "Height over which tongue and groove overlap; mm unless stated."),
+            Key.required("engagement", Kinds.SIZE, "Height over which tongue and groove overlap; mm unless stated."),
             Key.required("wall", Kinds.SIZE, "Width of each wall of the groove; mm unless stated."),
             Key.required(
                     "floor",

@@ -8,11 +8,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * Parts about the z axis. Their circles are polygons: {@code chord} is the greatest distance allowed between the two, mm. Lengths in mm.
  */
 public sealed interface TurnedShape extends Shape
-        permits TurnedShape.Revolved,
-                TurnedShape.Cone,
-                TurnedShape.ScrewHead,
-                TurnedShape.LabyrinthJoint,
-                VanesShape {
+        permits TurnedShape.Revolved, TurnedShape.Cone, TurnedShape.ScrewHead, TurnedShape.LabyrinthJoint, VanesShape {
 
     /**
      * A solid of revolution.

@@ -67,8 +67,10 @@ final class VanesBuilder {
         double radius = fields.number("edge_radius");
         if (!fields.has("knife_edge")) {
             if (2 * radius > thickness) {
-                error("edge_radius", "a vane of " + Wording.number(thickness) + " mm can be rounded to a radius of "
-                        + Wording.number(thickness / 2) + " mm at most, expected a smaller radius");
+                error(
+                        "edge_radius",
+                        "a vane of " + Wording.number(thickness) + " mm can be rounded to a radius of "
+                                + Wording.number(thickness / 2) + " mm at most, expected a smaller radius");
             }
             return new Tip(thickness - 2 * radius, 0, radius, Shape.Toward.PUPIL);
         }
@@ -94,11 +96,14 @@ final class VanesBuilder {
         List<String> given = EVEN.stream().filter(fields::has).toList();
         if (fields.has("heights")) {
             if (!given.isEmpty()) {
-                error(given.get(0), "the vanes have 'heights' as well, expected either these or 'count', 'first' and 'spacing'");
+                error(
+                        given.get(0),
+                        "the vanes have 'heights' as well, expected either these or 'count', 'first' and 'spacing'");
             }
             return fields.numbers("heights");
         }
-        boolean even = fields.has("count") && fields.has("first") && (fields.has("spacing") || fields.count("count") == 1);
+        boolean even =
+                fields.has("count") && fields.has("first") && (fields.has("spacing") || fields.count("count") == 1);
         if (!even) {
             findings.error(
                     "vanes",
@@ -121,12 +126,18 @@ final class VanesBuilder {
             double z = heights.get(i);
             double above = z - fields.number("base");
             if (!(above > 0 && above <= fields.number("height"))) {
-                error(place(i), "vane " + (i + 1) + " at " + Wording.number(z) + " mm does not lie between base and top of the wall, from "
-                        + Wording.number(fields.number("base")) + " to "
-                        + Wording.number(fields.number("base") + fields.number("height")) + " mm, expected it within");
+                error(
+                        place(i),
+                        "vane " + (i + 1) + " at " + Wording.number(z)
+                                + " mm does not lie between base and top of the wall, from "
+                                + Wording.number(fields.number("base")) + " to "
+                                + Wording.number(fields.number("base") + fields.number("height"))
+                                + " mm, expected it within");
             } else if (i > 0 && !(z - heights.get(i - 1) > thickness)) {
-                error(place(i), "vane " + (i + 1) + " lies " + Wording.number(z - heights.get(i - 1)) + " mm above vane " + i
-                        + ", expected more than the thickness of " + Wording.number(thickness) + " mm");
+                error(
+                        place(i),
+                        "vane " + (i + 1) + " lies " + Wording.number(z - heights.get(i - 1)) + " mm above vane " + i
+                                + ", expected more than the thickness of " + Wording.number(thickness) + " mm");
             }
         }
     }

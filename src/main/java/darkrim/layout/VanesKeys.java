@@ -17,7 +17,10 @@ final class VanesKeys {
                     Kinds.VANE_BEVEL,
                     "Angle between bevel and axis, which widens away from the edge; degrees unless stated."),
             Key.withDefault(
-                    "toward", Kinds.choice("pupil", "detector"), "pupil", "The side of the vane on which the edge is."));
+                    "toward",
+                    Kinds.choice("pupil", "detector"),
+                    "pupil",
+                    "The side of the vane on which the edge is."));
 
     static final List<Key> ALL = List.of(
             Key.required(
@@ -41,8 +44,12 @@ final class VanesKeys {
                     Kinds.HEIGHTS,
                     "Heights of the edges above the part's origin, from the lowest up; mm unless stated."),
             Key.optional("count", new Kind.Whole(1, 200), "Number of vanes, where they are evenly spaced."),
-            Key.optional("first", Kinds.LENGTH, "Height of the lowest edge, where they are evenly spaced; mm unless stated."),
-            Key.optional("spacing", Kinds.SIZE, "Step from edge to edge, where they are evenly spaced; mm unless stated."),
+            Key.optional(
+                    "first",
+                    Kinds.LENGTH,
+                    "Height of the lowest edge, where they are evenly spaced; mm unless stated."),
+            Key.optional(
+                    "spacing", Kinds.SIZE, "Step from edge to edge, where they are evenly spaced; mm unless stated."),
             Key.required("thickness", Kinds.SIZE, "Thickness of a vane, measured along the axis; mm unless stated."),
             Key.withDefault(
                     "tilt",

@@ -114,9 +114,6 @@ public final class LitAndSeen {
 
     /** The search over one surface. One use, one thread. */
     private final class Search {
-        private final String surface;
-        private final ClearLine light;
-        private final ClearLine line;
         private final Question lightQuestion;
         private final Question sightQuestion;
         private Optional<Both> both = Optional.empty();
@@ -124,9 +121,8 @@ public final class LitAndSeen {
         private int pieces;
 
         private Search(String surface) {
-            this.surface = surface;
-            light = new ClearLine(lighting, tree, corners, tolerance);
-            line = new ClearLine(sight, tree, corners, tolerance);
+            ClearLine light = new ClearLine(lighting, tree, corners, tolerance);
+            ClearLine line = new ClearLine(sight, tree, corners, tolerance);
             lightQuestion = new IsDarkBeyond(
                     new IsDark(lighting, corners, edges, tolerance, Optional.of(light), surface),
                     lighting.beam().pupil().frame(),
@@ -185,7 +181,8 @@ public final class LitAndSeen {
         private Optional<WitnessRay> from(Scene scene, Question question, Face face, Vector3D point) {
             Pupil pupil = scene.beam().pupil();
             double radius = ((Ring) pupil.outline()).radius();
-            double toward = StrictMath.atan2(pupil.frame().inV(point), pupil.frame().inU(point));
+            double toward =
+                    StrictMath.atan2(pupil.frame().inV(point), pupil.frame().inU(point));
             for (double share : SHARES) {
                 for (int i = 0; i < (share == 0 ? 1 : DIRECTIONS); i++) {
                     double direction = toward + 2 * Math.PI * i / DIRECTIONS;

@@ -35,20 +35,26 @@ class CutPiecesTest {
     @Test
     void anExtrudedAngleBracketHasItsAreaTimesItsLength() {
         Polygon angle = Polygon.of(List.of(
-                Vector2D.of(0, 0), Vector2D.of(6, 0), Vector2D.of(6, 1), Vector2D.of(1, 1), Vector2D.of(1, 4),
+                Vector2D.of(0, 0),
+                Vector2D.of(6, 0),
+                Vector2D.of(6, 1),
+                Vector2D.of(1, 1),
+                Vector2D.of(1, 4),
                 Vector2D.of(0, 4)));
         Body bracket = body(new Extruded(angle, List.of("foot", "toe", "in", "in", "tip", "back"), 10));
         assertThat(bracket.volume()).isCloseTo(90, within(1e-10));
         assertThat(areas(bracket).get("part/in")).isCloseTo(80, within(1e-10));
-        assertThat(areas(bracket)).containsOnlyKeys(
-                "part/foot", "part/toe", "part/in", "part/tip", "part/back", "part/top", "part/base");
+        assertThat(areas(bracket))
+                .containsOnlyKeys("part/foot", "part/toe", "part/in", "part/tip", "part/back", "part/top", "part/base");
     }
 
     /** A hexagon of width w across flats has the area sqrt(3)/2 w^2 and the perimeter 2 sqrt(3) w. */
     @Test
     void aHoneycombIsItsOutlineWithoutItsCells() {
         Body comb = body(new Honeycomb(Polygon.rectangle(30, 20), 1, 5, 3, 0.2));
-        long cells = comb.faces().stream().filter(face -> face.name().contains("cell")).count();
+        long cells = comb.faces().stream()
+                .filter(face -> face.name().contains("cell"))
+                .count();
         assertThat(cells).isGreaterThan(40);
         assertThat(comb.volume()).isCloseTo(5 * (600 - cells * Math.sqrt(3) / 2 * 9), within(1e-8));
         assertThat(areas(comb).get("part/cell[1,1]")).isCloseTo(5 * 2 * Math.sqrt(3) * 3, within(1e-9));
@@ -120,7 +126,8 @@ class CutPiecesTest {
         List<Body> wires = Layouts.bodies(new BondWiresShape(0.025, 1, 0.2, 0.3, 3, 0.1, 0.001));
         assertThat(wires).extracting(Body::name).containsExactly("part/1", "part/2", "part/3");
         wires.forEach(MeshLaws::hold);
-        double low = wires.get(0).triangles().mapToDouble(t -> t.a().getY()).min().orElseThrow();
+        double low =
+                wires.get(0).triangles().mapToDouble(t -> t.a().getY()).min().orElseThrow();
         assertThat(low).isCloseTo(-0.1 - 0.0125, within(1e-4));
     }
 }

@@ -43,7 +43,8 @@ class TurnedPiecesTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.001, 0.01})
     void aRevolvedSquareFollowsPappusToTheChord(double chord) {
-        Body ring = bodies(new Revolved(square(10, 4), List.of("base", "out", "lid", "in"), chord)).get(0);
+        Body ring = bodies(new Revolved(square(10, 4), List.of("base", "out", "lid", "in"), chord))
+                .get(0);
         double volume = 2 * Math.PI * 12 * 16;
         // Both walls are off by at most the chord, toward less material.
         assertThat(ring.volume()).isLessThan(volume).isGreaterThan(volume - chord * 2 * Math.PI * (10 + 14) * 4);
@@ -57,7 +58,8 @@ class TurnedPiecesTest {
     @Test
     void aProfileOnTheAxisMakesAClosedTip() {
         List<Vector2D> triangle = List.of(Vector2D.of(0, 0), Vector2D.of(5, 0), Vector2D.of(0, 12));
-        Body cone = bodies(new Revolved(triangle, List.of("foot", "side", "axis"), 0.001)).get(0);
+        Body cone = bodies(new Revolved(triangle, List.of("foot", "side", "axis"), 0.001))
+                .get(0);
         int n = RoundSides.forRadius(5).count();
         double polygon = n / 2.0 * 25 * Math.sin(2 * Math.PI / n);
         assertThat(cone.volume()).isCloseTo(polygon * 12 / 3, within(1e-9));
@@ -71,8 +73,8 @@ class TurnedPiecesTest {
     void aRingWithSlantedSidesIsClosed() {
         List<Vector2D> diamond =
                 List.of(Vector2D.of(20, 0), Vector2D.of(23, 3), Vector2D.of(20, 6), Vector2D.of(17, 3));
-        Assembly assembly = Layouts.assemble(Layouts.layout(
-                Layouts.part("part", new Revolved(diamond, List.of("a", "b", "c", "d"), 0.001))));
+        Assembly assembly = Layouts.assemble(
+                Layouts.layout(Layouts.part("part", new Revolved(diamond, List.of("a", "b", "c", "d"), 0.001))));
         Body ring = assembly.bodies().get(0);
         MeshLaws.hold(ring);
         assertThat(assembly.largestChordError()).isLessThanOrEqualTo(0.001);
@@ -96,7 +98,8 @@ class TurnedPiecesTest {
     /** Cylinder of 5 x 4, less the chamfer ring (Pappus: half a square of 0.5, centroid 4.8333 off the axis), less the hexagon of 4 across. */
     @Test
     void aScrewHeadWithSocketAndChamfer() {
-        Body head = bodies(new ScrewHead(5, 4, 0.5, Optional.of(new Socket(4, 2)), 0.001)).get(0);
+        Body head = bodies(new ScrewHead(5, 4, 0.5, Optional.of(new Socket(4, 2)), 0.001))
+                .get(0);
         double chamfer = 2 * Math.PI * (5 - 0.5 / 3) * 0.125;
         double socket = Math.sqrt(3) / 2 * 16 * 2;
         double exact = Math.PI * 25 * 4 - chamfer - socket;
@@ -105,7 +108,11 @@ class TurnedPiecesTest {
         assertThat(areas(head).get("part/socket/floor")).isCloseTo(Math.sqrt(3) / 2 * 16, within(1e-9));
         assertThat(areas(head))
                 .containsOnlyKeys(
-                        "part/top", "part/side", "part/chamfer", "part/underside", "part/socket/wall",
+                        "part/top",
+                        "part/side",
+                        "part/chamfer",
+                        "part/underside",
+                        "part/socket/wall",
                         "part/socket/floor");
         assertThat(areas(bodies(new ScrewHead(5, 4, 0, Optional.empty(), 0.001)).get(0)))
                 .containsOnlyKeys("part/top", "part/side", "part/underside");
@@ -131,8 +138,15 @@ class TurnedPiecesTest {
         double wide = 1 + 2 * 0.3 + 2 * 0.8;
         double groove = 2 * Math.PI * 25 * (wide * 0.5 + 2 * 0.8 * 2.3);
         assertThat(joint.get(0).volume()).isLessThan(groove).isGreaterThan(groove - 0.001 * 2 * Math.PI * 25 * 12);
-        assertThat(areas(joint.get(0))).containsOnlyKeys(
-                "part/groove/base", "part/groove/outside", "part/groove/rim-outer", "part/groove/wall-outer",
-                "part/groove/floor", "part/groove/wall-inner", "part/groove/rim-inner", "part/groove/inside");
+        assertThat(areas(joint.get(0)))
+                .containsOnlyKeys(
+                        "part/groove/base",
+                        "part/groove/outside",
+                        "part/groove/rim-outer",
+                        "part/groove/wall-outer",
+                        "part/groove/floor",
+                        "part/groove/wall-inner",
+                        "part/groove/rim-inner",
+                        "part/groove/inside");
     }
 }

@@ -51,7 +51,10 @@ class VanePiecesTest {
         double all = 0;
         for (int i = 0; i < 3; i++) {
             MeshLaws.hold(rings.get(i));
-            double exact = 2 * Math.PI * moment(VaneProfile.of(vanes(OptionalDouble.empty(), tilt, tip), i + 1).corners());
+            double exact = 2
+                    * Math.PI
+                    * moment(VaneProfile.of(vanes(OptionalDouble.empty(), tilt, tip), i + 1)
+                            .corners());
             assertThat(rings.get(i).volume()).isCloseTo(exact, within(CHORD * 2 * Math.PI * 40 * 4));
             all += exact;
         }
@@ -59,10 +62,12 @@ class VanePiecesTest {
         MeshLaws.hold(whole);
         double wall = 100 * Math.PI * (2 * 35 * 2 + 4);
         assertThat(whole.volume()).isCloseTo(wall + all, within(CHORD * 2 * Math.PI * 42 * 220));
-        assertThat(whole.faces()).extracting(Face::name)
+        assertThat(whole.faces())
+                .extracting(Face::name)
                 .contains("part/inside/1", "part/inside/4", "part/1/top", "part/2/underside");
         boolean sharp = land == 0 && radius == 0;
-        assertThat(whole.faces().stream().anyMatch(face -> face.name().equals("part/3/edge"))).isEqualTo(!sharp);
+        assertThat(whole.faces().stream().anyMatch(face -> face.name().equals("part/3/edge")))
+                .isEqualTo(!sharp);
     }
 
     /** The edge is where the drawing says, and nothing of the vane stands out farther, whatever the tip. */
@@ -85,9 +90,13 @@ class VanePiecesTest {
     void theRoundOfAnEdgeIsMadeOfRealFacets() {
         VanesShape vanes = vanes(OptionalDouble.empty(), 0, new Tip(0, 45, 0.2, Toward.PUPIL));
         Body vane = Layouts.bodies(vanes).get(0);
-        Face edge = vane.faces().stream().filter(face -> face.name().equals("part/1/edge")).findFirst().orElseThrow();
+        Face edge = vane.faces().stream()
+                .filter(face -> face.name().equals("part/1/edge"))
+                .findFirst()
+                .orElseThrow();
         double middle = 25 + 8 * 0.2 + 0.2;
-        int bands = edge.triangles().size() / (2 * RoundSides.forRadius(32, CHORD).count());
+        int bands =
+                edge.triangles().size() / (2 * RoundSides.forRadius(32, CHORD).count());
         assertThat(bands).isGreaterThanOrEqualTo(9);
         for (Triangle facet : edge.triangles()) {
             for (Vector3D corner : List.of(facet.a(), facet.b(), facet.c())) {
@@ -98,14 +107,24 @@ class VanePiecesTest {
         // Pappus for a circle's arc of 135 deg about (middle, 20): 2 pi times the first moment of the arc.
         double arc = 0.2 * Math.PI * 0.75;
         double centroid = middle - 0.2 * 0.2 / arc * (1 + Math.sin(Math.PI / 4));
-        assertThat(edge.area()).isCloseTo(2 * Math.PI * centroid * arc, within(CHORD / 0.2 * 2 * Math.PI * middle * arc));
+        assertThat(edge.area())
+                .isCloseTo(2 * Math.PI * centroid * arc, within(CHORD / 0.2 * 2 * Math.PI * middle * arc));
     }
 
     @Test
     void vanesThatRunIntoEachOtherAreRefused() {
         Findings findings = new Findings();
         VanesShape vanes = new VanesShape(
-                WALL, EDGE, 0, 100, OptionalDouble.of(1), List.of(1.2, 40.0), 1, 60, new Tip(1, 0, 0, Toward.PUPIL), 0.001);
+                WALL,
+                EDGE,
+                0,
+                100,
+                OptionalDouble.of(1),
+                List.of(1.2, 40.0),
+                1,
+                60,
+                new Tip(1, 0, 0, Toward.PUPIL),
+                0.001);
         Assembly.of(Layouts.layout(Layouts.part("thing", vanes)), findings);
         assertThat(findings.sorted()).hasSize(1);
         assertThat(findings.sorted().get(0).message()).contains("vane 1 meets the wall at");

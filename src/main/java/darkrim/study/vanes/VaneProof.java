@@ -48,8 +48,7 @@ public record VaneProof(List<FaceAnswer> answers, int sides, double mismatch, Li
      */
     public static VaneProof of(VaneText text) throws UnusableInput {
         Findings findings = new Findings();
-        LayoutReading reading =
-                LayoutReader.read("vanes.yaml", text.layout().getBytes(StandardCharsets.UTF_8));
+        LayoutReading reading = LayoutReader.read("vanes.yaml", text.layout().getBytes(StandardCharsets.UTF_8));
         findings.addAll(reading.findings());
         findings.throwIfErrors();
         Layout layout = reading.layout().orElseThrow();
@@ -58,8 +57,8 @@ public record VaneProof(List<FaceAnswer> answers, int sides, double mismatch, Li
         Scene scene = SceneFactory.of(layout, assembly);
         FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
         VaneTask task = text.task();
-        LitAndSeen proof = new LitAndSeen(
-                scene, tree, entrance(task), task.offAxis().orElse(0), detector(task));
+        LitAndSeen proof =
+                new LitAndSeen(scene, tree, entrance(task), task.offAxis().orElse(0), detector(task));
         String name = text.form().name() + "/";
         int sides = scene.surface(name + "top").orElseThrow().facetCount() / 2;
         List<FaceAnswer> answers = new ArrayList<>();
@@ -85,13 +84,13 @@ public record VaneProof(List<FaceAnswer> answers, int sides, double mismatch, Li
 
     private static Pupil entrance(VaneTask task) {
         Vector3D centre = Vector3D.of(0, 0, task.entranceHeight());
-        return new Pupil(Ring.disc(task.entranceRadius()), Frame.of(centre, Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y));
+        return new Pupil(
+                Ring.disc(task.entranceRadius()), Frame.of(centre, Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y));
     }
 
     private static Pupil detector(VaneTask task) {
         return new Pupil(
-                Ring.disc(task.detectorRadius()),
-                Frame.of(Vector3D.ZERO, Vector3D.Unit.PLUS_X, Vector3D.Unit.PLUS_Y));
+                Ring.disc(task.detectorRadius()), Frame.of(Vector3D.ZERO, Vector3D.Unit.PLUS_X, Vector3D.Unit.PLUS_Y));
     }
 
     /** Two facets a side, band after band: the first side of each band stands for the band. */

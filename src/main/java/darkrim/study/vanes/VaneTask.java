@@ -35,7 +35,7 @@ public record VaneTask(
     }
 
     /** Radius of the edges at a height, without the clearance. */
-    double edgeAt(double z) {
+    public double edgeAt(double z) {
         return at(edge, z);
     }
 

@@ -33,10 +33,7 @@ public record VaneText(VaneTask task, VaneForm form, List<Double> heights) {
         line(text, "height: " + number(task.entranceHeight() - task.base()));
         line(text, "wall_thickness: " + number(form.wallThickness()));
         line(text, "thickness: " + number(form.thickness()));
-        line(
-                text,
-                "heights: "
-                        + heights.stream().map(VaneText::number).collect(Collectors.joining(", ", "[", "]")));
+        line(text, "heights: " + heights.stream().map(VaneText::number).collect(Collectors.joining(", ", "[", "]")));
         if (form.bevel() > 0) {
             line(
                     text,
@@ -61,8 +58,7 @@ public record VaneText(VaneTask task, VaneForm form, List<Double> heights) {
                   pupil: {shape: disc, diameter: %s, distance: %s}
                 parts:
                   detector: {kind: disc, diameter: %s}
-                """
-                        .formatted(
+                """.formatted(
                                 claim,
                                 number(task.entranceHeight()),
                                 number(task.clearance()),

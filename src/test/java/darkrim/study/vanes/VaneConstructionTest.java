@@ -111,7 +111,9 @@ class VaneConstructionTest {
         for (int i = 0; i < heights.size(); i++) {
             List<Double> without = new ArrayList<>(heights);
             without.remove(i);
-            assertThat(bothSeenAndLit(task, without)).as("without vane " + (i + 1)).isPositive();
+            assertThat(bothSeenAndLit(task, without))
+                    .as("without vane " + (i + 1))
+                    .isPositive();
         }
     }
 
@@ -121,7 +123,9 @@ class VaneConstructionTest {
         VaneTask task = cones().findFirst().orElseThrow();
         VaneConstruction vanes = VaneConstruction.of(task);
         for (int i = 0; i + 1 < vanes.heights().size(); i++) {
-            assertThat(vanes.hiddenUpTo().get(i)).isGreaterThan(vanes.heights().get(i)).isLessThan(vanes.heights().get(i + 1));
+            assertThat(vanes.hiddenUpTo().get(i))
+                    .isGreaterThan(vanes.heights().get(i))
+                    .isLessThan(vanes.heights().get(i + 1));
         }
     }
 

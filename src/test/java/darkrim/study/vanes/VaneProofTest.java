@@ -33,15 +33,7 @@ class VaneProofTest {
     }
 
     private static final VaneTask CONE = new VaneTask(
-            new Taper(20, 45),
-            new Taper(15, 38),
-            0,
-            220,
-            8,
-            36,
-            OptionalDouble.of(25),
-            OptionalDouble.empty(),
-            0.05);
+            new Taper(20, 45), new Taper(15, 38), 0, 220, 8, 36, OptionalDouble.of(25), OptionalDouble.empty(), 0.05);
 
     private static void holdsAndNeedsEveryVane(VaneTask task) throws UnusableInput {
         List<Double> heights = VaneConstruction.of(task).heights();
