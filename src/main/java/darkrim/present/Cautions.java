@@ -13,7 +13,7 @@ public final class Cautions {
             "finishes that turn with the surface, such as brushed faces",
             "what passes through transparent bodies",
             "thermal contraction and motion of parts",
-            "gaps between bond wires (a row of wires is one solid)",
+            "gaps between the bond wires of detectors (a row of them is one solid)",
             "dust and scratches",
             "thermal emission of the parts");
 
