@@ -1,7 +1,10 @@
 package darkrim.assembly;
 
+import darkrim.layout.BondWiresShape;
+import darkrim.layout.CutShape;
 import darkrim.layout.DetectorsShape;
 import darkrim.layout.Shape;
+import darkrim.layout.TurnedShape;
 
 /** The pieces of a part in its own frame, by its kind. */
 final class PartPieces {
@@ -28,6 +31,12 @@ final class PartPieces {
             return SimplePieces.of(disc);
         } else if (shape instanceof Shape.Rectangle rectangle) {
             return SimplePieces.of(rectangle);
+        } else if (shape instanceof TurnedShape turned) {
+            return TurnedPieces.of(turned);
+        } else if (shape instanceof CutShape cut) {
+            return CutPieces.of(cut);
+        } else if (shape instanceof BondWiresShape wires) {
+            return BondWirePieces.of(wires);
         }
         return SpherePieces.of((Shape.SphereCap) shape);
     }

@@ -27,6 +27,6 @@ final class DarkrimCommand implements Runnable {
         throw new ParameterException(
                 spec.commandLine(),
                 "a command is missing, expected check, seen-from, faces, draw, view, sweep, tolerance, advise, "
-                        + "compare or finishes");
+                        + "compare, finishes or place-vanes");
     }
 }

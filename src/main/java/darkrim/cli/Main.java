@@ -62,6 +62,7 @@ public final class Main {
         line.addSubcommand(new AdviseCommand(surroundings));
         line.addSubcommand(new CompareCommand(surroundings));
         line.addSubcommand(new FinishesCommand(surroundings));
+        line.addSubcommand(new PlaceVanesCommand(surroundings));
         line.addSubcommand(new ViewCommand(surroundings));
         line.setOut(surroundings.output());
         line.setErr(surroundings.errors());

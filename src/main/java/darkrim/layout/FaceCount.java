@@ -58,7 +58,37 @@ final class FaceCount {
         if (shape instanceof Shape.Block) {
             return 6;
         }
+        if (shape instanceof TurnedShape turned) {
+            return of(turned);
+        }
+        if (shape instanceof CutShape cut) {
+            return of(cut);
+        }
+        if (shape instanceof BondWiresShape wires) {
+            return 3L * wires.count();
+        }
         return shape instanceof Shape.Tube ? 4 : 2;
+    }
+
+    private static long of(TurnedShape shape) {
+        if (shape instanceof VanesShape vanes) {
+            return 5L * vanes.heights().size() + 4;
+        }
+        if (shape instanceof TurnedShape.Revolved revolved) {
+            return revolved.sides().size();
+        }
+        return shape instanceof TurnedShape.LabyrinthJoint ? 16 * 4 : 6;
+    }
+
+    private static long of(CutShape shape) {
+        if (shape instanceof CutShape.Extruded extruded) {
+            return extruded.sides().size() + 2L;
+        }
+        if (shape instanceof CutShape.Honeycomb comb) {
+            double pitch = comb.cell() + comb.wall();
+            return (long) (comb.outer().area() / (0.75 * pitch * pitch)) + 6;
+        }
+        return 4L * ((CutShape.ColdStop) shape).arms() + 3;
     }
 
     private static long sides(Outline outline) {

@@ -21,6 +21,7 @@ final class Kinds {
     static final Kind TILT = angle("tilt", Range.open(-90, 90));
     static final Kind WALL_TILT = angle("wall_tilt", Range.closed(-80, 80));
     static final Kind BEVEL = angle("bevel", Range.closed(0, 80));
+    static final Kind VANE_BEVEL = angle("vane_bevel", Range.above(0, 80));
     static final Kind CREASE = angle("crease", Range.above(0, 180));
     static final Kind HALF_ANGLE = angle("half_angle", Range.above(0, 180));
     static final Kind SHARE = number("share", Range.closed(0, 1));
@@ -52,6 +53,8 @@ final class Kinds {
     static final Kind POINT = new Kind.ListOf(LENGTH, 3, 3);
     static final Kind SHIFT = pair(LENGTH);
     static final Kind CORNERS = new Kind.ListOf(pair(LENGTH), 3, 1000);
+    static final Kind SIDE_NAMES = new Kind.ListOf(NAME, 3, 1000);
+    static final Kind HEIGHTS = new Kind.ListOf(LENGTH, 1, 200);
     static final Kind SPACING = new Kind.Either(List.of(SIZE, pair(SIZE)));
 
     private Kinds() {}

@@ -32,7 +32,7 @@ final class OpeningFit {
         this.findings = findings;
     }
 
-    /** Adds a group of openings; false, with a finding, if its bevel cannot be or there are too many. */
+    /** Adds a group of openings; false, with a finding, if it cannot be widened as asked or there are too many. */
     boolean add(Shape.Openings group, Place place) {
         if ((long) group.columns() * group.rows() + openings.size() > MOST) {
             findings.error("too-many", place, "the plate has too many openings, expected at most " + MOST);
@@ -40,14 +40,16 @@ final class OpeningFit {
         }
         double widening = group.knifeEdge()
                 .map(edge -> (thickness - edge.land()) * StrictMath.tan(Math.toRadians(edge.bevel())))
-                .orElse(0.0);
+                .orElse(group.undercut().map(Shape.Undercut::depth).orElse(0.0));
         Optional<Outline> widest = Footprint.widened(group.outline(), widening);
         if (widest.isEmpty()) {
             findings.error(
                     "opening",
                     place,
-                    "the bevel widens the opening by " + Wording.number(widening)
-                            + " mm, so that a side vanishes or its outline crosses itself, expected less bevel");
+                    "the " + (group.undercut().isPresent() ? "undercut" : "bevel") + " widens the opening by "
+                            + Wording.number(widening) + " mm, so that a side vanishes or its outline crosses itself,"
+                            + " expected less "
+                            + (group.undercut().isPresent() ? "depth" : "bevel"));
             return false;
         }
         for (int j = 0; j < group.rows(); j++) {

@@ -20,8 +20,13 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 record OutlineBuilder(Findings findings) {
     /** A polygon from a list of corners; empty, with a finding, if they do not go around a simple outline. */
     Optional<Outline> polygon(Fields fields) {
+        return polygon(fields, "corners");
+    }
+
+    /** The same from the list of corners of a key. */
+    Optional<Outline> polygon(Fields fields, String key) {
         List<Vector2D> corners = new ArrayList<>();
-        for (Value corner : fields.list("corners")) {
+        for (Value corner : fields.list(key)) {
             Vector2D point = point(((Value.Items) corner).items());
             int same = corners.indexOf(point);
             if (same >= 0) {
@@ -39,7 +44,7 @@ record OutlineBuilder(Findings findings) {
         } catch (IllegalArgumentException notSimple) {
             findings.error(
                     "outline",
-                    fields.place("corners"),
+                    fields.place(key),
                     notSimple.getMessage() + ", expected corners in order around an area, without crossings");
             return Optional.empty();
         }

@@ -46,6 +46,15 @@ record PartBuilder(FinishBuilder finishes, MeshFiles meshes, Findings findings) 
                         .map(outline -> new Shape.Disc(((Ring) outline).radius(), ((Ring) outline).hole()));
             case "rectangle" -> Optional.of(new Shape.Rectangle(fields.number("width"), fields.number("depth")));
             case "mesh" -> new MeshBuilder(finishes, meshes, findings).build(fields);
+            case "cone" -> new TurnedPartBuilder(fields, findings).cone();
+            case "revolved" -> new TurnedPartBuilder(fields, findings).revolved();
+            case "screw_head" -> new TurnedPartBuilder(fields, findings).screwHead();
+            case "labyrinth_joint" -> new TurnedPartBuilder(fields, findings).labyrinthJoint();
+            case "vanes" -> new VanesBuilder(fields, findings).build();
+            case "extruded" -> new CutPartBuilder(fields, findings).extruded();
+            case "honeycomb" -> new CutPartBuilder(fields, findings).honeycomb();
+            case "cold_stop" -> new CutPartBuilder(fields, findings).coldStop();
+            case "bond_wires" -> new CutPartBuilder(fields, findings).bondWires();
             default -> Optional.of(new Shape.SphereCap(fields.number("radius"), fields.number("half_angle")));
         };
     }

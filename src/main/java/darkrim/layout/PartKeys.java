@@ -59,7 +59,16 @@ final class PartKeys {
                         kind("disc", DISC),
                         kind("rectangle", RECTANGLE),
                         kind("sphere_cap", SPHERE_CAP),
-                        kind("mesh", MeshKeys.ALL)));
+                        kind("mesh", MeshKeys.ALL),
+                        kind("cone", TurnedPartKeys.CONE),
+                        kind("revolved", TurnedPartKeys.REVOLVED),
+                        kind("extruded", CutPartKeys.EXTRUDED),
+                        kind("vanes", VanesKeys.ALL, VanesKeys.EDGE),
+                        kind("honeycomb", CutPartKeys.HONEYCOMB, CutPartKeys.OUTER),
+                        kind("cold_stop", CutPartKeys.COLD_STOP),
+                        kind("labyrinth_joint", TurnedPartKeys.LABYRINTH_JOINT, TurnedPartKeys.PATH),
+                        kind("screw_head", TurnedPartKeys.SCREW_HEAD),
+                        kind("bond_wires", CutPartKeys.BOND_WIRES)));
     }
 
     private static final List<Key> BOX = List.of(

@@ -87,7 +87,8 @@ final class PlateBuilder {
                             + Wording.number(thickness) + " mm, expected it thinner");
             return Optional.empty();
         }
-        if (grid.isEmpty() || outline.isEmpty()) {
+        Optional<Shape.Undercut> undercut = keys.ifGiven("undercut", PlateBuilder::undercut);
+        if (grid.isEmpty() || outline.isEmpty() || !undercutFits(keys, undercut, thickness)) {
             return Optional.empty();
         }
         Vector2D centre = OutlineBuilder.point(keys.list("centre"));
@@ -99,7 +100,30 @@ final class PlateBuilder {
                 grid.get().stepX(),
                 grid.get().stepY(),
                 centre,
-                edge));
+                edge,
+                undercut));
+    }
+
+    private boolean undercutFits(Fields keys, Optional<Shape.Undercut> undercut, double thickness) {
+        if (undercut.isEmpty()) {
+            return true;
+        }
+        if (keys.has("knife_edge")) {
+            findings.error(
+                    "undercut",
+                    keys.place("undercut"),
+                    "the opening has a knife edge and an undercut, expected one of them");
+            return false;
+        }
+        if (undercut.get().land() >= thickness) {
+            findings.error(
+                    "undercut",
+                    keys.fields("undercut").place("land"),
+                    "the land of " + Wording.number(undercut.get().land()) + " mm leaves no undercut in a plate of "
+                            + Wording.number(thickness) + " mm, expected it thinner");
+            return false;
+        }
+        return true;
     }
 
     private Optional<Outline> outline(Fields keys) {
@@ -111,7 +135,15 @@ final class PlateBuilder {
     }
 
     private static Shape.KnifeEdge knifeEdge(Fields edge) {
-        Shape.Toward toward = edge.text("toward").equals("pupil") ? Shape.Toward.PUPIL : Shape.Toward.DETECTOR;
-        return new Shape.KnifeEdge(edge.number("land"), edge.number("bevel"), toward);
+        return new Shape.KnifeEdge(edge.number("land"), edge.number("bevel"), toward(edge));
+    }
+
+    private static Shape.Undercut undercut(Fields step) {
+        return new Shape.Undercut(step.number("land"), step.number("depth"), toward(step));
+    }
+
+    /** The side that the key {@code toward} names. */
+    static Shape.Toward toward(Fields fields) {
+        return fields.text("toward").equals("pupil") ? Shape.Toward.PUPIL : Shape.Toward.DETECTOR;
     }
 }

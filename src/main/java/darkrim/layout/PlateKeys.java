@@ -20,6 +20,15 @@ final class PlateKeys {
                     "Angle between bevel and axis of the opening, which widens away from the edge; degrees unless stated."),
             Key.required("toward", Kinds.choice("pupil", "detector"), "The side of the plate on which the edge is."));
 
+    private static final Kind UNDERCUT = Kind.Structure.of(
+            "undercut",
+            Key.required("land", Kinds.SIZE, "Height of the straight land at the edge; mm unless stated."),
+            Key.required(
+                    "depth",
+                    Kinds.SIZE,
+                    "How far the wall stands back behind the land, by a level step; mm unless stated."),
+            Key.required("toward", Kinds.choice("pupil", "detector"), "The side of the plate on which the land is."));
+
     private static final List<Key> COMMON = List.of(
             Key.withDefault("name", Kinds.NAME, "opening", "Name of these openings in the paths of their surfaces."),
             Key.withDefault("grid", Kinds.GRID, "[1, 1]", "Number of openings along x and y."),
@@ -28,7 +37,8 @@ final class PlateKeys {
                     Kinds.SPACING,
                     "Step between the centres of openings, one length or [along x, along y]; mm unless stated."),
             Key.withDefault("centre", Kinds.SHIFT, "[0, 0]", "Centre of the grid of openings; mm unless stated."),
-            Key.optional("knife_edge", KNIFE_EDGE, "A land and a bevel; without it the wall is straight."));
+            Key.optional("knife_edge", KNIFE_EDGE, "A land and a bevel; without it the wall is straight."),
+            Key.optional("undercut", UNDERCUT, "A land and a wall that stands back; not together with a knife edge."));
 
     private static final Kind OPENING = new Kind.Variants(
             "opening",

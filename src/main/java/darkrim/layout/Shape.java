@@ -18,7 +18,10 @@ public sealed interface Shape
                 Shape.Disc,
                 Shape.Rectangle,
                 Shape.SphereCap,
-                Shape.Mesh {
+                Shape.Mesh,
+                TurnedShape,
+                CutShape,
+                BondWiresShape {
 
     /**
      * A plate parallel to the focal plane, with openings.
@@ -45,7 +48,8 @@ public sealed interface Shape
      * @param pitchX step along x
      * @param pitchY step along y
      * @param centre centre of the grid
-     * @param knifeEdge the edge; absent for a straight wall
+     * @param knifeEdge the edge; absent for a straight or undercut wall
+     * @param undercut the step; absent for a straight or bevelled wall
      */
     record Openings(
             String name,
@@ -55,7 +59,21 @@ public sealed interface Shape
             double pitchX,
             double pitchY,
             Vector2D centre,
-            Optional<KnifeEdge> knifeEdge) {}
+            Optional<KnifeEdge> knifeEdge,
+            Optional<Undercut> undercut) {
+        /** Openings without an undercut. */
+        public Openings(
+                String name,
+                Outline outline,
+                int columns,
+                int rows,
+                double pitchX,
+                double pitchY,
+                Vector2D centre,
+                Optional<KnifeEdge> knifeEdge) {
+            this(name, outline, columns, rows, pitchX, pitchY, centre, knifeEdge, Optional.empty());
+        }
+    }
 
     /**
      * A straight land at the smallest cross-section and a bevel that widens away from it.
@@ -65,6 +83,15 @@ public sealed interface Shape
      * @param toward on which side of the plate the edge is
      */
     record KnifeEdge(double land, double bevel, Toward toward) {}
+
+    /**
+     * A straight land at the smallest cross-section and a level step behind which the wall stands back.
+     *
+     * @param land height of the land, less than the thickness of the plate
+     * @param depth how far the wall stands back
+     * @param toward on which side of the plate the land is
+     */
+    record Undercut(double land, double depth, Toward toward) {}
 
     /** A side of a plate. */
     enum Toward {

@@ -14,7 +14,7 @@ public final class Cautions {
             "what passes through transparent bodies",
             "thermal contraction of parts where the layout states no cool-down",
             "bending of parts, and differences of temperature between them",
-            "gaps between bond wires (a row of wires is one solid)",
+            "gaps between the bond wires of detectors (a row of them is one solid)",
             "dust and scratches",
             "thermal emission of the parts");
 

@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
+import darkrim.layout.BondWiresShape;
+import darkrim.layout.CutShape;
 import darkrim.layout.DetectorsShape;
 import darkrim.layout.Layout;
 import darkrim.layout.LayoutReader;
 import darkrim.layout.LayoutReading;
 import darkrim.layout.Shape;
+import darkrim.layout.TurnedShape;
+import darkrim.layout.VanesShape;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneFactory;
 import java.io.IOException;
@@ -68,6 +72,15 @@ class ShippedLayoutsTest {
                         Shape.Disc.class,
                         Shape.Rectangle.class,
                         Shape.SphereCap.class,
-                        Shape.Mesh.class);
+                        Shape.Mesh.class,
+                        TurnedShape.Cone.class,
+                        TurnedShape.Revolved.class,
+                        TurnedShape.ScrewHead.class,
+                        TurnedShape.LabyrinthJoint.class,
+                        VanesShape.class,
+                        CutShape.Extruded.class,
+                        CutShape.Honeycomb.class,
+                        CutShape.ColdStop.class,
+                        BondWiresShape.class);
     }
 }

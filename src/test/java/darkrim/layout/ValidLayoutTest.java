@@ -36,12 +36,12 @@ class ValidLayoutTest {
         assertThat(layout.title()).isEqualTo("Every key: of a layout file");
         // A number as revision keeps what is written: 1.10 is not 1.1.
         assertThat(layout.revision()).isEqualTo("1.10");
-        assertThat(layout.parts()).hasSize(11);
+        assertThat(layout.parts()).hasSize(24);
         assertThat(layout.requirements()).hasSize(4);
         assertThat(layout.finishRules()).hasSize(8);
         assertThat(layout.placementError()).contains(0.1);
         assertThat(layout.sampling()).isEqualTo(new SamplingSpec(7, 0.99, 2_000_000));
-        assertThat(layout.maps()).isEqualTo(new MapSpec("**/active", 16, 8, new Place(EVERY_KEY.toString(), 97, 18)));
+        assertThat(layout.maps()).isEqualTo(new MapSpec("**/active", 16, 8, new Place(EVERY_KEY.toString(), 128, 18)));
     }
 
     @Test
