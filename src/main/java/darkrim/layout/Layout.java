@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param placementError total placement error a side between opening and detector, mm, for the feasibility line; absent where not stated
  * @param sampling how hard to look
  * @param maps where maps are wanted
+ * @param warmth what is warm, where the file says it
  */
 public record Layout(
         String title,
@@ -32,7 +33,38 @@ public record Layout(
         List<Requirement> requirements,
         Optional<Double> placementError,
         SamplingSpec sampling,
-        MapSpec maps) {
+        MapSpec maps,
+        Optional<WarmthSpec> warmth) {
+
+    /** A layout that says nothing of temperatures. */
+    public Layout(
+            String title,
+            String revision,
+            Source source,
+            Map<String, Dimension> dimensions,
+            Map<String, FinishSpec> finishes,
+            List<FinishRule> finishRules,
+            BeamSpec beam,
+            List<Part> parts,
+            List<Requirement> requirements,
+            Optional<Double> placementError,
+            SamplingSpec sampling,
+            MapSpec maps) {
+        this(
+                title,
+                revision,
+                source,
+                dimensions,
+                finishes,
+                finishRules,
+                beam,
+                parts,
+                requirements,
+                placementError,
+                sampling,
+                maps,
+                Optional.empty());
+    }
 
     /** Copies the collections; maps keep their order. */
     public Layout {
@@ -57,7 +89,8 @@ public record Layout(
                 requirements,
                 placementError,
                 sampling,
-                maps);
+                maps,
+                warmth);
     }
 
     /** The same with nothing asked and no rules for finishes. */
@@ -91,7 +124,8 @@ public record Layout(
                 List.of(requirement),
                 placementError,
                 sampling,
-                maps);
+                maps,
+                warmth);
     }
 
     /**

@@ -54,6 +54,7 @@ final class LayoutBuilder {
                 .filter(Value::isWhole)
                 .flatMap(value -> new BeamBuilder(findings).build((Fields) value));
         List<Requirement> requirements = RequirementBuilder.requirements(file);
+        Optional<WarmthSpec> warmth = new WarmthBuilder(findings).build(file);
         if (!findings.hasErrors()) {
             dimensionBuilder.warnOfUnused(reader.amounts());
             finishBuilder.warnOfUnused(finishes.values());
@@ -74,7 +75,8 @@ final class LayoutBuilder {
                         .filter(value -> mapping.entries().stream()
                                 .anyMatch(entry -> entry.key().equals("maps")))
                         .map(value -> maps((Fields) value))
-                        .orElse(MapSpec.DEFAULT));
+                        .orElse(MapSpec.DEFAULT),
+                warmth);
     }
 
     private List<Part> parts(Fields file, FinishBuilder finishes) {

@@ -120,7 +120,8 @@ final class Trials {
                 asked,
                 layout.placementError(),
                 layout.sampling(),
-                layout.maps());
+                layout.maps(),
+                layout.warmth());
     }
 
     private static boolean isReflected(Requirement requirement) {
