@@ -140,8 +140,7 @@ final class PixelLook {
     }
 
     private SeenThing thing(int i, BundleReading reading, Tally reflected, double perRadiance, double efficiency) {
-        int surfaces = scene.surfaces().size();
-        SeenThing.Kind kind = i < surfaces ? SeenThing.Kind.SURFACE : SeenThing.Kind.values()[i - surfaces + 1];
+        SeenThing.Kind kind = kind(i, reading.bundles().get(0));
         String name = switch (kind) {
             case SURFACE -> scene.surfaces().get(i).name();
             case PUPIL -> "(the pupil)";
@@ -163,6 +162,16 @@ final class PixelLook {
                 new WarmLight(
                         reading.mean(bundle -> bundle.reflectedPhotons(i), perRadiance * efficiency),
                         reading.mean(bundle -> bundle.reflectedWatts(i), perRadiance)));
+    }
+
+    private static SeenThing.Kind kind(int i, HemisphereTally tally) {
+        if (i == tally.pupil()) {
+            return SeenThing.Kind.PUPIL;
+        }
+        if (i == tally.open()) {
+            return SeenThing.Kind.OPEN;
+        }
+        return i == tally.inside() ? SeenThing.Kind.INSIDE : SeenThing.Kind.SURFACE;
     }
 
     private double kelvin(SeenThing.Kind kind, int surface) {
