@@ -103,9 +103,9 @@ final class LayoutKeys {
                     "placement_error",
                     Kinds.GAP,
                     "Total placement error a side of opening and detector, for the feasibility line; mm unless stated."),
-            Key.optional("warmth", WarmthKeys.WARMTH, "What is warm, and the band in which it is seen."),
             Key.withDefault("sampling", SAMPLING, "{}", "How hard to look."),
-            Key.withDefault("maps", MAPS, "{}", "Where maps are wanted."));
+            Key.withDefault("maps", MAPS, "{}", "Where maps are wanted."),
+            Key.optional("warmth", WarmthKeys.WARMTH, "What is warm, and the band in which it is seen."));
 
     private LayoutKeys() {}
 }

@@ -61,7 +61,8 @@ public record PixelReport(String version, boolean verbose) {
         boolean warm = view.warmth().isPresent();
         page.heading("Points (projected solid angles in sr; all that a point sees adds up to pi)");
         Table table = new Table()
-                .names("point")
+                .names("surface")
+                .words("at u,v")
                 .words("")
                 .numbers("pupil")
                 .numbers("open")
@@ -72,14 +73,19 @@ public record PixelReport(String version, boolean verbose) {
         }
         for (PixelSight sight : view.sights()) {
             List<String> cells = new ArrayList<>(List.of(
-                    Printable.of(sight.place().point().text()),
+                    Printable.of(sight.place().point().surface()),
+                    String.format(
+                            Locale.ROOT,
+                            "%.3f,%.3f",
+                            sight.place().point().u(),
+                            sight.place().point().v()),
                     sight.place().why().words(),
                     Figures.three(sight.seen(SeenThing.Kind.PUPIL)),
                     Figures.three(sight.seen(SeenThing.Kind.OPEN)),
                     Figures.three(sight.lit().mean()),
                     Figures.three(sight.onceReflected().mean())));
             if (warm) {
-                cells.add(measured(sight.warm().photons()));
+                cells.add(Figures.three(sight.warm().photons().mean()));
             }
             table.row(cells.toArray(String[]::new));
         }
