@@ -59,7 +59,7 @@ public record PixelReport(String version, boolean verbose) {
             return;
         }
         boolean warm = view.warmth().isPresent();
-        page.heading("Points (projected solid angles in sr; all that a point sees adds up to pi)");
+        page.heading("Points (projected solid angles in sr" + (warm ? "; warm light in photons/s)" : ")"));
         Table table = new Table()
                 .names("surface")
                 .words("at u,v")
@@ -69,7 +69,7 @@ public record PixelReport(String version, boolean verbose) {
                 .numbers("struck")
                 .numbers("once reflected");
         if (warm) {
-            table.numbers("warm, photons/s");
+            table.numbers("photons/s");
         }
         for (PixelSight sight : view.sights()) {
             List<String> cells = new ArrayList<>(List.of(

@@ -16,12 +16,14 @@ import darkrim.shadow.VisiblePupil;
 import darkrim.study.NoSuchPoint;
 import darkrim.study.SurfacePoint;
 import darkrim.trace.FacetTree;
+import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /** Looks from places of a scene. The same bits for any number of threads. */
@@ -79,29 +81,40 @@ final class PixelLook {
      * @param place the place
      * @param at its point
      * @param side rays along each side of a bundle
+     * @param watch may ask to stop
+     * @return what it sees; empty where it was stopped before the end
      */
-    PixelSight sight(PixelPlace place, SurfacePoint at, int side) {
+    Optional<PixelSight> sight(PixelPlace place, SurfacePoint at, int side, Watch watch) {
         String name = place.point().text();
-        List<Callable<Object>> work = new ArrayList<>();
+        List<Callable<Optional<Object>>> work = new ArrayList<>();
         for (int i = 0; i < BUNDLES; i++) {
             int bundle = i;
-            work.add(() -> view.batch(name, at.position(), at.normal(), bundle, side));
+            work.add(() -> unlessStopped(
+                    watch, () -> view.batch(name, at.position(), at.normal(), bundle, side)));
         }
         Receiver.AtPoint receiver = new Receiver.AtPoint(name, at.position(), at.normal());
         for (int i = 0; i < BUNDLES; i++) {
             int batch = i;
-            work.add(() -> transport.batch(receiver, LightClass.ONCE_REFLECTED, batch, side * side));
+            work.add(() -> unlessStopped(
+                    watch, () -> transport.batch(receiver, LightClass.ONCE_REFLECTED, batch, side * side)));
         }
         List<HemisphereTally> bundles = new ArrayList<>();
         Tally reflected = transport.unmeasured(receiver, LightClass.ONCE_REFLECTED);
-        for (Object done : workers.all(work.stream())) {
-            if (done instanceof HemisphereTally bundle) {
+        for (Optional<Object> done : workers.all(work.stream())) {
+            if (done.isEmpty()) {
+                return Optional.empty();
+            }
+            if (done.get() instanceof HemisphereTally bundle) {
                 bundles.add(bundle);
             } else {
-                reflected = reflected.and((Tally) done);
+                reflected = reflected.and((Tally) done.get());
             }
         }
-        return sight(place, at, new BundleReading(bundles), reflected);
+        return Optional.of(sight(place, at, new BundleReading(bundles), reflected));
+    }
+
+    private static Optional<Object> unlessStopped(Watch watch, Supplier<Object> work) {
+        return watch.stop() ? Optional.empty() : Optional.of(work.get());
     }
 
     private PixelSight sight(PixelPlace place, SurfacePoint at, BundleReading reading, Tally reflected) {

@@ -45,6 +45,9 @@ public record PixelView(
     /** Rays from each point where no number is asked for. */
     public static final long RAYS = 200_000;
 
+    /** So many squared are still counted in an int; 16 bundles of them are 2e10 rays from a point. */
+    private static final int MOST_SIDE = 40_000;
+
     /** Copies the lists. */
     public PixelView {
         sights = List.copyOf(sights);
@@ -109,14 +112,15 @@ public record PixelView(
             if (worst.isPresent()) {
                 places.put(worst.get().place(), look.point(worst.get().place()));
             }
-            int side = (int) Math.ceil(Math.sqrt(effort.mostSamples().orElse(RAYS) / (double) PixelLook.BUNDLES));
+            int side = side(effort.mostSamples().orElse(RAYS));
             List<PixelSight> sights = new ArrayList<>();
             for (Map.Entry<PixelPlace, SurfacePoint> place : places.entrySet()) {
                 watch.progress("looking", sights.size(), places.size());
-                if (watch.stop()) {
+                Optional<PixelSight> sight = look.sight(place.getKey(), place.getValue(), side, watch);
+                if (sight.isEmpty()) {
                     break;
                 }
-                sights.add(look.sight(place.getKey(), place.getValue(), side));
+                sights.add(sight.get());
             }
             return new PixelView(
                     layout,
@@ -133,6 +137,11 @@ public record PixelView(
                     sights.size() < places.size(),
                     findings.sorted());
         }
+    }
+
+    /** Rays along each side of a bundle, for so many rays from a point. */
+    private static int side(long rays) {
+        return (int) Math.min(MOST_SIDE, Math.ceil(Math.sqrt(rays / (double) PixelLook.BUNDLES)));
     }
 
     private static List<PixelPlace> places(Layout layout, Assembly assembly, List<PointName> points)
