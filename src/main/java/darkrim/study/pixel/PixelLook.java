@@ -89,8 +89,7 @@ final class PixelLook {
         List<Callable<Optional<Object>>> work = new ArrayList<>();
         for (int i = 0; i < BUNDLES; i++) {
             int bundle = i;
-            work.add(() -> unlessStopped(
-                    watch, () -> view.batch(name, at.position(), at.normal(), bundle, side)));
+            work.add(() -> unlessStopped(watch, () -> view.batch(name, at.position(), at.normal(), bundle, side)));
         }
         Receiver.AtPoint receiver = new Receiver.AtPoint(name, at.position(), at.normal());
         for (int i = 0; i < BUNDLES; i++) {

@@ -36,8 +36,7 @@ class PixelViewTest {
                 requirements:
                   clean: {surfaces: "sensor/**/active", once_reflected: {at_most: 1}}
                 %s
-                """
-                .formatted(parts, warmth);
+                """.formatted(parts, warmth);
     }
 
     private static PixelView look(String yaml, List<PointName> points, int threads, long rays) throws Exception {
@@ -55,8 +54,10 @@ class PixelViewTest {
     @Test
     void aWholeHemisphereAtOneTemperatureGivesTheClosedForm() throws Exception {
         PixelView view = look(
-                layout("", "warmth: {temperature: 20, band: [0.1, 2.5], quantum_efficiency: 0.7, surroundings: 147,"
-                        + " pupil: {temperature: 147, emissivity: 1}}"),
+                layout(
+                        "",
+                        "warmth: {temperature: 20, band: [0.1, 2.5], quantum_efficiency: 0.7, surroundings: 147,"
+                                + " pupil: {temperature: 147, emissivity: 1}}"),
                 List.of(PointName.middle("sensor/die/active")),
                 1,
                 2_000);
@@ -95,7 +96,8 @@ class PixelViewTest {
                 .filter(thing -> thing.kind() == SeenThing.Kind.PUPIL)
                 .findFirst()
                 .orElseThrow();
-        assertThat(pupil.seen().mean()).isCloseTo(sight.exactPupil(), within(7 * pupil.seen().standardError()));
+        assertThat(pupil.seen().mean())
+                .isCloseTo(sight.exactPupil(), within(7 * pupil.seen().standardError()));
         assertThat(sight.exactPupil()).isBetween(0.012, 0.016);
     }
 
@@ -122,7 +124,8 @@ class PixelViewTest {
         assertThat(view.sights()).hasSize(6);
         for (PixelSight sight : view.sights()) {
             assertThat(sight.warm().photons().mean())
-                    .isLessThan(worst.warm().photons().mean() + 6 * worst.warm().photons().standardError());
+                    .isLessThan(worst.warm().photons().mean()
+                            + 6 * worst.warm().photons().standardError());
         }
     }
 
@@ -130,7 +133,9 @@ class PixelViewTest {
     @Test
     void withoutTemperaturesTheSearchGoesByWhatTheBeamStrikes() throws Exception {
         PixelView view = look(
-                layout("  wedge: {kind: block, width: 1, depth: 3, height: 1, at: [0, -2, 0], turn: {about: x, by: 20}}", ""),
+                layout(
+                        "  wedge: {kind: block, width: 1, depth: 3, height: 1, at: [0, -2, 0], turn: {about: x, by: 20}}",
+                        ""),
                 List.of(),
                 2,
                 2_000);
@@ -143,8 +148,7 @@ class PixelViewTest {
 
     @Test
     void temperaturesComeFromTheLayoutThenThePartThenTheLastRule() throws Exception {
-        String warmth =
-                """
+        String warmth = """
                 warmth:
                   temperature: 60
                   band: [1, 5]
@@ -178,7 +182,8 @@ class PixelViewTest {
 
     @Test
     void aLayoutWithoutDetectorsNeedsAPoint() {
-        String yaml = layout("", "").replaceAll("(?m)^  sensor:.*$", "  shelf: {kind: rectangle, width: 5, depth: 5, finish: grey}")
+        String yaml = layout("", "")
+                .replaceAll("(?m)^  sensor:.*$", "  shelf: {kind: rectangle, width: 5, depth: 5, finish: grey}")
                 .replace("sensor/**/active", "shelf/**");
         assertThatExceptionOfType(NoSuchPoint.class)
                 .isThrownBy(() -> look(yaml, List.of(), 1, 2_000))
@@ -187,7 +192,9 @@ class PixelViewTest {
 
     @Test
     void whereNoPixelPitchIsKnownASquareMillimetreIsTold() throws Exception {
-        String shelf = layout("  shelf: {kind: rectangle, width: 5, depth: 5, at: [20, 0, 0], finish: grey}", "warmth: {temperature: 60, band: [1, 5], surroundings: 120}");
+        String shelf = layout(
+                "  shelf: {kind: rectangle, width: 5, depth: 5, at: [20, 0, 0], finish: grey}",
+                "warmth: {temperature: 60, band: [1, 5], surroundings: 120}");
         PixelSight without = look(shelf, List.of(PointName.middle("shelf/front")), 1, 2_000)
                 .sights()
                 .get(0);
