@@ -175,8 +175,9 @@ public record PixelReport(String version, boolean verbose) {
         }
         page.block(table.text());
         page.paragraph("All together " + measured(sight.warm().photons()) + " photons/s, "
-                + measured(sight.warm().watts()) + " W. Proved: no more than " + Figures.atMost(sight.mostPhotons())
-                + " photons/s, what black walls as warm as the warmest would give.");
+                + measured(sight.warm().watts()) + " W. By what the layout states it is proved to be no more than "
+                + Figures.atMost(sight.mostPhotons())
+                + " photons/s, which black walls as warm as the warmest would give.");
     }
 
     private List<SeenThing> shown(List<SeenThing> things) {

@@ -157,14 +157,10 @@ class PixelViewTest {
                     - {surfaces: "wall/-x", temperature: 90}
                     - {surfaces: "wall/-x", temperature: 95}
                 """;
-        PixelView view = look(
-                layout(
-                        "  wall: {kind: block, width: 1, depth: 3, height: 1, at: [2, 0, 0], temperature: 70}\n"
-                                + "  other: {kind: block, width: 1, depth: 3, height: 1, at: [-2, 0, 0]}\n",
-                        warmth),
-                List.of(PointName.middle("sensor/die/active")),
-                1,
-                2_000);
+        PixelView view = look(layout("""
+                          wall: {kind: block, width: 1, depth: 3, height: 1, at: [2, 0, 0], temperature: 70}
+                          other: {kind: block, width: 1, depth: 3, height: 1, at: [-2, 0, 0]}
+                        """.indent(2), warmth), List.of(PointName.middle("sensor/die/active")), 1, 2_000);
         assertThat(kelvin(view, "wall/side/-x", "wall/-x")).isEqualTo(95);
         assertThat(kelvin(view, "other/side/+x", "other/+x")).isEqualTo(60);
     }
