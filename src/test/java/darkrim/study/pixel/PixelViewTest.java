@@ -160,7 +160,7 @@ class PixelViewTest {
         PixelView view = look(layout("""
                           wall: {kind: block, width: 1, depth: 3, height: 1, at: [2, 0, 0], temperature: 70}
                           other: {kind: block, width: 1, depth: 3, height: 1, at: [-2, 0, 0]}
-                        """.indent(2), warmth), List.of(PointName.middle("sensor/die/active")), 1, 2_000);
+                        """, warmth), List.of(PointName.middle("sensor/die/active")), 1, 2_000);
         assertThat(kelvin(view, "wall/side/-x", "wall/-x")).isEqualTo(95);
         assertThat(kelvin(view, "other/side/+x", "other/+x")).isEqualTo(60);
     }
