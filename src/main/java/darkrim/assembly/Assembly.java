@@ -26,6 +26,7 @@ public final class Assembly {
     private final List<Die> dies;
     private final Map<String, Double> chordErrors;
     private final Map<String, String> finishOf;
+    private final Map<String, Double> kelvinOf;
     private final Map<String, MapGrid> mapOf;
     private final Map<String, MeshShape> meshes;
 
@@ -35,6 +36,7 @@ public final class Assembly {
             List<Die> dies,
             Map<String, Double> chordErrors,
             Map<String, String> finishOf,
+            Map<String, Double> kelvinOf,
             Map<String, MapGrid> mapOf,
             Map<String, MeshShape> meshes) {
         this.bodies = List.copyOf(bodies);
@@ -42,6 +44,7 @@ public final class Assembly {
         this.dies = List.copyOf(dies);
         this.chordErrors = Map.copyOf(chordErrors);
         this.finishOf = Collections.unmodifiableMap(finishOf);
+        this.kelvinOf = Collections.unmodifiableMap(kelvinOf);
         this.meshes = Map.copyOf(meshes);
         this.mapOf = Collections.unmodifiableMap(mapOf);
     }
@@ -97,6 +100,7 @@ public final class Assembly {
             ruled.addAll(selected);
         }
         FinishCheck.check(layout, placer::surfacesOf, ruled, findings);
+        Map<String, Double> kelvinOf = Temperatures.of(layout, placer::surfacesOf, selector);
         Map<String, MapGrid> mapOf = Maps.of(layout, faces, selector, findings);
         RequirementCheck.check(layout, selector, mapOf.keySet(), findings);
         PupilPlane.check(layout.beam(), findings);
@@ -107,6 +111,7 @@ public final class Assembly {
                 placer.dies(),
                 placer.chordErrors(),
                 finishOf,
+                kelvinOf,
                 mapOf,
                 placer.meshes());
     }
@@ -137,6 +142,19 @@ public final class Assembly {
             throw new IllegalArgumentException("no surface is named " + surface);
         }
         return finish;
+    }
+
+    /**
+     * Temperature of a surface, K.
+     *
+     * @throws IllegalArgumentException if there is no such surface, or the layout says nothing of temperatures
+     */
+    public double kelvinOf(String surface) {
+        Double kelvin = kelvinOf.get(surface);
+        if (kelvin == null) {
+            throw new IllegalArgumentException("no temperature is known of " + surface);
+        }
+        return kelvin;
     }
 
     /** The map of a surface, if one was asked for. */

@@ -17,6 +17,9 @@ import java.util.Set;
 
 /** The finishes of a file, the rules that give them to surfaces, and whether every name of a finish is known. */
 final class FinishBuilder {
+    /** What emissivity and reflectance may add up to beyond 1, for the rounding of decimal numbers and of quadratures. */
+    private static final double ROUNDING = 1e-6;
+
     private final Fields file;
     private final SideFiles files;
     private final Findings findings;
@@ -45,6 +48,7 @@ final class FinishBuilder {
                             "'" + name + "' is the finish that reflects nothing, expected another name");
                 } else if (fields.isWhole()) {
                     finish(name, named.places().get(name), fields, reader, band)
+                            .map(finish -> finish.emitting(emissivity(finish, fields)))
                             .ifPresent(finish -> finishes.put(name, finish));
                 }
             });
@@ -61,6 +65,22 @@ final class FinishBuilder {
         reader.warnOfDye(fields, fields);
         return reader.reflection(fields)
                 .map(reflection -> new FinishSpec(name, reflection, fields.text("source"), place));
+    }
+
+    /** The emissivity that is stated, with a finding where it is more than what is not reflected. */
+    private Optional<Double> emissivity(FinishSpec finish, Fields fields) {
+        Optional<Double> stated = fields.find("emissivity").map(Fields::number);
+        double most = 1 - finish.reflection().reflectance(1);
+        if (stated.isPresent() && stated.get() > most + ROUNDING) {
+            findings.error(
+                    "emissivity",
+                    fields.place("emissivity"),
+                    "an emissivity of " + Wording.number(stated.get()) + " where "
+                            + Wording.number(Math.round(1e6 * (1 - most)) / 1e6)
+                            + " is reflected at normal incidence, expected at most "
+                            + Wording.number(Math.round(1e6 * most) / 1e6));
+        }
+        return stated;
     }
 
     private Optional<Band> band() {

@@ -86,7 +86,8 @@ final class FinishKeys {
                     Key.optional(
                             "library",
                             Kinds.NAME,
-                            "Name of an entry of the finish library, in place of all other keys but source."),
+                            "Name of an entry of the finish library, in place of all other keys but source and emissivity."),
+                    WarmthKeys.EMISSIVITY,
                     Key.withDefault("source", Kinds.NOTE, "\"\"", "Where the numbers come from.")),
             List.of());
 

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param sampling how hard to look
  * @param maps where maps are wanted
  * @param cooldown the temperatures at which it is drawn and works; absent where none are stated
+ * @param warmth what is warm, where the file says it
  */
 public record Layout(
         String title,
@@ -34,9 +35,10 @@ public record Layout(
         Optional<Double> placementError,
         SamplingSpec sampling,
         MapSpec maps,
-        Optional<Cooldown> cooldown) {
+        Optional<Cooldown> cooldown,
+        Optional<WarmthSpec> warmth) {
 
-    /** A layout that is not cooled. */
+    /** A layout that is not cooled and says nothing of temperatures. */
     public Layout(
             String title,
             String revision,
@@ -63,6 +65,7 @@ public record Layout(
                 placementError,
                 sampling,
                 maps,
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -90,7 +93,8 @@ public record Layout(
                 placementError,
                 sampling,
                 maps,
-                cooldown);
+                cooldown,
+                warmth);
     }
 
     /** The same with nothing asked and no rules for finishes. */
@@ -141,7 +145,8 @@ public record Layout(
                 placementError,
                 sampling,
                 maps,
-                cooldown);
+                cooldown,
+                warmth);
     }
 
     /** The temperature of its parts in the shape that it has, K; absent where none is stated. */
@@ -163,7 +168,8 @@ public record Layout(
                 placementError,
                 sampling,
                 maps,
-                other);
+                other,
+                warmth);
     }
 
     /**

@@ -55,6 +55,8 @@ final class LayoutBuilder {
                 .filter(Value::isWhole)
                 .flatMap(value -> new BeamBuilder(findings).build((Fields) value));
         List<Requirement> requirements = new RequirementBuilder(cooldown.isStated(), findings).requirements(file);
+        Optional<WarmthSpec> warmth = new WarmthBuilder(cooldown.cooldown().map(Cooldown::worksAt), findings)
+                .build(file);
         if (!findings.hasErrors()) {
             dimensionBuilder.warnOfUnused(reader.amounts());
             finishBuilder.warnOfUnused(finishes.values());
@@ -76,7 +78,8 @@ final class LayoutBuilder {
                                 .anyMatch(entry -> entry.key().equals("maps")))
                         .map(value -> maps((Fields) value))
                         .orElse(MapSpec.DEFAULT),
-                cooldown.cooldown());
+                cooldown.cooldown(),
+                warmth);
     }
 
     private List<Part> parts(Fields file, FinishBuilder finishes, CooldownBuilder cooldown) {

@@ -159,7 +159,8 @@ final class LayoutKeys {
                     Kinds.GAP,
                     "Total placement error a side of opening and detector, for the feasibility line; mm unless stated."),
             Key.withDefault("sampling", SAMPLING, "{}", "How hard to look."),
-            Key.withDefault("maps", MAPS, "{}", "Where maps are wanted."));
+            Key.withDefault("maps", MAPS, "{}", "Where maps are wanted."),
+            Key.optional("warmth", WarmthKeys.WARMTH, "What is warm, and the band in which it is seen."));
 
     private LayoutKeys() {}
 }

@@ -19,7 +19,7 @@ record LibraryFinish(Findings findings) {
                     "finish-keys",
                     fields.place(),
                     "the finish '" + name + "' is an entry of the library and has values of its own,"
-                            + " expected no other key than source");
+                            + " expected no other key than source and emissivity");
             return Optional.empty();
         }
         String wanted = fields.text("library");

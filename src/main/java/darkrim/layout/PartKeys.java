@@ -39,6 +39,7 @@ final class PartKeys {
                     Kinds.AXIS,
                     "Mirrors the part at the plane through its origin that is square to this axis, before turning."),
             Key.optional("repeat", REPEAT, "Copies in a grid about the part's place, along x and y; numbered from 1."),
+            WarmthKeys.PART_TEMPERATURE,
             ToleranceKeys.PLACEMENT);
 
     private PartKeys() {}

@@ -12,8 +12,17 @@ final class Directions {
     /** A direction with density cos(theta) / pi about a unit normal (Malley's method: a uniform disc lifted to the hemisphere). */
     void cosine(UniformRandomProvider random, double nx, double ny, double nz) {
         double radius2 = random.nextDouble();
+        cosine(radius2, random.nextDouble(), nx, ny, nz);
+    }
+
+    /**
+     * The direction that two numbers from 0 to 1 stand for, of the same density: so that strata of both can be drawn from.
+     *
+     * @param radius2 square of the sine of the angle to the normal
+     * @param turn about the normal, in turns
+     */
+    void cosine(double radius2, double turn, double nx, double ny, double nz) {
         double radius = Math.sqrt(radius2);
-        double turn = random.nextDouble();
         turn(nx, ny, nz, radius * UnitCircle.cosine(turn), radius * UnitCircle.sine(turn), Math.sqrt(1 - radius2));
     }
 

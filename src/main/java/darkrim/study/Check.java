@@ -67,8 +67,12 @@ public final class Check {
         return ShapeComparison.of(cold, warm, effort.margins(), secondsSince(start));
     }
 
-    /** Reads a layout of which the parts at least can be looked at; what is wrong with it is added to the findings. */
-    static Layout readable(Path file, Findings findings) throws UnusableInput {
+    /**
+     * Reads a layout of which the parts at least can be looked at; what is wrong with it is added to the findings.
+     *
+     * @throws UnusableInput with everything that is wrong with it, where a part is missing
+     */
+    public static Layout readable(Path file, Findings findings) throws UnusableInput {
         LayoutReading reading = LayoutReader.read(file);
         findings.addAll(reading.findings());
         if (reading.layout().isEmpty() || !reading.partsComplete()) {

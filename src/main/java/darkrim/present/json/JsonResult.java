@@ -3,6 +3,7 @@ package darkrim.present.json;
 import darkrim.study.CheckResult;
 import darkrim.study.advice.Advice;
 import darkrim.study.comparison.Comparison;
+import darkrim.study.pixel.PixelView;
 import darkrim.study.sweep.SweepResult;
 import darkrim.study.tolerance.ToleranceResult;
 import tools.jackson.databind.MapperFeature;
@@ -19,6 +20,17 @@ public final class JsonResult {
             .build();
 
     private JsonResult() {}
+
+    /**
+     * What pixels see, as docs/pixel.schema.json describes it.
+     *
+     * @param view what they see
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(PixelView view, String version) {
+        return MAPPER.writeValueAsString(PixelDocument.of(view, version)) + "\n";
+    }
 
     /**
      * A tolerance study, as docs/tolerance.schema.json describes it.

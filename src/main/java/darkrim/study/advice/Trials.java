@@ -121,7 +121,8 @@ final class Trials {
                 layout.placementError(),
                 layout.sampling(),
                 layout.maps(),
-                layout.cooldown());
+                layout.cooldown(),
+                layout.warmth());
     }
 
     private static boolean isReflected(Requirement requirement) {
