@@ -53,6 +53,7 @@ final class LayoutBuilder {
         Optional<BeamSpec> beam = file.find("beam")
                 .filter(Value::isWhole)
                 .flatMap(value -> new BeamBuilder(findings).build((Fields) value));
+        List<SourceSpec> sources = new SourceBuilder(findings).sources(file, beam);
         List<Requirement> requirements = RequirementBuilder.requirements(file);
         if (!findings.hasErrors()) {
             dimensionBuilder.warnOfUnused(reader.amounts());
@@ -66,6 +67,7 @@ final class LayoutBuilder {
                 finishes,
                 rules,
                 beam.orElse(NO_BEAM),
+                sources,
                 parts,
                 requirements,
                 whole(file, "placement_error").map(Fields::number),

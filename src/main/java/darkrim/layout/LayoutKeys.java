@@ -96,6 +96,10 @@ final class LayoutKeys {
                     new Kind.ListOf(FINISH_RULE, 0, 1000),
                     "Finishes for chosen surfaces; a later rule wins over an earlier one and over the part."),
             Key.required("beam", BeamKeys.BEAM, "The light that comes in."),
+            Key.optional(
+                    "sources",
+                    new Kind.Named(Letters.NAME, SourceKeys.SOURCE, 0, 1000),
+                    "Sources of light beside the beam, by name: for studies of their own, a check does not look at them."),
             Key.required("parts", new Kind.Named(Letters.NAME, PartKeys.part(), 1, 1000), "The parts, by name."),
             Key.required(
                     "requirements", new Kind.Named(Letters.NAME, REQUIREMENT, 1, 1000), "What must hold, by name."),
