@@ -57,6 +57,7 @@ public final class Main {
         line.addSubcommand(new SeenFromCommand(surroundings));
         line.addSubcommand(new FacesCommand(surroundings));
         line.addSubcommand(new DrawCommand(surroundings));
+        line.addSubcommand(new StarScanCommand(surroundings));
         line.addSubcommand(new SweepCommand(surroundings));
         line.addSubcommand(new ToleranceCommand(surroundings));
         line.addSubcommand(new AdviseCommand(surroundings));
