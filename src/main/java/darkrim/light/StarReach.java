@@ -9,13 +9,12 @@ import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import darkrim.trace.StartPoints;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.locationtech.jts.algorithm.ConvexHull;
+import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -42,27 +41,38 @@ public final class StarReach {
     private static final double ROUNDING = 1e-9;
 
     private final STRtree hulls = new STRtree();
-    private final List<Vector2D> seeds;
+    private final Scene scene;
     private final double plane;
     private final List<Vector3D> around;
+    private final List<Vector3D> looks;
+    private final double pupilWidth;
+    private final List<Side> sides = new ArrayList<>();
     private boolean everywhere;
+
+    /**
+     * A side of a facet that could throw light of a star on a receiver.
+     *
+     * @param facet the facet
+     * @param normal its normal on that side
+     */
+    public record Side(int facet, Vector3D normal) {}
 
     /**
      * @param scene the scene
      * @param tree the tree over its facets
      * @param receivers surfaces on which light is counted
      * @param focusHeight height of the plane of the foci, mm
-     * @param step pieces of facets are looked at through seeds no farther apart than this, mm
      */
-    public StarReach(Scene scene, FacetTree tree, List<Surface> receivers, double focusHeight, double step) {
+    public StarReach(Scene scene, FacetTree tree, List<Surface> receivers, double focusHeight) {
+        this.scene = scene;
         plane = focusHeight;
         around = around(scene.beam().pupil());
+        looks = looks(scene.beam().pupil());
+        pupilWidth = width(around);
         double lift = new StartPoints(scene.corners(), tree).lift();
         List<Facing> facing = receivers.stream()
                 .map(each -> new Facing(scene, new Receiver.OnSurface(each), lift))
                 .toList();
-        List<Vector3D> looks = looks(scene.beam().pupil());
-        Set<Vector2D> found = new LinkedHashSet<>();
         for (Surface surface : scene.surfaces()) {
             for (int i = 0; i < surface.facetCount() && surface.finish().reflects(); i++) {
                 int facet = surface.firstFacet() + i;
@@ -70,13 +80,12 @@ public final class StarReach {
                 boolean struck = around.stream()
                         .anyMatch(p -> p.subtract(scene.corner(facet, 0)).dot(normal) > 0);
                 if (struck && facing.stream().anyMatch(each -> each.mayGet(facet, surface.back()))) {
-                    add(scene, facet);
-                    seed(scene, facet, normal, looks, step, found);
+                    add(facet);
+                    sides.add(new Side(facet, normal));
                 }
             }
         }
         hulls.build();
-        seeds = List.copyOf(found);
     }
 
     /** Whether a star somewhere in a rectangle might light a receiver after one reflection; where not, none does. */
@@ -94,12 +103,23 @@ public final class StarReach {
         return false;
     }
 
-    /** Foci at which light from the pupil is aimed at each piece of each facet, mm; nothing that reflects is so small that it has none. */
-    public List<Vector2D> seeds() {
-        return seeds;
+    /** All sides of facets that could throw light of a star on a receiver. */
+    public List<Side> sides() {
+        return List.copyOf(sides);
     }
 
-    private void add(Scene scene, int facet) {
+    /** No band of foci from which a point of a facet is struck is narrower than this, mm; for a level pupil. */
+    public double narrowest(Side side) {
+        double least = Double.POSITIVE_INFINITY;
+        double pupilHeight = around.get(0).getZ();
+        for (int corner = 0; corner < 3; corner++) {
+            double z = scene.corner(side.facet(), corner, 2);
+            least = Math.min(least, pupilWidth * Math.abs(z - plane) / Math.max(pupilHeight - z, Double.MIN_NORMAL));
+        }
+        return least;
+    }
+
+    private void add(int facet) {
         Coordinate[] all = new Coordinate[3 * around.size()];
         double far = 1;
         for (int i = 0; i < all.length; i++) {
@@ -118,9 +138,17 @@ public final class StarReach {
         hulls.insert(hull.getEnvelopeInternal(), hull);
     }
 
-    /** Seeds of pieces of a facet: through the point of the pupil that sees it most steeply and one that sees it less so. */
-    private void seed(
-            Scene scene, int facet, Vector3D normal, List<Vector3D> looks, double step, Set<Vector2D> found) {
+    /**
+     * Foci at which the star is aimed at each piece of a side, mm: through the point of the pupil that sees it most steeply and through one that sees
+     * it less so.
+     *
+     * @param step size of a piece, mm
+     * @return at least one, unless the pupil hides behind the plane of the side
+     */
+    public List<Vector2D> seeds(Side side, double step) {
+        int facet = side.facet();
+        Vector3D normal = side.normal();
+        List<Vector2D> found = new ArrayList<>();
         Vector3D a = scene.corner(facet, 0);
         Vector3D b = scene.corner(facet, 1);
         Vector3D c = scene.corner(facet, 2);
@@ -130,10 +158,7 @@ public final class StarReach {
                 .filter(p -> p.subtract(a).dot(normal) > 0)
                 .sorted((one, two) -> Double.compare(two.dot(normal), one.dot(normal)))
                 .toList();
-        if (inFront.isEmpty()) {
-            return;
-        }
-        for (int i = 0; i < cuts; i++) {
+        for (int i = 0; i < cuts && !inFront.isEmpty(); i++) {
             for (int j = 0; i + j < cuts; j++) {
                 double u = (i + 1.0 / 3) / cuts;
                 double v = (j + 1.0 / 3) / cuts;
@@ -145,11 +170,19 @@ public final class StarReach {
                 }
             }
         }
+        return found;
     }
 
     private Vector2D focus(Vector3D p, Vector3D e) {
         double t = (plane - p.getZ()) / (e.getZ() - p.getZ());
         return Vector2D.of(p.getX() + t * (e.getX() - p.getX()), p.getY() + t * (e.getY() - p.getY()));
+    }
+
+    /** Least width of a convex polygon, seen from above, mm; a bound from its sides. */
+    private static double width(List<Vector3D> polygon) {
+        Coordinate[] corners =
+                polygon.stream().map(p -> new Coordinate(p.getX(), p.getY())).toArray(Coordinate[]::new);
+        return new MinimumDiameter(FLAT.createMultiPointFromCoords(corners)).getLength();
     }
 
     /** Corners of a convex polygon around the pupil. */

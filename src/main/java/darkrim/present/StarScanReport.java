@@ -7,6 +7,7 @@ import darkrim.study.star.AvoidanceZone;
 import darkrim.study.star.NamedStar;
 import darkrim.study.star.StarPosition;
 import darkrim.study.star.StarScanResult;
+import darkrim.study.star.StarScanSettings;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -162,6 +163,14 @@ public record StarScanReport(String version) {
                     + Figures.count(result.settings().mostPositions())
                     + " positions were not enough; coarse cells count in full. --within looks at less, --most-positions"
                     + " allows more.");
+        }
+        long most = (long) result.settings().across() * result.settings().across() * StarScanSettings.MOST_TIMES;
+        long needed = result.bound().needed(result.settings().level());
+        if (needed > most) {
+            page.paragraph("CAUTION: the level is so low that about " + Figures.count(needed)
+                    + " samples at a position were needed to say that it is kept, and there were " + Figures.count(most)
+                    + " at most: all that a star could light counts as above the level. --samples "
+                    + Figures.count(needed / StarScanSettings.MOST_TIMES + 1).replace(",", "") + " would do.");
         }
         page.paragraph("Light after more than one reflection, diffraction and what the optics in front of the pupil scatter"
                 + " are not in it.");

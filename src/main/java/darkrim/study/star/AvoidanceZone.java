@@ -58,6 +58,9 @@ public record AvoidanceZone(double level, List<Area> areas, double area) {
         List<Area> areas = new ArrayList<>();
         for (Object each : PolygonExtracter.getPolygons(union.norm())) {
             Polygon polygon = (Polygon) each;
+            if (polygon.isEmpty()) {
+                continue;
+            }
             areas.add(new Area(
                     corners(polygon.getExteriorRing()),
                     IntStream.range(0, polygon.getNumInteriorRing())

@@ -21,6 +21,11 @@ public record StarBound(double confidence, double largest) {
         return share.samples() == 0 ? 1 : share.mean() + quantile() * share.standardError() + unseen(share.samples());
     }
 
+    /** Samples from which on what no sample met may bring less than a share. */
+    public long needed(double share) {
+        return (long) Math.ceil(unseen(1) / share);
+    }
+
     private double quantile() {
         return NormalDistribution.of(0, 1).inverseCumulativeProbability(confidence);
     }

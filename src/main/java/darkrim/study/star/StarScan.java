@@ -30,7 +30,8 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * Maps the once-reflected light of a star over its position.
  *
  * <p>Three things see to it that no pattern is missed between positions. Squares that no light of a star can use are proved so by {@link StarReach}.
- * Every piece of every facet that could throw light has a position at which a star is aimed at it. And squares are split where they differ from
+ * Every piece of every facet that could throw light has a position at which a star is aimed at it, all along its band where the band is so narrow that the
+ * middles of squares could lie beside it. And squares are split where they differ from
  * their neighbours, or positions in one from each other, by more than their errors.
  */
 public final class StarScan {
@@ -45,7 +46,7 @@ public final class StarScan {
     /** Changes of less than this share of the level matter to nobody. */
     private static final double FAINT = 0.1;
     /** How often positions near the level get as many samples again. */
-    private static final int SHARPENED = 3;
+    private static final int SHARPENED = Integer.numberOfTrailingZeros(StarScanSettings.MOST_TIMES);
 
     private final StarLight light;
     private final StarReach reach;
@@ -54,6 +55,10 @@ public final class StarScan {
     private final Workers workers;
     private final Watch watch;
     private final StarGrid grid;
+    private final StarRegion region;
+    /** Where stars were aimed. */
+    private final Set<Spot> aimed = new HashSet<>();
+
     private int looked;
     private double largest;
     private boolean refined = true;
@@ -63,14 +68,15 @@ public final class StarScan {
             StarReach reach,
             StarScanSettings settings,
             double confidence,
-            StarGrid grid,
+            StarRegion region,
             Workers workers,
             Watch watch) {
         this.light = light;
         this.reach = reach;
         this.settings = settings;
         this.confidence = confidence;
-        this.grid = grid;
+        this.region = region;
+        this.grid = new StarGrid(region, settings.finest());
         this.workers = workers;
         this.watch = watch;
     }
@@ -100,11 +106,9 @@ public final class StarScan {
         StarRegion region = settings.within()
                 .orElseGet(() -> StarRegion.around(scene, receivers, layout.beam(), settings.focusHeight()));
         StarLight light = new StarLight(scene, placed.tree(), receivers, asked.seed());
-        double piece = PIECE * Math.max(region.width(), region.height());
-        StarReach reach = new StarReach(scene, placed.tree(), receivers, settings.focusHeight(), piece);
+        StarReach reach = new StarReach(scene, placed.tree(), receivers, settings.focusHeight());
         try (Workers workers = new Workers(effort.threads())) {
-            StarGrid grid = new StarGrid(region, settings.finest());
-            StarScan scan = new StarScan(light, reach, settings, asked.confidence(), grid, workers, watch);
+            StarScan scan = new StarScan(light, reach, settings, asked.confidence(), region, workers, watch);
             scan.run();
             List<NamedStar> named = scan.named(layout);
             StarBound bound = new StarBound(asked.confidence(), scan.largest);
@@ -145,25 +149,68 @@ public final class StarScan {
     }
 
     private void run() {
-        Set<Long> taken = new HashSet<>();
         for (Square square : grid.squares()) {
             prove(square);
         }
-        for (Vector2D seed : reach.seeds()) {
-            grid.at(seed.getX(), seed.getY()).ifPresent(square -> {
-                long column = (long) Math.floor(seed.getX() / settings.finest());
-                long row = (long) Math.floor(seed.getY() / settings.finest());
-                if (taken.add((column << 32) ^ (row & 0xffffffffL))) {
-                    square.due.add(new double[] {seed.getX(), seed.getY()});
-                }
-            });
+        double piece = PIECE * Math.max(region.width(), region.height());
+        for (StarReach.Side side : reach.sides()) {
+            aim(side, piece);
         }
-        String step = "stars on a coarse grid and at every edge";
+        if (look("stars on a coarse grid and at every edge")) {
+            aimAlongNarrowBands(piece);
+        }
+        String step = "stars along narrow bands";
         while (look(step) && split()) {
             step = "stars where light changes";
         }
         for (int time = 0; time < SHARPENED && !watch.stop(); time++) {
             sharpen(time);
+        }
+    }
+
+    /** Has a star aimed at each piece of a side, no two of them within one of the finest squares. */
+    private void aim(StarReach.Side side, double piece) {
+        for (Vector2D seed : reach.seeds(side, piece)) {
+            grid.at(seed.getX(), seed.getY()).ifPresent(square -> {
+                if (aimed.add(new Spot(seed, settings.finest()))) {
+                    square.due.add(new double[] {seed.getX(), seed.getY()});
+                }
+            });
+        }
+    }
+
+    /**
+     * Where the middles of squares could lie beside the band of a side, pieces of it that are as small as the finest squares are aimed at, if one of its
+     * larger pieces throws light.
+     */
+    private void aimAlongNarrowBands(double piece) {
+        Set<Spot> bright = new HashSet<>();
+        for (Square square : grid.squares()) {
+            for (StarPosition each : square.positions) {
+                if (each.share() > FAINT * settings.level()) {
+                    bright.add(new Spot(Vector2D.of(each.x(), each.y()), settings.finest()));
+                }
+            }
+        }
+        long due = 0;
+        for (StarReach.Side side : reach.sides()) {
+            boolean throwsLight = reach.narrowest(side) < 2 * settings.finest()
+                    && reach.seeds(side, piece).stream()
+                            .anyMatch(seed -> bright.contains(new Spot(seed, settings.finest())));
+            if (throwsLight && looked + due < settings.mostPositions()) {
+                int before = aimed.size();
+                aim(side, settings.finest());
+                due += aimed.size() - before;
+            } else if (throwsLight) {
+                refined = false;
+            }
+        }
+    }
+
+    /** One of the finest squares. */
+    private record Spot(long column, long row) {
+        Spot(Vector2D at, double width) {
+            this((long) Math.floor(at.getX() / width), (long) Math.floor(at.getY() / width));
         }
     }
 
@@ -307,7 +354,7 @@ public final class StarScan {
             if (source instanceof SourceSpec.Star star && !watch.stop()) {
                 Vector3D at = star.focus();
                 StarTally sum = StarTally.none(light.receivers().size());
-                for (long batch = 0; batch < 1L << SHARPENED; batch++) {
+                for (long batch = 0; batch < StarScanSettings.MOST_TIMES; batch++) {
                     sum = sum.and(tally(at.getX(), at.getY(), at.getZ(), batch));
                 }
                 named.add(new NamedStar(star, sum));

@@ -27,6 +27,9 @@ public record StarScanSettings(
     /** About 1,000 samples at every position. */
     public static final int ACROSS = 32;
 
+    /** Positions near the level get this many times the samples, at most. */
+    public static final int MOST_TIMES = 8;
+
     /**
      * @throws IllegalArgumentException if a number is out of its range
      */
