@@ -55,6 +55,7 @@ public final class Main {
         CommandLine line = new CommandLine(new DarkrimCommand());
         line.addSubcommand(new CheckCommand(surroundings));
         line.addSubcommand(new SeenFromCommand(surroundings));
+        line.addSubcommand(new PathsCommand(surroundings));
         line.addSubcommand(new FacesCommand(surroundings));
         line.addSubcommand(new DrawCommand(surroundings));
         line.addSubcommand(new SweepCommand(surroundings));

@@ -5,6 +5,7 @@ import darkrim.scene.Scene;
 import darkrim.trace.FacetTree;
 import darkrim.trace.StartPoints;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
 
@@ -67,9 +68,8 @@ public final class ManyReflections {
         PointSampler point = new PointSampler(scene, starts, receiver);
         PathSums sums = new PathSums();
         PathWalk walk = new PathWalk(scene, tree, pupil, starts, mirrors, most, sums, listener);
-        Accumulator[] orders =
-                IntStream.rangeClosed(0, most).mapToObj(i -> new Accumulator()).toArray(Accumulator[]::new);
-        Accumulator reflected = new Accumulator();
+        Accumulator[] orders = accumulators(most + 1);
+        Accumulator[] upTo = accumulators(most + 1);
         for (int i = 0; i < samples; i++) {
             point.next(random);
             walk.sample(random, point);
@@ -77,14 +77,19 @@ public final class ManyReflections {
             for (int order = 0; order <= most; order++) {
                 orders[order].add(walk.found[order]);
                 sum += order == 0 ? 0 : walk.found[order];
+                upTo[order].add(sum);
             }
-            reflected.add(sum);
         }
-        return new PathTally(
-                Arrays.stream(orders)
-                        .map(order -> order.estimate(Double.POSITIVE_INFINITY))
-                        .toList(),
-                reflected.estimate(Double.POSITIVE_INFINITY),
-                sums.estimates());
+        return new PathTally(estimates(orders), estimates(upTo), sums.estimates());
+    }
+
+    private static Accumulator[] accumulators(int count) {
+        return IntStream.range(0, count).mapToObj(i -> new Accumulator()).toArray(Accumulator[]::new);
+    }
+
+    private static List<Estimate> estimates(Accumulator[] sums) {
+        return Arrays.stream(sums)
+                .map(sum -> sum.estimate(Double.POSITIVE_INFINITY))
+                .toList();
     }
 }

@@ -12,25 +12,26 @@ import java.util.stream.IntStream;
  * stated. Immutable.
  *
  * @param orders light by the number of reflections, from 0 (direct light)
- * @param reflected light of all orders from 1 on, those not measured left out
+ * @param upTo reflected light of the orders from 1 to each, from 0 (none); their errors are not those of a sum of independent numbers
  * @param by reflected light by path; as many samples as the orders have
  */
-public record PathTally(List<Estimate> orders, Estimate reflected, SortedMap<ReflectionPath, Estimate> by) {
+public record PathTally(List<Estimate> orders, List<Estimate> upTo, SortedMap<ReflectionPath, Estimate> by) {
     /** Copies the collections. */
     public PathTally {
         orders = List.copyOf(orders);
+        upTo = List.copyOf(upTo);
         by = Collections.unmodifiableSortedMap(new TreeMap<>(by));
     }
 
     /** Nothing measured yet, up to a number of reflections. */
     public static PathTally none(int most) {
-        Estimate none = Estimate.none(Double.POSITIVE_INFINITY);
-        return new PathTally(Collections.nCopies(most + 1, none), none, new TreeMap<>());
+        List<Estimate> none = Collections.nCopies(most + 1, Estimate.none(Double.POSITIVE_INFINITY));
+        return new PathTally(none, none, new TreeMap<>());
     }
 
     /** Number of samples. */
     public long samples() {
-        return reflected.samples();
+        return orders.get(0).samples();
     }
 
     /** Both together; independent samples of the same receiver and as many orders. */
@@ -48,12 +49,18 @@ public record PathTally(List<Estimate> orders, Estimate reflected, SortedMap<Ref
         for (Map.Entry<ReflectionPath, Estimate> theirs : other.by.entrySet()) {
             both.computeIfAbsent(theirs.getKey(), key -> of(key).and(theirs.getValue()));
         }
-        return new PathTally(
-                IntStream.range(0, orders.size())
-                        .mapToObj(i -> orders.get(i).and(other.orders.get(i)))
-                        .toList(),
-                reflected.and(other.reflected),
-                both);
+        return new PathTally(both(orders, other.orders), both(upTo, other.upTo), both);
+    }
+
+    private static List<Estimate> both(List<Estimate> mine, List<Estimate> theirs) {
+        return IntStream.range(0, mine.size())
+                .mapToObj(i -> mine.get(i).and(theirs.get(i)))
+                .toList();
+    }
+
+    /** Reflected light of all orders that were measured. */
+    public Estimate reflected() {
+        return upTo.get(upTo.size() - 1);
     }
 
     /** What came by a path: of one that was never met, as many zeros as there are samples. */

@@ -37,13 +37,13 @@ class ManyReflectionsLawsTest {
         double flux = Math.PI * Math.PI * 4 / scene.referenceIrradiance();
         double direct = flux / scene.surfaces().get(0).area();
         PathTally tally =
-                many(scene).batch(new Receiver.OnSurface(scene.surfaces().get(0)), MOST, 0, 200_000);
+                many(scene).batch(new Receiver.OnSurface(scene.surfaces().get(0)), MOST, 0, 80_000);
         for (int order = 0; order <= MOST; order++) {
             double expected = direct * Math.pow(rho, order);
             Estimate got = tally.orders().get(order);
             assertThat(got.mean()).as("order %s", order).isCloseTo(expected, within(4 * got.standardError()));
             // So rare that nothing would be tested: only where Russian roulette ends nearly every walk.
-            assertThat(got.standardError()).as("order %s", order).isLessThan((rho < 0.1 ? 0.6 : 0.1) * expected);
+            assertThat(got.standardError()).as("order %s", order).isLessThan((rho < 0.1 ? 0.9 : 0.16) * expected);
         }
         double all = direct * rho * (1 - Math.pow(rho, MOST)) / (1 - rho);
         Estimate reflected = tally.reflected();
@@ -59,13 +59,13 @@ class ManyReflectionsLawsTest {
                 List.of(Vector3D.of(1, 0.02, 0.3), Vector3D.of(-0.2, 0.5, 0.9), Vector3D.of(0.1, 0, -1))) {
             Vector3D normal = toward.normalize().negate();
             Vector3D at = Vector3D.of(0, 0, 50).subtract(normal.multiply(49.9));
-            PathTally tally = many(scene).batch(new Receiver.AtPoint("on the wall", at, normal), 3, 0, 200_000);
+            PathTally tally = many(scene).batch(new Receiver.AtPoint("on the wall", at, normal), 3, 0, 60_000);
             for (int order = 1; order <= 3; order++) {
                 double expected = direct * Math.pow(0.8, order);
                 Estimate got = tally.orders().get(order);
                 // The point stands 0.1 mm before the wall of 50 mm: as much as the facets, 2e-3 in all.
                 assertThat(got.mean()).isCloseTo(expected, within(4 * got.standardError() + 4e-3 * expected));
-                assertThat(got.standardError()).isLessThan(0.02 * expected);
+                assertThat(got.standardError()).isLessThan(0.03 * expected);
             }
         }
     }
@@ -89,13 +89,13 @@ class ManyReflectionsLawsTest {
         }
         Scene scene = builder.build(Beam.of(pupil(0)));
         PathTally tally =
-                many(scene).batch(new Receiver.AtPoint("middle", at(0, 0, 0.5), Vector3D.Unit.PLUS_Z), 4, 0, 1_000_000);
+                many(scene).batch(new Receiver.AtPoint("middle", at(0, 0, 0.5), Vector3D.Unit.PLUS_Z), 4, 0, 600_000);
         for (int order = 1; order <= 4; order++) {
             double image = Beam.of(below(pupil(2 * order * half))).referenceIrradiance();
             double expected = 2 * Math.pow(rho, order) * image / scene.referenceIrradiance();
             Estimate got = tally.orders().get(order);
             assertThat(got.mean()).as("order %s", order).isCloseTo(expected, within(4 * got.standardError()));
-            assertThat(got.standardError()).as("order %s", order).isLessThan(0.05 * expected);
+            assertThat(got.standardError()).as("order %s", order).isLessThan(0.06 * expected);
             List<String> names = new ArrayList<>();
             int own = order;
             tally.by().keySet().stream().filter(path -> path.order() == own).forEach(path -> {

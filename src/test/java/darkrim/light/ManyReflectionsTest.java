@@ -25,25 +25,25 @@ class ManyReflectionsTest {
     /** Blocks and sheets in the open, some of them mirrors. */
     @Test
     void followedFromThePupilAndTracedBackAgreeAtEveryOrder() {
-        requireTheSame(seed -> new RandomScenes(seed).open(10), 3, 70);
+        requireTheSame(seed -> new RandomScenes(seed).open(10), 3, 60);
     }
 
     /** A closed room keeps light in: all orders carry much. */
     @Test
     void bothAgreeInAClosedRoomOfShinyWalls() {
-        requireTheSame(seed -> new RandomScenes(seed).room(3, new Finish("wall", 0.4, 0.4)), 2, 65);
+        requireTheSame(seed -> new RandomScenes(seed).room(3, new Finish("wall", 0.4, 0.4)), 2, 50);
     }
 
     /** Coats, bare faces, lobes and tables. */
     @Test
     void bothAgreeWhereFinishesChangeWithAngle() {
         List<Reflection> all = Samples.all().map(Samples.Named::reflection).toList();
-        requireTheSame(seed -> FinishedScenes.refinished(new RandomScenes(seed).open(10), all), 2, 55);
+        requireTheSame(seed -> FinishedScenes.refinished(new RandomScenes(seed).open(10), all), 2, 45);
     }
 
     /**
-     * Each comparison whose mean is nearly normal: one of 200 exceeds 5 standard errors in 1e-4 of all seeds. The mean square of 55 or more
-     * normalised differences has a standard deviation of up to sqrt(2 / 55) = 0.19, so it leaves 1 +- 0.4 in 4 % of all seeds, which are fixed.
+     * Each comparison whose mean is nearly normal: one of 200 exceeds 5 standard errors in 1e-4 of all seeds. The mean square of 45 or more
+     * normalised differences has a standard deviation of up to sqrt(2 / 45) = 0.21, so it leaves 1 +- 0.4 in 6 % of all seeds, which are fixed.
      */
     private static void requireTheSame(LongFunction<Scene> scenes, int count, int atLeast) {
         double squares = 0;
@@ -52,10 +52,10 @@ class ManyReflectionsTest {
         for (long seed = 1; seed <= count; seed++) {
             Scene scene = scenes.apply(seed);
             FacetTree tree = tree(scene);
-            ForwardTally forward = new ForwardTracer(scene, tree, seed).trace(300_000, MOST + 1);
+            ForwardTally forward = new ForwardTracer(scene, tree, seed).trace(150_000, MOST + 1);
             ManyReflections many = new ManyReflections(scene, tree, seed);
             for (Surface surface : scene.surfaces()) {
-                PathTally back = many.batch(new Receiver.OnSurface(surface), MOST, 0, 30_000);
+                PathTally back = many.batch(new Receiver.OnSurface(surface), MOST, 0, 15_000);
                 for (int order = 0; order <= MOST; order++) {
                     Estimate there = forward.irradiance(surface, order);
                     Estimate here = back.orders().get(order);
@@ -83,7 +83,7 @@ class ManyReflectionsTest {
     @Test
     void directAndOnceReflectedLightAreThoseOfTheCheck() {
         int compared = 0;
-        for (long seed = 1; seed <= 3; seed++) {
+        for (long seed = 1; seed <= 2; seed++) {
             Scene scene = new RandomScenes(seed).open(8);
             FacetTree tree = tree(scene);
             Transport transport = new Transport(scene, tree, seed);
@@ -105,7 +105,7 @@ class ManyReflectionsTest {
                 }
             }
         }
-        assertThat(compared).isGreaterThan(60);
+        assertThat(compared).isGreaterThan(40);
     }
 
     @Test

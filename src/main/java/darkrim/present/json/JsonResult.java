@@ -3,6 +3,7 @@ package darkrim.present.json;
 import darkrim.study.CheckResult;
 import darkrim.study.advice.Advice;
 import darkrim.study.comparison.Comparison;
+import darkrim.study.path.PathResult;
 import darkrim.study.sweep.SweepResult;
 import darkrim.study.tolerance.ToleranceResult;
 import tools.jackson.databind.MapperFeature;
@@ -73,5 +74,16 @@ public final class JsonResult {
      */
     public static String of(Comparison comparison, String version) {
         return MAPPER.writeValueAsString(ComparisonDocument.of(comparison, version)) + "\n";
+    }
+
+    /**
+     * Light paths, as docs/paths.schema.json describes them.
+     *
+     * @param result the paths
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(PathResult result, String version) {
+        return MAPPER.writeValueAsString(PathDocument.of(result, version)) + "\n";
     }
 }
