@@ -26,7 +26,7 @@ final class DarkrimCommand implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "a command is missing, expected check, seen-from, faces, draw, view, star-scan, sweep, tolerance, advise, "
-                        + "compare or finishes");
+                "a command is missing, expected check, seen-from, paths, faces, draw, view, star-scan, rejection, sweep, "
+                        + "tolerance, advise, compare or finishes");
     }
 }

@@ -43,8 +43,14 @@ public final class Check {
         return of(readable(file, findings), findings, effort, watch);
     }
 
-    /** Reads a layout of which the parts at least can be looked at; what is wrong with it is added to the findings. */
-    static Layout readable(Path file, Findings findings) throws UnusableInput {
+    /**
+     * Reads a layout of which the parts at least can be looked at.
+     *
+     * @param file the file
+     * @param findings what is wrong with it is added
+     * @throws UnusableInput with everything that is wrong with the file
+     */
+    public static Layout readable(Path file, Findings findings) throws UnusableInput {
         LayoutReading reading = LayoutReader.read(file);
         findings.addAll(reading.findings());
         if (reading.layout().isEmpty() || !reading.partsComplete()) {

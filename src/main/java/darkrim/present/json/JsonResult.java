@@ -3,6 +3,8 @@ package darkrim.present.json;
 import darkrim.study.CheckResult;
 import darkrim.study.advice.Advice;
 import darkrim.study.comparison.Comparison;
+import darkrim.study.path.PathResult;
+import darkrim.study.rejection.RejectionResult;
 import darkrim.study.star.StarScanResult;
 import darkrim.study.sweep.SweepResult;
 import darkrim.study.tolerance.ToleranceResult;
@@ -85,5 +87,27 @@ public final class JsonResult {
      */
     public static String of(StarScanResult result, String version) {
         return MAPPER.writeValueAsString(StarScanDocument.of(result, version)) + "\n";
+    }
+
+    /**
+     * A rejection curve, as docs/sources.md describes it.
+     *
+     * @param result the curve
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(RejectionResult result, String version) {
+        return MAPPER.writeValueAsString(RejectionDocument.of(result, version)) + "\n";
+    }
+
+    /**
+     * Light paths, as docs/paths.schema.json describes them.
+     *
+     * @param result the paths
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(PathResult result, String version) {
+        return MAPPER.writeValueAsString(PathDocument.of(result, version)) + "\n";
     }
 }
