@@ -10,8 +10,7 @@ import picocli.CommandLine.TypeConversionException;
 /** Reads a rectangle of the focal plane in mm: {@code X0..X1,Y0..Y1}. */
 final class RegionOption implements ITypeConverter<StarRegion> {
     private static final String NUMBER = "\\s*([+-]?[0-9.]+(?:[eE][+-]?[0-9]+)?)\\s*";
-    private static final Pattern FORM =
-            Pattern.compile(NUMBER + "\\.\\." + NUMBER + "," + NUMBER + "\\.\\." + NUMBER);
+    private static final Pattern FORM = Pattern.compile(NUMBER + "\\.\\." + NUMBER + "," + NUMBER + "\\.\\." + NUMBER);
     private static final double FAR = 1e6;
 
     @Override

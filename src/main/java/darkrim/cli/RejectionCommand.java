@@ -31,8 +31,9 @@ import picocli.CommandLine.Option;
 /** {@code darkrim rejection}: how well the light of Sun and Moon beside the field is kept out. */
 @Command(
         name = "rejection",
-        description = "Finds how much light of a body far away, such as the Moon, reaches the detectors, over its angle from"
-                + " the axis: their irradiance over that of a plane that faces the body.",
+        description =
+                "Finds how much light of a body far away, such as the Moon, reaches the detectors, over its angle from"
+                        + " the axis: their irradiance over that of a plane that faces the body.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
@@ -74,8 +75,9 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
             names = "--source",
             paramLabel = "NAME",
             order = -18,
-            description = "A source of kind 'distant' of the layout: its size, entrance and irradiance; its own angle is"
-                    + " added to the angles.")
+            description =
+                    "A source of kind 'distant' of the layout: its size, entrance and irradiance; its own angle is"
+                            + " added to the angles.")
     private String source;
 
     @Option(
@@ -110,7 +112,11 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
             description = "Also write the curve into this file, a line for each direction and number of reflections.")
     private Path csv;
 
-    @Option(names = "--json", paramLabel = "FILE", order = -3, description = "Also write the whole study into this file.")
+    @Option(
+            names = "--json",
+            paramLabel = "FILE",
+            order = -3,
+            description = "Also write the whole study into this file.")
     private Path json;
 
     @Option(
@@ -160,25 +166,22 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
     private RejectionSettings settings(Layout layout) throws UnusableStudy {
         Optional<SourceSpec.Distant> named = named(layout);
         DistantBody given = named.map(DistantBody::of).orElse(new DistantBody(0, 0, MOON, Optional.empty()));
-        DistantBody body = diameter == null
-                ? given
-                : new DistantBody(0, 0, diameter, given.entrance());
-        List<Double> all = Stream.concat(
-                        angles.degrees().stream(),
-                        named.map(SourceSpec.Distant::offAxis).stream())
+        DistantBody body = diameter == null ? given : new DistantBody(0, 0, diameter, given.entrance());
+        List<Double> all = Stream.concat(angles.degrees().stream(), named.map(SourceSpec.Distant::offAxis).stream())
                 .sorted()
                 .distinct()
                 .toList();
         int batches = options.effort()
                 .mostSamples()
                 .map(samples -> (int) Math.max(
-                        1,
-                        Math.min(1_000_000, (samples + RejectionSettings.BATCH - 1) / RejectionSettings.BATCH)))
+                        1, Math.min(1_000_000, (samples + RejectionSettings.BATCH - 1) / RejectionSettings.BATCH)))
                 .orElse(BATCHES);
         return new RejectionSettings(
                 named.map(SourceSpec.Distant::name),
                 body,
-                named.flatMap(SourceSpec.Distant::irradiance).map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                named.flatMap(SourceSpec.Distant::irradiance)
+                        .map(OptionalDouble::of)
+                        .orElse(OptionalDouble.empty()),
                 all,
                 azimuths != null
                         ? azimuths.stream().distinct().toList()

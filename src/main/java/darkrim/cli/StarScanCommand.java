@@ -65,7 +65,8 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
             paramLabel = "X0..X1,Y0..Y1",
             order = -19,
             converter = RegionOption.class,
-            description = "Positions of the star, mm; default: the lit surfaces and 10 mm around them, as far as the field.")
+            description =
+                    "Positions of the star, mm; default: the lit surfaces and 10 mm around them, as far as the field.")
     private StarRegion within;
 
     @Option(
@@ -188,8 +189,8 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
                 .mostSamples()
                 .map(samples -> (int) Math.max(2, Math.min(4096, Math.round(Math.sqrt(samples)))))
                 .orElse(StarScanSettings.ACROSS);
-        return new StarScanSettings(
-                onto, defocus, Optional.ofNullable(within), finest, level, across, (int) Math.min(10_000_000, mostPositions));
+        return new StarScanSettings(onto, defocus, Optional.ofNullable(within), finest, level, across, (int)
+                Math.min(10_000_000, mostPositions));
     }
 
     private static byte[] utf8(String text) {

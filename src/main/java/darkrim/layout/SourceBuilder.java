@@ -71,8 +71,8 @@ record SourceBuilder(Findings findings) {
                             + " deg from the z axis, expected all of it above the focal plane, at less than 90 deg");
             return Optional.empty();
         }
-        Optional<SourceSpec.Entrance> entrance = fields.ifGiven("entrance", SourceBuilder.this::entrance)
-                .flatMap(found -> found);
+        Optional<SourceSpec.Entrance> entrance =
+                fields.ifGiven("entrance", SourceBuilder.this::entrance).flatMap(found -> found);
         if (fields.has("entrance") && entrance.isEmpty()) {
             return Optional.empty();
         }

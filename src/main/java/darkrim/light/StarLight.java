@@ -87,10 +87,7 @@ public final class StarLight {
         for (int row = 0; row < across; row++) {
             for (int column = 0; column < across; column++) {
                 walk.sample(
-                        random,
-                        focus,
-                        (column + random.nextDouble()) / across,
-                        (row + random.nextDouble()) / across);
+                        random, focus, (column + random.nextDouble()) / across, (row + random.nextDouble()) / across);
             }
         }
         return walk.tally((long) across * across);
@@ -241,7 +238,8 @@ public final class StarLight {
             }
             double out = tx * nx + ty * ny + tz * nz;
             int facet = ray.facet();
-            double facing = Math.abs(tx * scene.normal(facet, 0) + ty * scene.normal(facet, 1) + tz * scene.normal(facet, 2));
+            double facing =
+                    Math.abs(tx * scene.normal(facet, 0) + ty * scene.normal(facet, 1) + tz * scene.normal(facet, 2));
             double distance = ray.distance();
             double drawn = distance * distance / (receivers.get(receiver).area() * out * facing);
             add(receiver, Math.min(1, out), -(tx * dx + ty * dy + tz * dz), drawn, byBroad, !byBroad);
@@ -254,8 +252,7 @@ public final class StarLight {
          * @param withBroad whether what scatters broadly counts
          * @param withLobes whether lobes count
          */
-        private void add(
-                int receiver, double out, double between, double drawn, boolean withBroad, boolean withLobes) {
+        private void add(int receiver, double out, double between, double drawn, boolean withBroad, boolean withLobes) {
             if (withBroad && reflection.isBroad()) {
                 double value = reflection.broad(in, out) / (Math.PI * drawn + 1);
                 broad += value;

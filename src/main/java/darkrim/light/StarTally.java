@@ -16,11 +16,7 @@ import java.util.stream.IntStream;
  * @param largest the largest sample of {@code total} that was met
  */
 public record StarTally(
-        List<Estimate> direct,
-        List<Estimate> once,
-        Estimate total,
-        SortedMap<Reflector, Estimate> by,
-        double largest) {
+        List<Estimate> direct, List<Estimate> once, Estimate total, SortedMap<Reflector, Estimate> by, double largest) {
     /** Copies the collections. */
     public StarTally {
         direct = List.copyOf(direct);

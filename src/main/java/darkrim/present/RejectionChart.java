@@ -8,7 +8,7 @@ import java.util.List;
 
 /** A rejection curve as a picture, SVG or PNG: a panel for each azimuth. */
 public final class RejectionChart extends ChartSheet {
-    private static final int WIDTH = 900;
+    private static final int WIDTH = 1040;
     private static final int PANEL = 420;
 
     private final RejectionResult result;
@@ -68,7 +68,8 @@ public final class RejectionChart extends ChartSheet {
     @Override
     List<String> foot() {
         List<String> lines = new ArrayList<>();
-        lines.add("Bars: two standard errors either way. Arrow down: none was found, there is less than where the arrow begins.");
+        lines.add(
+                "Bars: two standard errors either way. Arrow down: none was found, there is less than where the arrow begins.");
         lines.add("Filled mark on the lowest line: proved to be 0. "
                 + (result.stopped() ? "STOPPED before its end: angles that were not reached are not drawn." : ""));
         return lines;

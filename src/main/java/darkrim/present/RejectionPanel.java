@@ -108,7 +108,7 @@ final class RejectionPanel {
             graphics.setStroke(new BasicStroke(0.7f));
             graphics.draw(new Line2D.Double(LEFT, at, LEFT + wide, at));
             graphics.setColor(ChartSheet.INK);
-            String label = decade == bottom ? "0, proved" : decade == 0 ? "1" : "1e" + decade;
+            String label = decade == bottom ? "0, proved" : decade == 0 ? "1" : decade == 1 ? "10" : "1e" + decade;
             graphics.drawString(label, LEFT - 8 - graphics.getFontMetrics().stringWidth(label), (float) at + 4);
         }
         double step = PlotAxes.step((to - from) / 10);
@@ -116,8 +116,7 @@ final class RejectionPanel {
             double at = x(i * step);
             graphics.draw(new Line2D.Double(at, TOP + high, at, TOP + high + 5));
             String label = Figures.limit(i * step);
-            graphics.drawString(
-                    label, (float) at - graphics.getFontMetrics().stringWidth(label) / 2f, TOP + high + 18);
+            graphics.drawString(label, (float) at - graphics.getFontMetrics().stringWidth(label) / 2f, TOP + high + 18);
         }
         graphics.setColor(ChartSheet.PALE);
         graphics.draw(new Rectangle2D.Double(LEFT, TOP, wide, high));
@@ -152,7 +151,7 @@ final class RejectionPanel {
                 drawing = false;
                 if (light.evidence() == OrderLight.Evidence.PROVED) {
                     // Beside each other where several are proved.
-                    graphics.fill(mark(order, x + 3 * (order - 1), TOP + high));
+                    graphics.fill(mark(order, x + 8 * (order - 1), TOP + high));
                 } else {
                     arrow(graphics, x, y(light.atMost()));
                 }

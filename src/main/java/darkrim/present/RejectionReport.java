@@ -18,7 +18,10 @@ public record RejectionReport(String version) {
         Page page = new Page();
         page.paragraph(LayoutWords.title(result.layout()));
         page.paragraph("Irradiance of the receivers over that of the source, "
-                + result.settings().source().map(name -> Printable.of(name) + ", ").orElse("")
+                + result.settings()
+                        .source()
+                        .map(name -> Printable.of(name) + ", ")
+                        .orElse("")
                 + Figures.limit(result.settings().body().diameter()) + " deg wide, by its angle off axis."
                 + (result.stopped() ? " The work was stopped before its end." : ""));
         page.space();
@@ -57,9 +60,7 @@ public record RejectionReport(String version) {
             boolean none = total == 0;
             String all = none && point.atMost() == 0
                     ? "0 (proved)"
-                    : none
-                            ? "< " + Figures.atMost(point.atMost())
-                            : Figures.withError(total, point.error());
+                    : none ? "< " + Figures.atMost(point.atMost()) : Figures.withError(total, point.error());
             cells.add(all);
             if (watts) {
                 double unit = result.settings().irradiance().getAsDouble();
@@ -85,8 +86,9 @@ public record RejectionReport(String version) {
 
     private static void notes(Page page, RejectionResult result) {
         page.heading("How to read this");
-        page.paragraph("'0 (proved)' is geometry: no such light arrives from this direction. '<' means that no sample found"
-                + " any, and that there is less than this. '+-' is a standard error.");
+        page.paragraph(
+                "'0 (proved)' is geometry: no such light arrives from this direction. '<' means that no sample found"
+                        + " any, and that there is less than this. '+-' is a standard error.");
         if (result.settings().most() > 1) {
             page.paragraph("Bounds of light after two reflections or more are those of the normal law, not proofs."
                     + (result.shiny()
@@ -95,8 +97,9 @@ public record RejectionReport(String version) {
         } else {
             page.paragraph("CAUTION: light after two reflections or more is not in it; --most 2 adds it.");
         }
-        page.paragraph("The light comes in wherever the parts, or the entrance of the source, leave it open. Light after"
-                + " more than " + Figures.counted(result.settings().most(), "reflection")
-                + ", diffraction and what lies in front of the parts are not in it.");
+        page.paragraph(
+                "The light comes in wherever the parts, or the entrance of the source, leave it open. Light after"
+                        + " more than " + Figures.counted(result.settings().most(), "reflection")
+                        + ", diffraction and what lies in front of the parts are not in it.");
     }
 }

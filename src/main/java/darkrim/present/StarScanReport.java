@@ -32,7 +32,8 @@ public record StarScanReport(String version) {
         page.line("file       " + LayoutWords.file(result.layout()));
         page.line("program    Darkrim " + version + ", seed " + result.seed());
         page.line("looked at  " + Figures.counted(result.positions(), "position") + ", "
-                + Figures.count((long) result.settings().across() * result.settings().across())
+                + Figures.count(
+                        (long) result.settings().across() * result.settings().across())
                 + " samples or more each, cells down to "
                 + Figures.length(result.cells().stream()
                         .mapToDouble(cell -> cell.width())
@@ -40,7 +41,8 @@ public record StarScanReport(String version) {
                         .orElse(0))
                 + " mm");
         page.line("region     x " + Figures.limit(result.region().fromX()) + " to "
-                + Figures.limit(result.region().toX()) + " mm, y " + Figures.limit(result.region().fromY()) + " to "
+                + Figures.limit(result.region().toX()) + " mm, y "
+                + Figures.limit(result.region().fromY()) + " to "
                 + Figures.limit(result.region().toY()) + " mm");
         brightest(page, result);
         zone(page, result.zone());
@@ -56,8 +58,9 @@ public record StarScanReport(String version) {
             return stopped + "No star in the region sends more than " + level
                     + " of its flux to the receivers after one reflection, at the stated confidence for each position.";
         }
-        return stopped + "Stars within " + Figures.three(result.zone().area()) + " mm2 of the region send, or may send, more"
-                + " than " + level + " of their flux to the receivers after one reflection.";
+        return stopped + "Stars within " + Figures.three(result.zone().area())
+                + " mm2 of the region send, or may send, more" + " than " + level
+                + " of their flux to the receivers after one reflection.";
     }
 
     private static void brightest(Page page, StarScanResult result) {
@@ -74,7 +77,8 @@ public record StarScanReport(String version) {
         Table onto = new Table().names("onto").numbers("share of the flux").numbers("straight, its image");
         IntStream.range(0, result.receivers().size())
                 .boxed()
-                .sorted(Comparator.comparingDouble(i -> -at.tally().once().get(i).mean()))
+                .sorted(Comparator.comparingDouble(
+                        i -> -at.tally().once().get(i).mean()))
                 .limit(PATHS)
                 .forEach(i -> onto.row(
                         Printable.of(result.receivers().get(i).name()),
@@ -84,8 +88,8 @@ public record StarScanReport(String version) {
         page.space();
         Table by = new Table().names("thrown by").words("part").numbers("share of the flux");
         at.tally().by().entrySet().stream()
-                .sorted(Comparator.comparingDouble(
-                        (Map.Entry<Reflector, Estimate> each) -> -each.getValue().mean()))
+                .sorted(Comparator.comparingDouble((Map.Entry<Reflector, Estimate> each) ->
+                        -each.getValue().mean()))
                 .limit(PATHS)
                 .forEach(each -> by.row(
                         Printable.of(result.scene()
@@ -102,15 +106,24 @@ public record StarScanReport(String version) {
             return;
         }
         page.heading("Where no star of this brightness must stand");
-        Table table = new Table().numbers("piece").numbers("x from, mm").numbers("to").numbers("y from, mm").numbers("to");
+        Table table = new Table()
+                .numbers("piece")
+                .numbers("x from, mm")
+                .numbers("to")
+                .numbers("y from, mm")
+                .numbers("to");
         for (int i = 0; i < Math.min(AREAS, zone.areas().size()); i++) {
             var outline = zone.areas().get(i).outline();
             table.row(
                     String.valueOf(i + 1),
-                    Figures.length(outline.stream().mapToDouble(c -> c.getX()).min().orElse(0)),
-                    Figures.length(outline.stream().mapToDouble(c -> c.getX()).max().orElse(0)),
-                    Figures.length(outline.stream().mapToDouble(c -> c.getY()).min().orElse(0)),
-                    Figures.length(outline.stream().mapToDouble(c -> c.getY()).max().orElse(0)));
+                    Figures.length(
+                            outline.stream().mapToDouble(c -> c.getX()).min().orElse(0)),
+                    Figures.length(
+                            outline.stream().mapToDouble(c -> c.getX()).max().orElse(0)),
+                    Figures.length(
+                            outline.stream().mapToDouble(c -> c.getY()).min().orElse(0)),
+                    Figures.length(
+                            outline.stream().mapToDouble(c -> c.getY()).max().orElse(0)));
         }
         page.block(table.text());
         if (zone.areas().size() > AREAS) {
@@ -142,7 +155,8 @@ public record StarScanReport(String version) {
                             ? share(share)
                             : "< " + Figures.atMost(result.bound().upper(each.tally())),
                     flux.map(watts -> Figures.three(watts * share.mean())).orElse("-"),
-                    flux.map(watts -> Figures.three(watts * share.mean() / square)).orElse("-"));
+                    flux.map(watts -> Figures.three(watts * share.mean() / square))
+                            .orElse("-"));
         }
         page.block(table.text());
     }
@@ -172,8 +186,9 @@ public record StarScanReport(String version) {
                     + " at most: all that a star could light counts as above the level. --samples "
                     + Figures.count(needed / StarScanSettings.MOST_TIMES + 1).replace(",", "") + " would do.");
         }
-        page.paragraph("Light after more than one reflection, diffraction and what the optics in front of the pupil scatter"
-                + " are not in it.");
+        page.paragraph(
+                "Light after more than one reflection, diffraction and what the optics in front of the pupil scatter"
+                        + " are not in it.");
     }
 
     private static String share(Estimate estimate) {

@@ -35,10 +35,7 @@ public record DistantBody(double offAxis, double azimuth, double diameter, Optio
     /** The body that a layout describes. */
     public static DistantBody of(SourceSpec.Distant spec) {
         return new DistantBody(
-                spec.offAxis(),
-                spec.azimuth(),
-                spec.diameter(),
-                spec.entrance().map(DistantBody::entrance));
+                spec.offAxis(), spec.azimuth(), spec.diameter(), spec.entrance().map(DistantBody::entrance));
     }
 
     private static FieldLimit entrance(SourceSpec.Entrance spec) {

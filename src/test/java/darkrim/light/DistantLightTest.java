@@ -45,10 +45,30 @@ class DistantLightTest {
                 .sheet("floor", floor, "floor/back", Finish.ABSORBER, Place.IN_CODE)
                 .sheet("ceiling", Finish.ABSORBER, "ceiling/back", Finish.ABSORBER, Place.IN_CODE)
                 .quad("floor", at(-far, -far, 0), at(far, -far, 0), at(far, far, 0), at(-far, far, 0))
-                .quad("ceiling", at(-far, -far, height), at(far, -far, height), at(far, -halfY, height), at(-far, -halfY, height))
-                .quad("ceiling", at(-far, halfY, height), at(far, halfY, height), at(far, far, height), at(-far, far, height))
-                .quad("ceiling", at(-far, -halfY, height), at(-halfX, -halfY, height), at(-halfX, halfY, height), at(-far, halfY, height))
-                .quad("ceiling", at(halfX, -halfY, height), at(far, -halfY, height), at(far, halfY, height), at(halfX, halfY, height))
+                .quad(
+                        "ceiling",
+                        at(-far, -far, height),
+                        at(far, -far, height),
+                        at(far, -halfY, height),
+                        at(-far, -halfY, height))
+                .quad(
+                        "ceiling",
+                        at(-far, halfY, height),
+                        at(far, halfY, height),
+                        at(far, far, height),
+                        at(-far, far, height))
+                .quad(
+                        "ceiling",
+                        at(-far, -halfY, height),
+                        at(-halfX, -halfY, height),
+                        at(-halfX, halfY, height),
+                        at(-far, halfY, height))
+                .quad(
+                        "ceiling",
+                        at(halfX, -halfY, height),
+                        at(far, -halfY, height),
+                        at(far, halfY, height),
+                        at(halfX, halfY, height))
                 .build(Beam.of(new Pupil(Ring.disc(1), Frame.about(at(0, 0, 1000), Vector3D.Unit.MINUS_Z))));
     }
 
@@ -111,7 +131,8 @@ class DistantLightTest {
         Scene lit = new DistantBody(20, 180, 6, Optional.empty()).over(scene);
         Transport transport = transport(lit);
         Surface floor = lit.surface("floor").orElseThrow();
-        Estimate forward = new ForwardTracer(lit, transport.tree(), 9).trace(120_000, 2).irradiance(floor, 1);
+        Estimate forward =
+                new ForwardTracer(lit, transport.tree(), 9).trace(120_000, 2).irradiance(floor, 1);
         Estimate back = transport
                 .batch(new Receiver.OnSurface(floor), LightClass.ONCE_REFLECTED, 0, 60_000)
                 .irradiance();

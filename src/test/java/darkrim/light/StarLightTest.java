@@ -107,7 +107,8 @@ class StarLightTest {
                         Vector3D.of(-12, 0, 8).normalize(),
                         List.of(at(-4, -3, 0), at(5, -3, 0), at(5, 3, 0), at(-4, 3, 0)));
         assertThat(found.total().standardError()).isLessThan(0.01 * exact);
-        assertThat(found.total().mean()).isCloseTo(exact, within(3 * found.total().standardError()));
+        assertThat(found.total().mean())
+                .isCloseTo(exact, within(3 * found.total().standardError()));
         assertThat(quadrature(onPlate)).isCloseTo(exact / 0.3, within(1e-9));
     }
 
@@ -120,7 +121,8 @@ class StarLightTest {
         StarTally found = follow(scene, List.of(surface(scene, "patch")), focus, 150);
         double exact = 0.3 * quadrature(focus);
         assertThat(found.total().standardError()).isLessThan(0.02 * exact);
-        assertThat(found.total().mean()).isCloseTo(exact, within(3 * found.total().standardError()));
+        assertThat(found.total().mean())
+                .isCloseTo(exact, within(3 * found.total().standardError()));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -181,10 +183,14 @@ class StarLightTest {
         FieldLimit limit = new FieldLimit(Polygon.rectangle(20, 20), Frame.LAYOUT);
         Beam limited = new Beam(BEAM.pupil(), Optional.of(limit), OptionalDouble.empty());
         Scene scene = plate(0.3, limited);
-        assertThat(follow(scene, List.of(surface(scene, "patch")), at(12, 1, 0), 20).total().mean())
+        assertThat(follow(scene, List.of(surface(scene, "patch")), at(12, 1, 0), 20)
+                        .total()
+                        .mean())
                 .isZero();
         Scene open = plate(0.3, BEAM);
-        assertThat(follow(open, List.of(surface(open, "patch")), at(12, 1, 0), 20).total().mean())
+        assertThat(follow(open, List.of(surface(open, "patch")), at(12, 1, 0), 20)
+                        .total()
+                        .mean())
                 .isPositive();
     }
 

@@ -68,7 +68,8 @@ class DistantBodyTest {
                 Vector3D met = from.add(rim.multiply(t));
                 double out = Math.hypot(pupil.frame().inU(met), pupil.frame().inV(met));
                 assertThat(out).isLessThanOrEqualTo(pupil.outline().reach());
-                assertThat(Math.atan(pupil.outline().reach() / t) - Math.atan(out / t)).isLessThan(2.1e-5);
+                assertThat(Math.atan(pupil.outline().reach() / t) - Math.atan(out / t))
+                        .isLessThan(2.1e-5);
             }
         }
     }

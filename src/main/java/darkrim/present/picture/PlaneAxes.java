@@ -58,18 +58,21 @@ final class PlaneAxes {
         FontMetrics metrics = graphics.getFontMetrics();
         double step = RoundNumbers.atLeast(Math.max(3.0 * metrics.getHeight(), 60) / scale);
         int low = picture.y + picture.height;
-        for (long i = (long) Math.ceil(fromX / step - 1e-9); RoundNumbers.times(i, step) <= fromX + picture.width / scale + 1e-9; i++) {
+        for (long i = (long) Math.ceil(fromX / step - 1e-9);
+                RoundNumbers.times(i, step) <= fromX + picture.width / scale + 1e-9;
+                i++) {
             String label = RoundNumbers.letters(RoundNumbers.times(i, step));
             int at = (int) Math.round(pixelX(RoundNumbers.times(i, step)));
             graphics.drawLine(at, low, at, low + 4);
             graphics.drawString(label, at - metrics.stringWidth(label) / 2, low + 6 + metrics.getAscent());
         }
-        for (long i = (long) Math.ceil(fromY / step - 1e-9); RoundNumbers.times(i, step) <= fromY + picture.height / scale + 1e-9; i++) {
+        for (long i = (long) Math.ceil(fromY / step - 1e-9);
+                RoundNumbers.times(i, step) <= fromY + picture.height / scale + 1e-9;
+                i++) {
             String label = RoundNumbers.letters(RoundNumbers.times(i, step));
             int at = (int) Math.round(pixelY(RoundNumbers.times(i, step)));
             graphics.drawLine(picture.x - 5, at, picture.x - 1, at);
-            graphics.drawString(
-                    label, picture.x - 8 - metrics.stringWidth(label), at + metrics.getAscent() / 2 - 1);
+            graphics.drawString(label, picture.x - 8 - metrics.stringWidth(label), at + metrics.getAscent() / 2 - 1);
         }
         int wide = metrics.stringWidth("x, mm");
         graphics.drawString(

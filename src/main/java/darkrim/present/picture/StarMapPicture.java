@@ -74,8 +74,7 @@ public final class StarMapPicture {
         ColourBar bar = new ColourBar(sheet, scale, used);
         Rectangle room = sheet.write(text(), 0, bar.width());
         StarRegion region = result.region();
-        PlaneAxes axes =
-                new PlaneAxes(sheet, room, region.fromX(), region.fromY(), region.width(), region.height());
+        PlaneAxes axes = new PlaneAxes(sheet, room, region.fromX(), region.fromY(), region.width(), region.height());
         Graphics2D graphics = sheet.graphics();
         Shape whole = graphics.getClip();
         graphics.clip(axes.picture());

@@ -95,9 +95,8 @@ final class DirectionLight {
         for (Surface receiver : receivers) {
             Receiver on = new Receiver.OnSurface(receiver);
             Tally sum = transport.nothing(on, light);
-            List<Tally> each = workers.all(IntStream.range(0, batches)
-                    .mapToObj(batch -> (Callable<Tally>)
-                            () -> transport.batch(on, light, batch, RejectionSettings.BATCH)));
+            List<Tally> each = workers.all(IntStream.range(0, batches).mapToObj(batch ->
+                    (Callable<Tally>) () -> transport.batch(on, light, batch, RejectionSettings.BATCH)));
             for (Tally batch : each) {
                 sum = sum.and(batch);
             }
@@ -112,9 +111,8 @@ final class DirectionLight {
         for (Surface receiver : receivers) {
             Receiver on = new Receiver.OnSurface(receiver);
             PathTally sum = PathTally.none(most);
-            List<PathTally> each = workers.all(IntStream.range(0, batches)
-                    .mapToObj(batch -> (Callable<PathTally>)
-                            () -> many.batch(on, most, batch, RejectionSettings.BATCH)));
+            List<PathTally> each = workers.all(IntStream.range(0, batches).mapToObj(batch ->
+                    (Callable<PathTally>) () -> many.batch(on, most, batch, RejectionSettings.BATCH)));
             for (PathTally batch : each) {
                 sum = sum.and(batch);
             }
@@ -165,7 +163,9 @@ final class DirectionLight {
         if (!noOnce) {
             return known;
         }
-        if (lit.surfaces().stream().filter(each -> each.finish().reflects()).allMatch(each -> sendsNothing(proven, each))) {
+        if (lit.surfaces().stream()
+                .filter(each -> each.finish().reflects())
+                .allMatch(each -> sendsNothing(proven, each))) {
             known.set(1, OrderLight.proved(1));
         }
         return known;

@@ -22,7 +22,8 @@ public record RejectionPoint(double azimuth, double offAxis, List<OrderLight> or
 
     /** Standard error of the total; orders are taken to be independent. */
     public double error() {
-        return Math.sqrt(orders.stream().mapToDouble(each -> each.error() * each.error()).sum());
+        return Math.sqrt(
+                orders.stream().mapToDouble(each -> each.error() * each.error()).sum());
     }
 
     /** The sum of the bounds. */

@@ -73,8 +73,8 @@ public record AvoidanceZone(double level, List<Area> areas, double area) {
     /** Whether a position lies in it. */
     public boolean contains(double x, double y) {
         return areas.stream()
-                .anyMatch(each -> inside(each.outline, x, y)
-                        && each.holes.stream().noneMatch(hole -> inside(hole, x, y)));
+                .anyMatch(each ->
+                        inside(each.outline, x, y) && each.holes.stream().noneMatch(hole -> inside(hole, x, y)));
     }
 
     private static boolean inside(List<Vector2D> ring, double x, double y) {
@@ -98,8 +98,8 @@ public record AvoidanceZone(double level, List<Area> areas, double area) {
         for (int i = 0; i < count; i++) {
             Coordinate before = all[(i + count - 1) % count];
             Coordinate after = all[(i + 1) % count];
-            boolean straight = (before.x == all[i].x && all[i].x == after.x)
-                    || (before.y == all[i].y && all[i].y == after.y);
+            boolean straight =
+                    (before.x == all[i].x && all[i].x == after.x) || (before.y == all[i].y && all[i].y == after.y);
             if (!straight) {
                 corners.add(Vector2D.of(all[i].x, all[i].y));
             }

@@ -24,8 +24,8 @@ public record StarRegion(double fromX, double fromY, double toX, double toY) {
      */
     public StarRegion {
         if (!(fromX < toX && fromY < toY && Double.isFinite(toX - fromX) && Double.isFinite(toY - fromY))) {
-            throw new IllegalArgumentException("a region needs an area: " + fromX + " to " + toX + ", " + fromY + " to "
-                    + toY);
+            throw new IllegalArgumentException(
+                    "a region needs an area: " + fromX + " to " + toX + ", " + fromY + " to " + toY);
         }
     }
 
@@ -73,8 +73,14 @@ public record StarRegion(double fromX, double fromY, double toX, double toY) {
     private static double[] half(Outline outline) {
         if (outline instanceof Polygon polygon) {
             return new double[] {
-                polygon.corners().stream().mapToDouble(c -> Math.abs(c.getX())).max().orElseThrow(),
-                polygon.corners().stream().mapToDouble(c -> Math.abs(c.getY())).max().orElseThrow()
+                polygon.corners().stream()
+                        .mapToDouble(c -> Math.abs(c.getX()))
+                        .max()
+                        .orElseThrow(),
+                polygon.corners().stream()
+                        .mapToDouble(c -> Math.abs(c.getY()))
+                        .max()
+                        .orElseThrow()
             };
         }
         return new double[] {outline.reach(), outline.reach()};

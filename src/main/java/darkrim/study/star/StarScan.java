@@ -239,8 +239,8 @@ public final class StarScan {
             }
             watch.progress(step, from, tasks.size());
             List<Task> chunk = tasks.subList(from, Math.min(tasks.size(), from + CHUNK));
-            List<StarTally> found = workers.all(
-                    chunk.stream().map(task -> (Callable<StarTally>) () -> tally(task.x, task.y, settings.focusHeight(), 0)));
+            List<StarTally> found = workers.all(chunk.stream()
+                    .map(task -> (Callable<StarTally>) () -> tally(task.x, task.y, settings.focusHeight(), 0)));
             for (int i = 0; i < chunk.size(); i++) {
                 Task task = chunk.get(i);
                 task.square.positions.add(new StarPosition(task.x, task.y, found.get(i)));

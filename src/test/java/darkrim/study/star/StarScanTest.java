@@ -27,8 +27,7 @@ class StarScanTest {
      * A ridge of 0.1 mm width and 0.15 mm height stands on a floor beside pixels. The cone of an f/7 beam is 0.021 mm wide at its top: a star is thrown
      * onto the pixels from a band of about that width at one of its sides only.
      */
-    private static final String RIDGE =
-            """
+    private static final String RIDGE = """
             title: Ridge
             finishes:
               white: {diffuse: 0.5, source: "invented"}
@@ -77,7 +76,9 @@ class StarScanTest {
                 Estimate share = light.batch(Vector3D.of(x, y, 0), 0, 30).total();
                 if (share.mean() - 4 * share.standardError() > LEVEL) {
                     bright++;
-                    assertThat(result.zone().contains(x, y)).as("x %s, y %s: %s", x, y, share).isTrue();
+                    assertThat(result.zone().contains(x, y))
+                            .as("x %s, y %s: %s", x, y, share)
+                            .isTrue();
                 }
             }
         }
@@ -91,7 +92,9 @@ class StarScanTest {
     void whereNoStarReachesWhatCouldThrowLightItIsProvedSo() throws Exception {
         PlacedScene placed = placed(RIDGE);
         StarScanResult result = scan(placed, settings(Optional.empty(), 0.4), 1, Watch.NONE);
-        assertThat(result.cells()).filteredOn(StarCell::proved).hasSizeGreaterThan(result.cells().size() / 2);
+        assertThat(result.cells())
+                .filteredOn(StarCell::proved)
+                .hasSizeGreaterThan(result.cells().size() / 2);
         StarLight light = new StarLight(placed.scene(), placed.tree(), result.receivers(), 5);
         for (StarCell cell : result.cells()) {
             if (cell.proved()) {
@@ -147,7 +150,8 @@ class StarScanTest {
         StarScanResult result = scan(placed(RIDGE), few, 1, Watch.NONE);
         assertThat(result.refined()).isFalse();
         StarScanSettings many = new StarScanSettings("pixels/front", 0, Optional.empty(), 0.01, LEVEL, 20, 40_000);
-        assertThat(2 * result.positions()).isLessThan(scan(placed(RIDGE), many, 1, Watch.NONE).positions());
+        assertThat(2 * result.positions())
+                .isLessThan(scan(placed(RIDGE), many, 1, Watch.NONE).positions());
     }
 
     @Test
@@ -173,7 +177,9 @@ class StarScanTest {
     @Test
     void theBandOutsideTheOpeningsOfTheShippedCameraIsFound() throws Exception {
         Path file = Path.of("geometries/nightglow-a.yaml");
-        var layout = LayoutReader.read(file.toString(), Files.readAllBytes(file)).layout().orElseThrow();
+        var layout = LayoutReader.read(file.toString(), Files.readAllBytes(file))
+                .layout()
+                .orElseThrow();
         PlacedScene placed = PlacedScene.of(layout, new Findings(), Watch.NONE);
         StarRegion outside = new StarRegion(37, 15, 42, 17);
         StarScanResult result = scan(
