@@ -26,7 +26,9 @@ final class LayoutOptions {
             paramLabel = "N",
             converter = SampleCount.class,
             description = "Samples at most, such as 2e8; default: the layout's for a check, 1e6 for a point,"
-                    + " 65,536 for each number of a sweep, 3e4 for each number of a build.")
+                    + " 65,536 for each number of a sweep, 3e4 for each number of a build, 2e5 for each surface onto"
+                    + " which paths are looked for, 1,024 for each position of a star, 65,536 for each angle of a"
+                    + " rejection curve.")
     private Long samples;
 
     @Option(

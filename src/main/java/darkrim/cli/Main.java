@@ -56,8 +56,11 @@ public final class Main {
         line.addSubcommand(new CheckCommand(surroundings));
         line.addSubcommand(new SeenFromCommand(surroundings));
         line.addSubcommand(new PixelViewCommand(surroundings));
+        line.addSubcommand(new PathsCommand(surroundings));
         line.addSubcommand(new FacesCommand(surroundings));
         line.addSubcommand(new DrawCommand(surroundings));
+        line.addSubcommand(new StarScanCommand(surroundings));
+        line.addSubcommand(new RejectionCommand(surroundings));
         line.addSubcommand(new SweepCommand(surroundings));
         line.addSubcommand(new ToleranceCommand(surroundings));
         line.addSubcommand(new AdviseCommand(surroundings));

@@ -88,12 +88,20 @@ final class StudyOutputs<R> {
                         + "; the same command goes on from there."));
     }
 
-    /** Writes all files, then removes the journal; false, said why, if one could not be written: the journal stays then. */
-    boolean write(R result, StudyRecord<?> record, PrintWriter errors) throws IOException {
+    /** Writes all files; false, said why, if one could not be written. */
+    boolean write(R result, PrintWriter errors) {
         for (Output<R> each : outputs) {
             if (!file(each).write(each.content().apply(result), errors)) {
                 return false;
             }
+        }
+        return true;
+    }
+
+    /** Writes all files, then removes the journal; false, said why, if one could not be written: the journal stays then. */
+    boolean write(R result, StudyRecord<?> record, PrintWriter errors) throws IOException {
+        if (!write(result, errors)) {
+            return false;
         }
         if (record instanceof StudyJournal<?> journal) {
             journal.remove();

@@ -66,6 +66,20 @@ class WholeNumber implements ITypeConverter<Long> {
         }
     }
 
+    /** A number of reflections. */
+    static final class Reflections extends WholeNumber {
+        Reflections() {
+            super(1, darkrim.study.path.PathSettings.MOST);
+        }
+    }
+
+    /** A number of lines of a list. */
+    static final class Lines extends WholeNumber {
+        Lines() {
+            super(1, 1000);
+        }
+    }
+
     /** A number of threads. */
     static final class Threads extends WholeNumber {
         Threads() {

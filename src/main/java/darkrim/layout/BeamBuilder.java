@@ -35,7 +35,7 @@ record BeamBuilder(Findings findings) {
         return outline(fields).flatMap(outline -> {
             BeamSpec.PupilSpec pupil = new BeamSpec.PupilSpec(
                     outline, centre(fields, fields.number("distance")), tilt.get(0), tilt.get(1));
-            double lowest = pupil.centre().getZ() - droop(pupil);
+            double lowest = lowest(pupil);
             if (lowest <= 0) {
                 findings.error(
                         "pupil",
@@ -46,6 +46,11 @@ record BeamBuilder(Findings findings) {
             }
             return Optional.of(pupil);
         });
+    }
+
+    /** Height of the lowest point of a pupil above the focal plane, mm. */
+    static double lowest(BeamSpec.PupilSpec pupil) {
+        return pupil.centre().getZ() - droop(pupil);
     }
 
     /**

@@ -28,6 +28,10 @@ final class Kinds {
     static final Kind LEAST_SHARE = number("least_share", Range.above(0, 1));
     static final Kind LIMIT = number("limit", Range.above(0, 1e6));
     static final Kind RADIANCE = number("radiance", Range.above(0, 1e30));
+    static final Kind FLUX = number("flux", Range.above(0, 1e30));
+    static final Kind IRRADIANCE = number("irradiance", Range.above(0, 1e30));
+    static final Kind OFF_AXIS = angle("off_axis", Range.closed(0, 90));
+    static final Kind ANGULAR_DIAMETER = angle("angular_diameter", Range.closed(0.01, 60));
     static final Kind CONFIDENCE = number("confidence", Range.open(0.5, 1));
     static final Kind COMPONENT = number("component", Range.closed(-1e6, 1e6));
     static final Kind KELVIN = number("kelvin", Range.above(0, 5000));

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param finishes finishes by name
  * @param finishRules which surfaces get which finish, in the order of the file; a later rule wins over an earlier one and over the part
  * @param beam the light that comes in
+ * @param sources sources of light beside the beam, in the order of the file
  * @param parts the parts, in the order of the file
  * @param requirements what must hold, in the order of the file
  * @param placementError total placement error a side between opening and detector, mm, for the feasibility line; absent where not stated
@@ -30,6 +31,7 @@ public record Layout(
         Map<String, FinishSpec> finishes,
         List<FinishRule> finishRules,
         BeamSpec beam,
+        List<SourceSpec> sources,
         List<Part> parts,
         List<Requirement> requirements,
         Optional<Double> placementError,
@@ -74,6 +76,7 @@ public record Layout(
         dimensions = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(dimensions));
         finishes = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(finishes));
         finishRules = List.copyOf(finishRules);
+        sources = List.copyOf(sources);
         parts = List.copyOf(parts);
         requirements = List.copyOf(requirements);
     }
@@ -88,6 +91,7 @@ public record Layout(
                 finishes,
                 finishRules,
                 beam,
+                sources,
                 others,
                 requirements,
                 placementError,
@@ -107,6 +111,7 @@ public record Layout(
                 finishes,
                 List.of(),
                 beam,
+                sources,
                 parts,
                 List.of(),
                 placementError,
@@ -140,6 +145,7 @@ public record Layout(
                 finishes,
                 finishRules,
                 beam,
+                sources,
                 parts,
                 others,
                 placementError,

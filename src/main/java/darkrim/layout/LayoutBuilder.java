@@ -54,6 +54,7 @@ final class LayoutBuilder {
         Optional<BeamSpec> beam = file.find("beam")
                 .filter(Value::isWhole)
                 .flatMap(value -> new BeamBuilder(findings).build((Fields) value));
+        List<SourceSpec> sources = new SourceBuilder(findings).sources(file, beam);
         List<Requirement> requirements = new RequirementBuilder(cooldown.isStated(), findings).requirements(file);
         Optional<WarmthSpec> warmth = new WarmthBuilder(cooldown.cooldown().map(Cooldown::worksAt), findings)
                 .build(file);
@@ -69,6 +70,7 @@ final class LayoutBuilder {
                 finishes,
                 rules,
                 beam.orElse(NO_BEAM),
+                sources,
                 parts,
                 requirements,
                 whole(file, "placement_error").map(Fields::number),

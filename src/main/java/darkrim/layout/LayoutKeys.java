@@ -151,6 +151,10 @@ final class LayoutKeys {
                     new Kind.Named(Letters.NAME, CooldownKeys.MATERIAL, 0, 1000),
                     "Materials of your own, by name, beside those of the program."),
             Key.required("beam", BeamKeys.BEAM, "The light that comes in."),
+            Key.optional(
+                    "sources",
+                    new Kind.Named(Letters.NAME, SourceKeys.SOURCE, 0, 1000),
+                    "Sources of light beside the beam, by name: for studies of their own, a check does not look at them."),
             Key.required("parts", new Kind.Named(Letters.NAME, PartKeys.part(), 1, 1000), "The parts, by name."),
             Key.required(
                     "requirements", new Kind.Named(Letters.NAME, REQUIREMENT, 1, 1000), "What must hold, by name."),

@@ -14,12 +14,15 @@ final class LobeLight {
     private final PupilSource pupil;
     private final DirectLight direct;
     private final double reference;
-    private final double[] drawn = new double[2];
+    private final LobeDirection lobeDirection = new LobeDirection();
 
     /** What came by what scatters broadly, and by the lobes, for radiance 1 and in units of the reference irradiance. */
     double broadValue;
 
     double lobeValue;
+
+    /** The part of {@link #lobeValue} that came by the direction of a lobe; the rest by the point of the pupil. */
+    double byDirection;
 
     LobeLight(Scene scene, PupilSource pupil, DirectLight direct) {
         this.pupil = pupil;
@@ -52,6 +55,7 @@ final class LobeLight {
             int plane) {
         broadValue = 0;
         lobeValue = 0;
+        byDirection = 0;
         double out = cosine(-(dx * nx + dy * ny + dz * nz));
         if (sample > 0) {
             double length = length();
@@ -65,36 +69,15 @@ final class LobeLight {
         if (reflection.lobes().isEmpty()) {
             return;
         }
-        double u = random.nextDouble();
-        double v = random.nextDouble();
-        if (!reflection.sampleLobe(out, u, v, drawn)) {
+        if (!lobeDirection.draw(random, reflection, out, dx, dy, dz, nx, ny, nz)) {
             return;
         }
-        // Along the surface: t the way on of the ray that came, b across it.
-        double tx = dx + out * nx;
-        double ty = dy + out * ny;
-        double tz = dz + out * nz;
-        double size = Math.sqrt(tx * tx + ty * ty + tz * tz);
-        if (!(size > 1e-9)) {
-            double sign = Math.copySign(1, nz);
-            double p = -1 / (sign + nz);
-            tx = 1 + sign * nx * nx * p;
-            ty = sign * nx * ny * p;
-            tz = -sign * nx;
-            size = 1;
-        }
-        tx /= size;
-        ty /= size;
-        tz /= size;
-        double up = Math.sqrt(Math.max(0, 1 - drawn[0] * drawn[0] - drawn[1] * drawn[1]));
-        double ix = drawn[0] * tx + drawn[1] * (ny * tz - nz * ty) + up * nx;
-        double iy = drawn[0] * ty + drawn[1] * (nz * tx - nx * tz) + up * ny;
-        double iz = drawn[0] * tz + drawn[1] * (nx * ty - ny * tx) + up * nz;
-        if (!(up > 0) || !direct.along(x, y, z, ix, iy, iz, plane)) {
+        if (!direct.along(x, y, z, lobeDirection.x, lobeDirection.y, lobeDirection.z, plane)) {
             return;
         }
-        double between = -(ix * dx + iy * dy + iz * dz);
-        lobeValue += weighed(reflection, out, cosine(up), between, pupilDensity(x, y, z, nx, ny, nz));
+        double density = pupilDensity(x, y, z, nx, ny, nz);
+        byDirection = weighed(reflection, out, lobeDirection.in, lobeDirection.between, density);
+        lobeValue += byDirection;
     }
 
     /** Pi times the BRDF of the lobes over the sum of both densities. */

@@ -33,6 +33,7 @@ final class PointSampler {
     double ny;
     double nz;
     int plane;
+    int facet = -1;
     int cell = -1;
 
     PointSampler(Scene scene, StartPoints starts, Receiver receiver) {
@@ -121,11 +122,12 @@ final class PointSampler {
         return Math.min(count - 1, Math.max(0, (int) place));
     }
 
-    private void face(int facet) {
-        nx = side * scene.normal(facet, 0);
-        ny = side * scene.normal(facet, 1);
-        nz = side * scene.normal(facet, 2);
-        plane = scene.plane(facet);
+    private void face(int on) {
+        facet = on;
+        nx = side * scene.normal(on, 0);
+        ny = side * scene.normal(on, 1);
+        nz = side * scene.normal(on, 2);
+        plane = scene.plane(on);
     }
 
     private void place(Vector3D position) {

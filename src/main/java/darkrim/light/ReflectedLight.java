@@ -32,9 +32,9 @@ final class ReflectedLight {
     private final DirectLight direct;
     private final Directions directions = new Directions();
     private final Ray ray = new Ray();
-    private final double[] inPupil = new double[2];
     private final double[] placed = new double[3];
     private final LobeLight lobes;
+    private final ImageLight image;
     private final double perReference;
 
     /** The surface that the gathered ray met, or -1, and what came by what scatters broadly, by its lobes and by its mirror part. */
@@ -59,6 +59,7 @@ final class ReflectedLight {
         this.lit = lit;
         this.direct = new DirectLight(scene, tree, pupil);
         this.lobes = new LobeLight(scene, pupil, direct);
+        this.image = new ImageLight(scene, tree, pupil, starts, lit);
         this.perReference = 1 / scene.referenceIrradiance();
     }
 
@@ -67,7 +68,7 @@ final class ReflectedLight {
         gather(random, point);
         imageVia = -1;
         imageValue = 0;
-        if (reflectors.imageCount() > 0) {
+        if (reflectors.images().count() > 0) {
             sampleImage(random, point);
         }
         return diffuseValue + lobeValue + followedValue + imageValue;
@@ -117,7 +118,7 @@ final class ReflectedLight {
                 lobeValue = lobes.lobeValue;
             }
         }
-        if (reflection.hasMirror() && !byImage(plane, pupil.height(x, y, z))) {
+        if (reflection.hasMirror() && !image.finds(reflectors.images(), plane, pupil.height(x, y, z))) {
             if (direct.along(x, y, z, dx + 2 * back * nx, dy + 2 * back * ny, dz + 2 * back * nz, plane)) {
                 followedValue = reflection.mirror(back) * Math.PI * perReference;
             }
@@ -125,74 +126,22 @@ final class ReflectedLight {
     }
 
     private void sampleImage(UniformRandomProvider random, PointSampler point) {
-        int pick = reflectors.imageCount() == 1 ? 0 : (int) (random.nextDouble() * reflectors.imageCount());
-        pupil.outline.place(random.nextDouble(), random.nextDouble(), inPupil);
-        double qx = pupil.cx + inPupil[0] * pupil.ux + inPupil[1] * pupil.vx;
-        double qy = pupil.cy + inPupil[0] * pupil.uy + inPupil[1] * pupil.vy;
-        double qz = pupil.cz + inPupil[0] * pupil.uz + inPupil[1] * pupil.vz;
-        double mx = reflectors.plane(pick, 0);
-        double my = reflectors.plane(pick, 1);
-        double mz = reflectors.plane(pick, 2);
-        double offset = reflectors.plane(pick, 3);
-        double behind = mx * qx + my * qy + mz * qz - offset;
-        double before = mx * point.x + my * point.y + mz * point.z - offset;
-        if (!(behind * before > 0)) {
-            return;
-        }
-        double dx = qx - 2 * behind * mx - point.x;
-        double dy = qy - 2 * behind * my - point.y;
-        double dz = qz - 2 * behind * mz - point.z;
-        double facing = point.nx * dx + point.ny * dy + point.nz * dz;
-        if (!(facing > 0)) {
-            return;
-        }
-        ray.set(point.x, point.y, point.z, dx, dy, dz, 1, point.plane);
-        int facet = tree.nearest(ray);
-        if (facet < 0 || scene.plane(facet) != reflectors.planeNumber(pick)) {
-            return;
-        }
-        int met = scene.surfaceMet(facet, dx, dy, dz);
-        if (met == Scene.INSIDE
-                || !lit[met]
-                || !scene.surfaces().get(met).finish().reflection().hasMirror()) {
-            return;
-        }
-        placeHit(facet, !scene.surfaces().get(met).back());
-        double x = placed[0];
-        double y = placed[1];
-        double z = placed[2];
-        double ex = qx - x;
-        double ey = qy - y;
-        double ez = qz - z;
-        // The reflected leg meets the pupil's front at the same angle as the straight line meets the image's.
-        double leaving = -(pupil.nx * ex + pupil.ny * ey + pupil.nz * ez);
-        if (!(leaving > 0) || !pupil.passes(x, y, z, ex, ey, ez)) {
-            return;
-        }
-        if (!byImage(scene.plane(facet), leaving)) {
-            return;
-        }
-        double leg = Math.sqrt(ex * ex + ey * ey + ez * ez);
-        ray.set(x, y, z, ex, ey, ez, 1, scene.plane(facet));
-        if (tree.blocked(ray)) {
-            return;
-        }
-        double squared = dx * dx + dy * dy + dz * dz;
-        double length = Math.sqrt(squared);
-        double cosines = facing / length * leaving / leg;
-        double incidence = Math.min(1, Math.abs(mx * dx + my * dy + mz * dz) / length);
-        imageVia = met;
-        imageValue = reflectors.imageCount()
-                * scene.surfaces().get(met).finish().reflection().mirror(incidence)
-                * pupil.area
-                * cosines
-                / squared
-                * perReference;
-    }
-
-    /** Which of the two ways finds the light by a point of a mirror depends on the point only, so together they count it once. */
-    private boolean byImage(int plane, double height) {
-        return reflectors.byImage(plane) && height > 0 && !pupil.fillsTheSky(height);
+        ImagePlanes planes = reflectors.images();
+        int pick = planes.count() == 1 ? 0 : (int) (random.nextDouble() * planes.count());
+        image.sample(
+                random,
+                planes,
+                pick,
+                planes.count(),
+                point.x,
+                point.y,
+                point.z,
+                point.nx,
+                point.ny,
+                point.nz,
+                point.plane);
+        imageVia = image.via;
+        imageValue = image.value;
     }
 
     /** Places the point that the ray met, from the corners of the facet: its error does not grow with the ray's length. */

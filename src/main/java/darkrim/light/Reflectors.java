@@ -1,22 +1,17 @@
 package darkrim.light;
 
 import darkrim.scene.Scene;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
  * What can send once-reflected light to a receiver: {@link Senders} that are {@link Facing} it. Among them the planes of flat mirrors, whose
  * image of the pupil is sampled unless there are many. Immutable.
  */
 final class Reflectors {
-    /** Above this number of planes a sample that picks one image at random is worse than a gathered ray. */
-    private static final int MOST_IMAGES = 64;
-
-    private final double[] planes;
-    private final int[] planeNumbers;
+    private final ImagePlanes images;
     private final double largest;
 
     /**
@@ -27,26 +22,19 @@ final class Reflectors {
     Reflectors(Scene scene, Senders senders, Receiver receiver, double lift) {
         Facing facing = new Facing(scene, receiver, lift);
         Mirrors mirrors = new Mirrors(scene, senders, facing);
-        planeNumbers = mirrors.areMany() ? new int[0] : mirrors.planeNumbers();
-        planes = new double[4 * planeNumbers.length];
+        images = new ImagePlanes(scene, mirrors.facetOf);
         double image = 0;
-        for (int i = 0; i < planeNumbers.length; i++) {
-            image = Math.max(image, mirrors.largestOf.get(planeNumbers[i]));
-            int facet = mirrors.facetOf.get(planeNumbers[i]);
-            Vector3D normal = scene.normal(facet);
-            planes[4 * i] = normal.getX();
-            planes[4 * i + 1] = normal.getY();
-            planes[4 * i + 2] = normal.getZ();
-            planes[4 * i + 3] = normal.dot(scene.corner(facet, 0));
+        for (int i = 0; i < images.count(); i++) {
+            image = Math.max(image, mirrors.largestOf.get(images.number(i)));
         }
-        double followed = planeNumbers.length == 0 ? mirrors.strongest : mirrors.strongestNearPupil;
-        largest = (largestScattered(scene, senders, facing) + Math.PI * followed + planeNumbers.length * image)
+        double followed = images.count() == 0 ? mirrors.strongest : mirrors.strongestNearPupil;
+        largest = (largestScattered(scene, senders, facing) + Math.PI * followed + images.count() * image)
                 / scene.referenceIrradiance();
     }
 
-    /** The mirrors that face a receiver, by plane. Of more than {@link #MOST_IMAGES} planes only the strongest mirror matters. */
+    /** The mirrors that face a receiver, by plane. Of more than {@link ImagePlanes#MOST} planes only the strongest mirror matters. */
     private static final class Mirrors {
-        private final Map<Integer, Integer> facetOf = new TreeMap<>();
+        private final SortedMap<Integer, Integer> facetOf = new TreeMap<>();
         private final Map<Integer, Double> largestOf = new HashMap<>();
         private double strongest;
         private double strongestNearPupil;
@@ -66,11 +54,7 @@ final class Reflectors {
         }
 
         boolean areMany() {
-            return facetOf.size() > MOST_IMAGES;
-        }
-
-        int[] planeNumbers() {
-            return facetOf.keySet().stream().mapToInt(Integer::intValue).toArray();
+            return facetOf.size() > ImagePlanes.MOST;
         }
     }
 
@@ -94,23 +78,8 @@ final class Reflectors {
         return largest;
     }
 
-    /** Number of planes whose image is sampled. */
-    int imageCount() {
-        return planeNumbers.length;
-    }
-
-    /** The scene's number of the i-th plane. */
-    int planeNumber(int i) {
-        return planeNumbers[i];
-    }
-
-    /** Component k of the i-th plane: unit normal (0 to 2) and offset (3). */
-    double plane(int i, int k) {
-        return planes[4 * i + k];
-    }
-
-    /** Whether light by mirrors in a plane is found through its image, at points where the pupil does not fill the sky. */
-    boolean byImage(int planeNumber) {
-        return Arrays.binarySearch(planeNumbers, planeNumber) >= 0;
+    /** The planes whose image is sampled, at points where the pupil does not fill the sky. */
+    ImagePlanes images() {
+        return images;
     }
 }

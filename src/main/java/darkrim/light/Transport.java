@@ -240,7 +240,8 @@ public final class Transport {
         return senders;
     }
 
-    private static boolean[] allLit(Scene scene) {
+    /** By surface number: nothing is known to be dark. */
+    static boolean[] allLit(Scene scene) {
         boolean[] lit = new boolean[scene.surfaces().size()];
         Arrays.fill(lit, true);
         return lit;

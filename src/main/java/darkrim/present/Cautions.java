@@ -4,12 +4,15 @@ import java.util.List;
 
 /** What a result does not cover. Stands in every result; docs/cautions.md says more of each. */
 public final class Cautions {
-    /** Effects that the program does not model. */
+    /** What a check leaves out, and light paths show. */
+    static final String REFLECTED_AGAIN = "light after more than one reflection";
+
+    /** Effects that a check does not model. */
     public static final List<String> NOT_MODELLED = List.of(
             "diffraction",
             "polarisation",
             "dependence on wavelength within the band",
-            "light after more than one reflection",
+            REFLECTED_AGAIN,
             "finishes that turn with the surface, such as brushed faces",
             "what passes through transparent bodies",
             "thermal contraction of parts where the layout states no cool-down",

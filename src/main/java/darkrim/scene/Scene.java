@@ -167,6 +167,18 @@ public final class Scene {
         return planeCount;
     }
 
+    /** Distance of the farthest corner of a facet from the origin, mm; 0 without facets. */
+    public double reach() {
+        double most = 0;
+        for (int at = 0; at < corners.length; at += 3) {
+            double x = corners[at];
+            double y = corners[at + 1];
+            double z = corners[at + 2];
+            most = Math.max(most, x * x + y * y + z * z);
+        }
+        return Math.sqrt(most);
+    }
+
     /** No coordinate of a facet, the pupil or the origin is larger than this in size, mm. */
     public double bound() {
         return bound;

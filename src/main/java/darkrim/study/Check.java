@@ -68,9 +68,11 @@ public final class Check {
     }
 
     /**
-     * Reads a layout of which the parts at least can be looked at; what is wrong with it is added to the findings.
+     * Reads a layout of which the parts at least can be looked at, in the shape that its file gives it.
      *
-     * @throws UnusableInput with everything that is wrong with it, where a part is missing
+     * @param file the file
+     * @param findings what is wrong with it is added
+     * @throws UnusableInput with everything that is wrong with the file, where a part is missing
      */
     public static Layout readable(Path file, Findings findings) throws UnusableInput {
         LayoutReading reading = LayoutReader.read(file);

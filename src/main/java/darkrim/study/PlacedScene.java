@@ -15,6 +15,7 @@ import darkrim.study.contact.PartContacts;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Demand;
 import darkrim.verdict.Watch;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 
@@ -31,6 +32,18 @@ public record PlacedScene(Layout layout, Assembly assembly, Scene scene, FacetTr
     /** Copies the list. */
     public PlacedScene {
         demands = List.copyOf(demands);
+    }
+
+    /**
+     * Places the parts of a layout file.
+     *
+     * @param file the file
+     * @param findings what is found wrong with it is added
+     * @param watch hears how far it is
+     * @throws UnusableInput with everything that is wrong with the file
+     */
+    public static PlacedScene of(Path file, Findings findings, Watch watch) throws UnusableInput {
+        return of(Check.readable(file, findings), findings, watch);
     }
 
     /**

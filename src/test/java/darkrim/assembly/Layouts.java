@@ -60,6 +60,7 @@ final class Layouts {
                 finishes,
                 rules,
                 BEAM,
+                List.of(),
                 parts,
                 requirements,
                 Optional.of(0.1),

@@ -234,6 +234,7 @@ class TextReportTest {
                 layout.finishes(),
                 layout.finishRules(),
                 layout.beam(),
+                layout.sources(),
                 layout.parts(),
                 layout.requirements(),
                 layout.placementError(),

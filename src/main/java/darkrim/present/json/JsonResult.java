@@ -3,7 +3,10 @@ package darkrim.present.json;
 import darkrim.study.CheckResult;
 import darkrim.study.advice.Advice;
 import darkrim.study.comparison.Comparison;
+import darkrim.study.path.PathResult;
 import darkrim.study.pixel.PixelView;
+import darkrim.study.rejection.RejectionResult;
+import darkrim.study.star.StarScanResult;
 import darkrim.study.sweep.SweepResult;
 import darkrim.study.tolerance.ToleranceResult;
 import tools.jackson.databind.MapperFeature;
@@ -85,5 +88,38 @@ public final class JsonResult {
      */
     public static String of(Comparison comparison, String version) {
         return MAPPER.writeValueAsString(ComparisonDocument.of(comparison, version)) + "\n";
+    }
+
+    /**
+     * A star scan, as docs/sources.md describes it.
+     *
+     * @param result the scan
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(StarScanResult result, String version) {
+        return MAPPER.writeValueAsString(StarScanDocument.of(result, version)) + "\n";
+    }
+
+    /**
+     * A rejection curve, as docs/sources.md describes it.
+     *
+     * @param result the curve
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(RejectionResult result, String version) {
+        return MAPPER.writeValueAsString(RejectionDocument.of(result, version)) + "\n";
+    }
+
+    /**
+     * Light paths, as docs/paths.schema.json describes them.
+     *
+     * @param result the paths
+     * @param version version of the program
+     * @return JSON, ended by a line feed
+     */
+    public static String of(PathResult result, String version) {
+        return MAPPER.writeValueAsString(PathDocument.of(result, version)) + "\n";
     }
 }

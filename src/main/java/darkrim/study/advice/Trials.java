@@ -116,6 +116,7 @@ final class Trials {
                 finishes,
                 layout.finishRules(),
                 layout.beam(),
+                layout.sources(),
                 layout.parts(),
                 asked,
                 layout.placementError(),

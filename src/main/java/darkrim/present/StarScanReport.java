@@ -1,0 +1,197 @@
+package darkrim.present;
+
+import darkrim.light.Estimate;
+import darkrim.light.Reflector;
+import darkrim.scene.Surface;
+import darkrim.study.star.AvoidanceZone;
+import darkrim.study.star.NamedStar;
+import darkrim.study.star.StarPosition;
+import darkrim.study.star.StarScanResult;
+import darkrim.study.star.StarScanSettings;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * A star scan as plain text.
+ *
+ * @param version version of the program
+ */
+public record StarScanReport(String version) {
+    private static final int PATHS = 5;
+    private static final int AREAS = 12;
+
+    /** The report, lines ended by a line feed. */
+    public String of(StarScanResult result) {
+        Page page = new Page();
+        page.paragraph(LayoutWords.title(result.layout()));
+        page.paragraph(sentence(result));
+        page.space();
+        page.line("file       " + LayoutWords.file(result.layout()));
+        page.line("program    Darkrim " + version + ", seed " + result.seed());
+        page.line("looked at  " + Figures.counted(result.positions(), "position") + ", "
+                + Figures.count(
+                        (long) result.settings().across() * result.settings().across())
+                + " samples or more each, cells down to "
+                + Figures.length(result.cells().stream()
+                        .mapToDouble(cell -> cell.width())
+                        .min()
+                        .orElse(0))
+                + " mm");
+        page.line("region     x " + Figures.limit(result.region().fromX()) + " to "
+                + Figures.limit(result.region().toX()) + " mm, y "
+                + Figures.limit(result.region().fromY()) + " to "
+                + Figures.limit(result.region().toY()) + " mm");
+        brightest(page, result);
+        zone(page, result.zone());
+        named(page, result);
+        notes(page, result);
+        return page.text();
+    }
+
+    private static String sentence(StarScanResult result) {
+        String level = Figures.limit(result.settings().level());
+        String stopped = result.stopped() ? "The scan was stopped before its end. " : "";
+        if (result.zone().areas().isEmpty()) {
+            return stopped + "No star in the region sends more than " + level
+                    + " of its flux to the receivers after one reflection, at the stated confidence for each position.";
+        }
+        return stopped + "Stars within " + Figures.three(result.zone().area())
+                + " mm2 of the region send, or may send, more" + " than " + level
+                + " of their flux to the receivers after one reflection.";
+    }
+
+    private static void brightest(Page page, StarScanResult result) {
+        page.heading("The brightest position");
+        Optional<StarPosition> found = result.brightest().filter(position -> position.share() > 0);
+        if (found.isEmpty()) {
+            page.paragraph("No once-reflected light was found.");
+            return;
+        }
+        StarPosition at = found.get();
+        page.paragraph("A star at x " + Figures.length(at.x()) + " mm, y " + Figures.length(at.y()) + " mm sends "
+                + share(at.tally().total()) + " of its flux to the receivers after one reflection.");
+        page.space();
+        Table onto = new Table().names("onto").numbers("share of the flux").numbers("straight, its image");
+        IntStream.range(0, result.receivers().size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        i -> -at.tally().once().get(i).mean()))
+                .limit(PATHS)
+                .forEach(i -> onto.row(
+                        Printable.of(result.receivers().get(i).name()),
+                        share(at.tally().once().get(i)),
+                        Figures.three(at.tally().direct().get(i).mean())));
+        page.block(onto.text());
+        page.space();
+        Table by = new Table().names("thrown by").words("part").numbers("share of the flux");
+        at.tally().by().entrySet().stream()
+                .sorted(Comparator.comparingDouble((Map.Entry<Reflector, Estimate> each) ->
+                        -each.getValue().mean()))
+                .limit(PATHS)
+                .forEach(each -> by.row(
+                        Printable.of(result.scene()
+                                .surfaces()
+                                .get(each.getKey().surface())
+                                .name()),
+                        each.getKey().part().word(),
+                        share(each.getValue())));
+        page.block(by.text());
+    }
+
+    private static void zone(Page page, AvoidanceZone zone) {
+        if (zone.areas().isEmpty()) {
+            return;
+        }
+        page.heading("Where no star of this brightness must stand");
+        Table table = new Table()
+                .numbers("piece")
+                .numbers("x from, mm")
+                .numbers("to")
+                .numbers("y from, mm")
+                .numbers("to");
+        for (int i = 0; i < Math.min(AREAS, zone.areas().size()); i++) {
+            var outline = zone.areas().get(i).outline();
+            table.row(
+                    String.valueOf(i + 1),
+                    Figures.length(
+                            outline.stream().mapToDouble(c -> c.getX()).min().orElse(0)),
+                    Figures.length(
+                            outline.stream().mapToDouble(c -> c.getX()).max().orElse(0)),
+                    Figures.length(
+                            outline.stream().mapToDouble(c -> c.getY()).min().orElse(0)),
+                    Figures.length(
+                            outline.stream().mapToDouble(c -> c.getY()).max().orElse(0)));
+        }
+        page.block(table.text());
+        if (zone.areas().size() > AREAS) {
+            page.line((zone.areas().size() - AREAS) + " further pieces; --json holds all corners");
+        }
+    }
+
+    private static void named(Page page, StarScanResult result) {
+        if (result.named().isEmpty()) {
+            return;
+        }
+        page.heading("Stars of the layout");
+        Table table = new Table()
+                .names("star")
+                .numbers("x, mm")
+                .numbers("y, mm")
+                .numbers("share after one reflection")
+                .numbers("W")
+                .numbers("W/m2");
+        double square = result.receivers().stream().mapToDouble(Surface::area).sum() * 1e-6;
+        for (NamedStar each : result.named()) {
+            Estimate share = each.tally().total();
+            Optional<Double> flux = each.star().flux();
+            table.row(
+                    Printable.of(each.star().name()),
+                    Figures.length(each.star().focus().getX()),
+                    Figures.length(each.star().focus().getY()),
+                    share.mean() > 0
+                            ? share(share)
+                            : "< " + Figures.atMost(result.bound().upper(each.tally())),
+                    flux.map(watts -> Figures.three(watts * share.mean())).orElse("-"),
+                    flux.map(watts -> Figures.three(watts * share.mean() / square))
+                            .orElse("-"));
+        }
+        page.block(table.text());
+    }
+
+    private static void notes(Page page, StarScanResult result) {
+        page.heading("How sure this is");
+        List<String> notes = List.of(
+                "Every piece of every surface that could throw light has a position at which a star was aimed at it; elsewhere"
+                        + " the map was made finer where it changes. Where no light of a star can reach such a surface, a share"
+                        + " of 0 is proved.",
+                "The zone is made of upper bounds: a cell belongs to it if, at a confidence of "
+                        + Figures.confidence(result.bound().confidence())
+                        + " for each position, its share may exceed the level; each cell is widened by half its side. This is"
+                        + " sampled, not proved.");
+        notes.forEach(page::paragraph);
+        if (!result.refined()) {
+            page.paragraph("CAUTION: the map was not made as fine as asked everywhere, since "
+                    + Figures.count(result.settings().mostPositions())
+                    + " positions were not enough; coarse cells count in full. --within looks at less, --most-positions"
+                    + " allows more.");
+        }
+        long most = (long) result.settings().across() * result.settings().across() * StarScanSettings.MOST_TIMES;
+        long needed = result.bound().needed(result.settings().level());
+        if (needed > most) {
+            page.paragraph("CAUTION: the level is so low that about " + Figures.count(needed)
+                    + " samples at a position were needed to say that it is kept, and there were " + Figures.count(most)
+                    + " at most: all that a star could light counts as above the level. --samples "
+                    + Figures.count(needed / StarScanSettings.MOST_TIMES + 1).replace(",", "") + " would do.");
+        }
+        page.paragraph(
+                "Light after more than one reflection, diffraction and what the optics in front of the pupil scatter"
+                        + " are not in it.");
+    }
+
+    private static String share(Estimate estimate) {
+        return Figures.withError(estimate.mean(), estimate.standardError());
+    }
+}

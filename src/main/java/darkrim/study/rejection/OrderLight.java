@@ -1,0 +1,27 @@
+package darkrim.study.rejection;
+
+/**
+ * Light on the receivers after some number of reflections, over the irradiance of the body.
+ *
+ * @param order number of reflections, 0 for direct light
+ * @param evidence how it is known
+ * @param value the share; 0 where none was found
+ * @param error its standard error
+ * @param atMost it is no larger, at the stated confidence
+ */
+public record OrderLight(int order, Evidence evidence, double value, double error, double atMost) {
+    /** How a share is known. */
+    public enum Evidence {
+        /** It is 0, by geometry. */
+        PROVED,
+        /** It was sampled and some was found. */
+        SAMPLED,
+        /** It was sampled and none was found: it lies below the bound. */
+        NONE_FOUND
+    }
+
+    /** A proved zero. */
+    static OrderLight proved(int order) {
+        return new OrderLight(order, Evidence.PROVED, 0, 0, 0);
+    }
+}

@@ -1,0 +1,33 @@
+package darkrim.study.rejection;
+
+import java.util.List;
+
+/**
+ * A direction of the body and what arrives from it.
+ *
+ * @param azimuth direction about z, degrees
+ * @param offAxis angle from +z, degrees
+ * @param orders light by the number of reflections, from 0
+ */
+public record RejectionPoint(double azimuth, double offAxis, List<OrderLight> orders) {
+    /** Copies the list. */
+    public RejectionPoint {
+        orders = List.copyOf(orders);
+    }
+
+    /** All light that was followed together, over the irradiance of the body. */
+    public double total() {
+        return orders.stream().mapToDouble(OrderLight::value).sum();
+    }
+
+    /** Standard error of the total; orders are taken to be independent. */
+    public double error() {
+        return Math.sqrt(
+                orders.stream().mapToDouble(each -> each.error() * each.error()).sum());
+    }
+
+    /** The sum of the bounds. */
+    public double atMost() {
+        return orders.stream().mapToDouble(OrderLight::atMost).sum();
+    }
+}

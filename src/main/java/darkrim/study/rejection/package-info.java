@@ -1,0 +1,2 @@
+/** How well a baffle keeps the light of a body beside the field off the detectors. */
+package darkrim.study.rejection;

@@ -1,0 +1,365 @@
+package darkrim.study.star;
+
+import darkrim.assembly.Selection;
+import darkrim.diagnostic.Finding;
+import darkrim.diagnostic.Findings;
+import darkrim.layout.Layout;
+import darkrim.layout.SamplingSpec;
+import darkrim.layout.SourceSpec;
+import darkrim.light.StarLight;
+import darkrim.light.StarReach;
+import darkrim.light.StarTally;
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.study.Effort;
+import darkrim.study.PlacedScene;
+import darkrim.study.UnusableStudy;
+import darkrim.study.star.StarGrid.Square;
+import darkrim.verdict.Watch;
+import darkrim.verdict.Workers;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/**
+ * Maps the once-reflected light of a star over its position.
+ *
+ * <p>Three things see to it that no pattern is missed between positions. Squares that no light of a star can use are proved so by {@link StarReach}.
+ * Every piece of every facet that could throw light has a position at which a star is aimed at it, all along its band where the band is so narrow that the
+ * middles of squares could lie beside it. And squares are split where they differ from
+ * their neighbours, or positions in one from each other, by more than their errors.
+ */
+public final class StarScan {
+    /** Positions worked out between two looks whether to stop. */
+    private static final int CHUNK = 128;
+    /** Pieces of facets that are aimed at are no larger than this share of the region. */
+    private static final double PIECE = 1.0 / 32;
+    /** Differences in standard errors that count as a change. */
+    private static final double ERRORS = 3;
+    /** Relative differences that count as a change. */
+    private static final double CONTRAST = 0.4;
+    /** Changes of less than this share of the level matter to nobody. */
+    private static final double FAINT = 0.1;
+    /** How often positions near the level get as many samples again. */
+    private static final int SHARPENED = Integer.numberOfTrailingZeros(StarScanSettings.MOST_TIMES);
+
+    private final StarLight light;
+    private final StarReach reach;
+    private final StarScanSettings settings;
+    private final double confidence;
+    private final Workers workers;
+    private final Watch watch;
+    private final StarGrid grid;
+    private final StarRegion region;
+    /** Where stars were aimed. */
+    private final Set<Spot> aimed = new HashSet<>();
+
+    private int looked;
+    private double largest;
+    private boolean refined = true;
+
+    private StarScan(
+            StarLight light,
+            StarReach reach,
+            StarScanSettings settings,
+            double confidence,
+            StarRegion region,
+            Workers workers,
+            Watch watch) {
+        this.light = light;
+        this.reach = reach;
+        this.settings = settings;
+        this.confidence = confidence;
+        this.region = region;
+        this.grid = new StarGrid(region, settings.finest());
+        this.workers = workers;
+        this.watch = watch;
+    }
+
+    /**
+     * Scans.
+     *
+     * @param placed the layout with its parts in place
+     * @param settings what to look at
+     * @param effort how hard to work; its number of samples is not used
+     * @param warnings what is known to deserve attention
+     * @param watch hears how far it is, and may stop it
+     * @throws UnusableStudy if the scan makes no sense for the layout
+     */
+    public static StarScanResult of(
+            PlacedScene placed, StarScanSettings settings, Effort effort, Findings warnings, Watch watch)
+            throws UnusableStudy {
+        Layout layout = placed.layout();
+        Scene scene = placed.scene();
+        SamplingSpec asked = effort.over(layout.sampling());
+        List<Surface> receivers = receivers(scene, settings.onto());
+        double lowest = layout.beam().pupil().centre().getZ();
+        if (!(settings.focusHeight() < lowest)) {
+            throw new UnusableStudy("the light would come together " + settings.focusHeight()
+                    + " mm above the focal plane, expected a focus below the pupil at " + lowest + " mm");
+        }
+        StarRegion region = settings.within()
+                .orElseGet(() -> StarRegion.around(scene, receivers, layout.beam(), settings.focusHeight()));
+        StarLight light = new StarLight(scene, placed.tree(), receivers, asked.seed());
+        StarReach reach = new StarReach(scene, placed.tree(), receivers, settings.focusHeight());
+        try (Workers workers = new Workers(effort.threads())) {
+            StarScan scan = new StarScan(light, reach, settings, asked.confidence(), region, workers, watch);
+            scan.run();
+            List<NamedStar> named = scan.named(layout);
+            StarBound bound = new StarBound(asked.confidence(), scan.largest);
+            List<StarCell> cells = scan.cells();
+            List<Finding> found = new ArrayList<>(warnings.sorted());
+            return new StarScanResult(
+                    layout,
+                    scene,
+                    settings,
+                    asked.seed(),
+                    receivers,
+                    region,
+                    cells,
+                    bound,
+                    AvoidanceZone.of(cells, settings.level(), bound, region),
+                    named,
+                    scan.refined,
+                    watch.stop(),
+                    found);
+        }
+    }
+
+    private static List<Surface> receivers(Scene scene, String pattern) throws UnusableStudy {
+        Selection selection;
+        try {
+            selection = Selection.of(pattern);
+        } catch (IllegalArgumentException unreadable) {
+            throw new UnusableStudy("--onto '" + pattern + "': " + unreadable.getMessage());
+        }
+        List<Surface> receivers = scene.surfaces().stream()
+                .filter(surface -> selection.selects(surface.name()))
+                .toList();
+        if (receivers.isEmpty()) {
+            throw new UnusableStudy(
+                    "--onto '" + pattern + "' selects no surface, expected a pattern such as '**/active'");
+        }
+        return receivers;
+    }
+
+    private void run() {
+        for (Square square : grid.squares()) {
+            prove(square);
+        }
+        double piece = PIECE * Math.max(region.width(), region.height());
+        for (StarReach.Side side : reach.sides()) {
+            aim(side, piece);
+        }
+        if (look("stars on a coarse grid and at every edge")) {
+            aimAlongNarrowBands(piece);
+        }
+        String step = "stars along narrow bands";
+        while (look(step) && split()) {
+            step = "stars where light changes";
+        }
+        for (int time = 0; time < SHARPENED && !watch.stop(); time++) {
+            sharpen(time);
+        }
+    }
+
+    /** Has a star aimed at each piece of a side, no two of them within one of the finest squares. */
+    private void aim(StarReach.Side side, double piece) {
+        for (Vector2D seed : reach.seeds(side, piece)) {
+            grid.at(seed.getX(), seed.getY()).ifPresent(square -> {
+                if (aimed.add(new Spot(seed, settings.finest()))) {
+                    square.due.add(new double[] {seed.getX(), seed.getY()});
+                }
+            });
+        }
+    }
+
+    /**
+     * Where the middles of squares could lie beside the band of a side, pieces of it that are as small as the finest squares are aimed at, if one of its
+     * larger pieces throws light.
+     */
+    private void aimAlongNarrowBands(double piece) {
+        Set<Spot> bright = new HashSet<>();
+        for (Square square : grid.squares()) {
+            for (StarPosition each : square.positions) {
+                if (each.share() > FAINT * settings.level()) {
+                    bright.add(new Spot(Vector2D.of(each.x(), each.y()), settings.finest()));
+                }
+            }
+        }
+        long due = 0;
+        for (StarReach.Side side : reach.sides()) {
+            boolean throwsLight = reach.narrowest(side) < 2 * settings.finest()
+                    && reach.seeds(side, piece).stream()
+                            .anyMatch(seed -> bright.contains(new Spot(seed, settings.finest())));
+            if (throwsLight && looked + due < settings.mostPositions()) {
+                int before = aimed.size();
+                aim(side, settings.finest());
+                due += aimed.size() - before;
+            } else if (throwsLight) {
+                refined = false;
+            }
+        }
+    }
+
+    /** One of the finest squares. */
+    private record Spot(long column, long row) {
+        Spot(Vector2D at, double width) {
+            this((long) Math.floor(at.getX() / width), (long) Math.floor(at.getY() / width));
+        }
+    }
+
+    private void prove(Square square) {
+        double half = 0.5 * grid.width(square);
+        double x = grid.x(square);
+        double y = grid.y(square);
+        square.proved = !reach.mayLight(x - half, y - half, x + half, y + half);
+        if (!square.proved) {
+            square.due.add(new double[] {x, y});
+        }
+    }
+
+    private record Task(Square square, double x, double y) {}
+
+    /** Looks at all positions that are due; false if the work was stopped. */
+    private boolean look(String step) {
+        List<Task> tasks = new ArrayList<>();
+        for (Square square : grid.squares()) {
+            square.due.forEach(at -> tasks.add(new Task(square, at[0], at[1])));
+            square.due.clear();
+        }
+        for (int from = 0; from < tasks.size(); from += CHUNK) {
+            if (watch.stop()) {
+                return false;
+            }
+            watch.progress(step, from, tasks.size());
+            List<Task> chunk = tasks.subList(from, Math.min(tasks.size(), from + CHUNK));
+            List<StarTally> found = workers.all(chunk.stream()
+                    .map(task -> (Callable<StarTally>) () -> tally(task.x, task.y, settings.focusHeight(), 0)));
+            for (int i = 0; i < chunk.size(); i++) {
+                Task task = chunk.get(i);
+                task.square.positions.add(new StarPosition(task.x, task.y, found.get(i)));
+                largest = Math.max(largest, found.get(i).largest());
+            }
+            looked += chunk.size();
+        }
+        return !watch.stop();
+    }
+
+    private StarTally tally(double x, double y, double z, long batch) {
+        return light.batch(Vector3D.of(x, y, z), batch, settings.across());
+    }
+
+    /** Splits squares in which, or beside which, the light changes; false if there are none. */
+    private boolean split() {
+        List<Square> changing = grid.squares().stream()
+                .filter(square -> grid.canBeSplit(square) && !square.proved && changes(square))
+                .sorted(Comparator.comparingDouble(square -> -brightest(square)))
+                .toList();
+        int room = (settings.mostPositions() - looked) / 4;
+        if (changing.size() > room) {
+            refined = false;
+            changing = changing.subList(0, Math.max(0, room));
+        }
+        changing.forEach(square -> grid.split(square).forEach(this::prove));
+        return !changing.isEmpty();
+    }
+
+    private boolean changes(Square square) {
+        List<StarPosition> near = new ArrayList<>(square.positions);
+        for (Square neighbour : grid.neighbours(square)) {
+            if (neighbour.proved) {
+                near.add(new StarPosition(0, 0, StarTally.none(0)));
+            } else {
+                near.addAll(neighbour.positions);
+            }
+        }
+        for (StarPosition one : square.positions) {
+            for (StarPosition two : near) {
+                if (differ(one, two)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean differ(StarPosition one, StarPosition two) {
+        double most = Math.max(one.share(), two.share());
+        double apart = Math.abs(one.share() - two.share());
+        double error = Math.hypot(errorOf(one), errorOf(two));
+        boolean across = (one.share() > settings.level()) != (two.share() > settings.level());
+        return most > FAINT * settings.level() && apart > ERRORS * error && (across || apart > CONTRAST * most);
+    }
+
+    private static double errorOf(StarPosition position) {
+        return position.tally().samples() == 0 ? 0 : position.error();
+    }
+
+    private static double brightest(Square square) {
+        return square.positions.stream().mapToDouble(StarPosition::share).max().orElse(0);
+    }
+
+    /** Doubles the samples of positions of which it is not clear on which side of the level they are. */
+    private void sharpen(int time) {
+        StarBound bound = new StarBound(confidence, largest);
+        List<Square> unclear = grid.squares().stream()
+                .filter(square -> square.positions.stream().anyMatch(each -> isUnclear(each, bound)))
+                .toList();
+        long first = 1L << time;
+        for (int from = 0; from < unclear.size() && !watch.stop(); from += CHUNK) {
+            watch.progress("stars near the level, more samples", from, unclear.size());
+            List<Square> chunk = unclear.subList(from, Math.min(unclear.size(), from + CHUNK));
+            List<List<StarPosition>> found = workers.all(chunk.stream()
+                    .map(square -> (Callable<List<StarPosition>>) () -> square.positions.stream()
+                            .map(each -> isUnclear(each, bound) ? more(each, first) : each)
+                            .toList()));
+            for (int i = 0; i < chunk.size(); i++) {
+                chunk.get(i).positions.clear();
+                chunk.get(i).positions.addAll(found.get(i));
+                for (StarPosition position : found.get(i)) {
+                    largest = Math.max(largest, position.tally().largest());
+                }
+            }
+        }
+    }
+
+    private boolean isUnclear(StarPosition position, StarBound bound) {
+        return position.share() <= settings.level() && bound.upper(position.tally()) > settings.level();
+    }
+
+    private StarPosition more(StarPosition position, long first) {
+        StarTally sum = position.tally();
+        for (long batch = first; batch < 2 * first; batch++) {
+            sum = sum.and(tally(position.x(), position.y(), settings.focusHeight(), batch));
+        }
+        return new StarPosition(position.x(), position.y(), sum);
+    }
+
+    private List<StarCell> cells() {
+        return grid.squares().stream()
+                .map(square -> new StarCell(
+                        grid.x(square), grid.y(square), grid.width(square), square.proved, square.positions))
+                .toList();
+    }
+
+    private List<NamedStar> named(Layout layout) {
+        List<NamedStar> named = new ArrayList<>();
+        for (SourceSpec source : layout.sources()) {
+            if (source instanceof SourceSpec.Star star && !watch.stop()) {
+                Vector3D at = star.focus();
+                StarTally sum = StarTally.none(light.receivers().size());
+                for (long batch = 0; batch < StarScanSettings.MOST_TIMES; batch++) {
+                    sum = sum.and(tally(at.getX(), at.getY(), at.getZ(), batch));
+                }
+                named.add(new NamedStar(star, sum));
+            }
+        }
+        return named;
+    }
+}

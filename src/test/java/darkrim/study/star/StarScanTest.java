@@ -1,0 +1,196 @@
+package darkrim.study.star;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import darkrim.diagnostic.Findings;
+import darkrim.layout.LayoutReader;
+import darkrim.light.Estimate;
+import darkrim.light.StarLight;
+import darkrim.study.Effort;
+import darkrim.study.PlacedScene;
+import darkrim.study.UnusableStudy;
+import darkrim.verdict.Watch;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+
+class StarScanTest {
+    private static final double LEVEL = 1e-3;
+
+    /**
+     * A ridge of 0.1 mm width and 0.15 mm height stands on a floor beside pixels. The cone of an f/7 beam is 0.021 mm wide at its top: a star is thrown
+     * onto the pixels from a band of about that width at one of its sides only.
+     */
+    private static final String RIDGE = """
+            title: Ridge
+            finishes:
+              white: {diffuse: 0.5, source: "invented"}
+            beam:
+              pupil: {shape: disc, diameter: 45, distance: 320}
+            parts:
+              pixels: {kind: rectangle, width: 6, depth: 6}
+              ridge: {kind: block, width: 0.1, depth: 5, height: 0.15, at: [3.3, 0, 0], finish: white}
+            sources:
+              guide: {kind: star, at: [3.256, 0.2], flux: 1e-9}
+            requirements:
+              dark: {surfaces: "pixels/front", direct: none}
+            """;
+
+    private static PlacedScene placed(String text) throws Exception {
+        var reading = LayoutReader.read("ridge.yaml", text.getBytes(StandardCharsets.UTF_8));
+        assertThat(reading.hasErrors()).isFalse();
+        return PlacedScene.of(reading.layout().orElseThrow(), new Findings(), Watch.NONE);
+    }
+
+    private static StarScanSettings settings(Optional<StarRegion> within, double finest) {
+        return new StarScanSettings("pixels/front", 0, within, finest, LEVEL, 32, 40_000);
+    }
+
+    private static StarScanResult scan(PlacedScene placed, StarScanSettings settings, int threads, Watch watch)
+            throws Exception {
+        return StarScan.of(
+                placed, settings, new Effort(threads, Optional.empty(), Optional.empty()), new Findings(), watch);
+    }
+
+    /** 26 mm of region in cells of 0.8 mm at first: 20 of 1000 columns of positions would show the band. */
+    @Test
+    void aBandOfFiftyMicrometresIsFoundAndLiesInTheZone() throws Exception {
+        PlacedScene placed = placed(RIDGE);
+        StarScanResult result = scan(placed, settings(Optional.empty(), 0.05), 2, Watch.NONE);
+        assertThat(result.refined()).isTrue();
+        StarPosition brightest = result.brightest().orElseThrow();
+        assertThat(brightest.share()).isGreaterThan(5 * LEVEL);
+        assertThat(brightest.x()).isBetween(3.2, 3.3);
+
+        // A dense line across the ridge, looked at on its own.
+        StarLight light = new StarLight(placed.scene(), placed.tree(), result.receivers(), 99);
+        int bright = 0;
+        for (double y : new double[] {-1.3, 0.1, 2.2}) {
+            for (double x = 3.1; x < 3.5; x += 0.004) {
+                Estimate share = light.batch(Vector3D.of(x, y, 0), 0, 30).total();
+                if (share.mean() - 4 * share.standardError() > LEVEL) {
+                    bright++;
+                    assertThat(result.zone().contains(x, y))
+                            .as("x %s, y %s: %s", x, y, share)
+                            .isTrue();
+                }
+            }
+        }
+        // 50 um at the very most, and there is a band at all.
+        assertThat(bright).isBetween(6, 3 * 13);
+        assertThat(result.zone().contains(2, 0)).isFalse();
+        assertThat(result.zone().area()).isBetween(0.02 * 5, 0.4 * 6);
+    }
+
+    @Test
+    void whereNoStarReachesWhatCouldThrowLightItIsProvedSo() throws Exception {
+        PlacedScene placed = placed(RIDGE);
+        StarScanResult result = scan(placed, settings(Optional.empty(), 0.4), 1, Watch.NONE);
+        assertThat(result.cells())
+                .filteredOn(StarCell::proved)
+                .hasSizeGreaterThan(result.cells().size() / 2);
+        StarLight light = new StarLight(placed.scene(), placed.tree(), result.receivers(), 5);
+        for (StarCell cell : result.cells()) {
+            if (cell.proved()) {
+                for (double side : new double[] {-0.499, 0.499}) {
+                    Vector3D at = Vector3D.of(cell.x() + side * cell.width(), cell.y() - side * cell.width(), 0);
+                    assertThat(light.batch(at, 0, 8).total().mean()).isZero();
+                }
+            }
+        }
+        StarScanResult black =
+                scan(placed(RIDGE.replace("diffuse: 0.5", "diffuse: 0")), settings(Optional.empty(), 1), 1, Watch.NONE);
+        assertThat(black.cells()).allMatch(StarCell::proved);
+        assertThat(black.zone().areas()).isEmpty();
+    }
+
+    @Test
+    void theNumberOfThreadsChangesNothing() throws Exception {
+        PlacedScene placed = placed(RIDGE);
+        StarScanSettings small = settings(Optional.of(new StarRegion(2.5, -2.6, 4, 0)), 0.05);
+        StarScanResult one = scan(placed, small, 1, Watch.NONE);
+        StarScanResult four = scan(placed, small, 4, Watch.NONE);
+        assertThat(four.cells()).isEqualTo(one.cells());
+        assertThat(four.zone()).isEqualTo(one.zone());
+        assertThat(four.named()).isEqualTo(one.named());
+        assertThat(one.named()).hasSize(1);
+        assertThat(one.named().get(0).tally().total().mean()).isGreaterThan(LEVEL);
+    }
+
+    @Test
+    void whatWasNotLookedAtWhenStoppedCountsAsTooMuch() throws Exception {
+        AtomicInteger asked = new AtomicInteger();
+        Watch soon = new Watch() {
+            @Override
+            public void progress(String step, long done, long most) {}
+
+            @Override
+            public boolean stop() {
+                return asked.incrementAndGet() > 1;
+            }
+        };
+        StarScanResult result = scan(placed(RIDGE), settings(Optional.empty(), 0.05), 1, soon);
+        assertThat(result.stopped()).isTrue();
+        List<StarCell> open = result.cells().stream()
+                .filter(cell -> !cell.proved() && cell.positions().isEmpty())
+                .toList();
+        assertThat(open).allMatch(cell -> result.zone().contains(cell.x(), cell.y()));
+        assertThat(result.positions()).isPositive();
+    }
+
+    @Test
+    void aBoundOnPositionsIsKeptAndSaid() throws Exception {
+        StarScanSettings few = new StarScanSettings("pixels/front", 0, Optional.empty(), 0.01, LEVEL, 20, 200);
+        StarScanResult result = scan(placed(RIDGE), few, 1, Watch.NONE);
+        assertThat(result.refined()).isFalse();
+        StarScanSettings many = new StarScanSettings("pixels/front", 0, Optional.empty(), 0.01, LEVEL, 20, 40_000);
+        assertThat(2 * result.positions())
+                .isLessThan(scan(placed(RIDGE), many, 1, Watch.NONE).positions());
+    }
+
+    @Test
+    void whatMakesNoSenseIsRefused() throws Exception {
+        PlacedScene placed = placed(RIDGE);
+        assertThatThrownBy(() -> scan(
+                        placed,
+                        new StarScanSettings("nothing/**", 0, Optional.empty(), 1, LEVEL, 4, 10),
+                        1,
+                        Watch.NONE))
+                .isInstanceOf(UnusableStudy.class)
+                .hasMessageContaining("selects no surface");
+        assertThatThrownBy(() -> scan(
+                        placed,
+                        new StarScanSettings("pixels/front", 330, Optional.empty(), 1, LEVEL, 4, 10),
+                        1,
+                        Watch.NONE))
+                .isInstanceOf(UnusableStudy.class)
+                .hasMessageContaining("below the pupil");
+    }
+
+    /** The walls of the first drawing of the shipped camera throw about 0.6 % of a star just outside an opening onto its pixels. */
+    @Test
+    void theBandOutsideTheOpeningsOfTheShippedCameraIsFound() throws Exception {
+        Path file = Path.of("geometries/nightglow-a.yaml");
+        var layout = LayoutReader.read(file.toString(), Files.readAllBytes(file))
+                .layout()
+                .orElseThrow();
+        PlacedScene placed = PlacedScene.of(layout, new Findings(), Watch.NONE);
+        StarRegion outside = new StarRegion(37, 15, 42, 17);
+        StarScanResult result = scan(
+                placed,
+                new StarScanSettings("**/active", 0, Optional.of(outside), 0.2, LEVEL, 32, 10_000),
+                2,
+                Watch.NONE);
+        StarPosition brightest = result.brightest().orElseThrow();
+        assertThat(brightest.x()).isBetween(39.4, 40.5);
+        assertThat(brightest.share()).isBetween(4e-3, 8e-3);
+        assertThat(result.zone().contains(40, 16)).isTrue();
+        assertThat(result.zone().contains(38, 16)).isFalse();
+    }
+}
