@@ -33,7 +33,8 @@ class ArchitectureTest {
     private static final List<String> WAY = List.of(
             "layout", "assembly", "scene", "trace", "light", "shadow", "verdict", "study", "present", "view", "cli");
 
-    private static final List<String> LEAVES = List.of("diagnostic", "emission", "geom", "material", "reflection", "sampling");
+    private static final List<String> LEAVES =
+            List.of("diagnostic", "emission", "geom", "material", "reflection", "sampling");
 
     /** Packages known to exist, so that no rule can pass for want of classes. Grows with the program, never shrinks. */
     private static final List<String> EXISTING = List.of(
@@ -60,7 +61,17 @@ class ArchitectureTest {
 
     /** Below the study, where a number depends on the layout and the seed alone. */
     private static final String[] PURE = packages(
-            "assembly", "scene", "trace", "light", "shadow", "verdict", "emission", "geom", "material", "reflection", "sampling");
+            "assembly",
+            "scene",
+            "trace",
+            "light",
+            "shadow",
+            "verdict",
+            "emission",
+            "geom",
+            "material",
+            "reflection",
+            "sampling");
 
     private static final JavaClasses MAIN = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

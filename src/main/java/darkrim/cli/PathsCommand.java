@@ -111,7 +111,7 @@ final class PathsCommand implements Callable<Integer>, LayoutCommand {
         }
         PathSettings settings = new PathSettings(Math.toIntExact(reflections), Math.toIntExact(top));
         PathResult result = surroundings.<PathResult, UnusableStudy>watched(watch -> {
-            PathStudy study = PathStudy.of(options.layout(), watch);
+            PathStudy study = PathStudy.of(options.layout(), options.effort(), watch);
             return study.run(receivers(study), settings, options.effort(), watch);
         });
         surroundings.show(result.warnings(), new PathReport(Version.number()).of(result));

@@ -153,7 +153,7 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
         }
         RejectionResult result = surroundings.watched(watch -> {
             Findings findings = new Findings();
-            PlacedScene placed = PlacedScene.of(options.layout(), findings, watch);
+            PlacedScene placed = PlacedScene.of(options.layout(), options.effort(), findings, watch);
             return RejectionStudy.of(placed, settings(placed.layout()), options.effort(), findings, watch);
         });
         surroundings.show(result.warnings(), new RejectionReport(version).of(result));

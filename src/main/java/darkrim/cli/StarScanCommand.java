@@ -174,7 +174,7 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
         }
         StarScanResult result = surroundings.watched(watch -> {
             Findings findings = new Findings();
-            PlacedScene placed = PlacedScene.of(options.layout(), findings, watch);
+            PlacedScene placed = PlacedScene.of(options.layout(), options.effort(), findings, watch);
             return StarScan.of(placed, settings(), options.effort(), findings, watch);
         });
         surroundings.show(result.warnings(), new StarScanReport(version).of(result));

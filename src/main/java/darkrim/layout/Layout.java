@@ -49,6 +49,7 @@ public record Layout(
             Map<String, FinishSpec> finishes,
             List<FinishRule> finishRules,
             BeamSpec beam,
+            List<SourceSpec> sources,
             List<Part> parts,
             List<Requirement> requirements,
             Optional<Double> placementError,
@@ -62,6 +63,7 @@ public record Layout(
                 finishes,
                 finishRules,
                 beam,
+                sources,
                 parts,
                 requirements,
                 placementError,
@@ -117,7 +119,8 @@ public record Layout(
                 placementError,
                 sampling,
                 MapSpec.DEFAULT,
-                cooldown);
+                cooldown,
+                warmth);
     }
 
     /** The same with only one of its requirements. */
@@ -169,6 +172,7 @@ public record Layout(
                 finishes,
                 finishRules,
                 beam,
+                sources,
                 parts,
                 requirements,
                 placementError,

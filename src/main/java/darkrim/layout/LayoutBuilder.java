@@ -56,8 +56,8 @@ final class LayoutBuilder {
                 .flatMap(value -> new BeamBuilder(findings).build((Fields) value));
         List<SourceSpec> sources = new SourceBuilder(findings).sources(file, beam);
         List<Requirement> requirements = new RequirementBuilder(cooldown.isStated(), findings).requirements(file);
-        Optional<WarmthSpec> warmth = new WarmthBuilder(cooldown.cooldown().map(Cooldown::worksAt), findings)
-                .build(file);
+        Optional<WarmthSpec> warmth =
+                new WarmthBuilder(cooldown.cooldown().map(Cooldown::worksAt), findings).build(file);
         if (!findings.hasErrors()) {
             dimensionBuilder.warnOfUnused(reader.amounts());
             finishBuilder.warnOfUnused(finishes.values());

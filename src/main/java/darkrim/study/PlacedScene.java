@@ -38,12 +38,13 @@ public record PlacedScene(Layout layout, Assembly assembly, Scene scene, FacetTr
      * Places the parts of a layout file.
      *
      * @param file the file
+     * @param effort in which shape, cold or warm
      * @param findings what is found wrong with it is added
      * @param watch hears how far it is
      * @throws UnusableInput with everything that is wrong with the file
      */
-    public static PlacedScene of(Path file, Findings findings, Watch watch) throws UnusableInput {
-        return of(Check.readable(file, findings), findings, watch);
+    public static PlacedScene of(Path file, Effort effort, Findings findings, Watch watch) throws UnusableInput {
+        return of(effort.shaped(Check.readable(file, findings)), findings, watch);
     }
 
     /**

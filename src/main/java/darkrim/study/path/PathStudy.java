@@ -56,12 +56,13 @@ public final class PathStudy {
      * Reads a layout file.
      *
      * @param file the file
+     * @param effort in which shape, cold or warm
      * @param watch hears how far it is
      * @throws UnusableInput with everything that is wrong with the file
      */
-    public static PathStudy of(Path file, Watch watch) throws UnusableInput {
+    public static PathStudy of(Path file, Effort effort, Watch watch) throws UnusableInput {
         Findings findings = new Findings();
-        return of(Check.readable(file, findings), findings, watch);
+        return of(effort.shaped(Check.readable(file, findings)), findings, watch);
     }
 
     /**

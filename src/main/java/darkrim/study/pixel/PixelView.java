@@ -79,7 +79,7 @@ public record PixelView(
     public static PixelView of(Path file, List<PointName> points, Effort effort, Watch watch)
             throws UnusableInput, NoSuchPoint {
         Findings findings = new Findings();
-        return of(Check.readable(file, findings), findings, points, effort, watch);
+        return of(effort.shaped(Check.readable(file, findings)), findings, points, effort, watch);
     }
 
     /**

@@ -36,7 +36,7 @@ class PathStudyTest {
 
     @Test
     void theSameForAnyNumberOfThreads() throws Exception {
-        PathStudy study = PathStudy.of(BAFFLE, Watch.NONE);
+        PathStudy study = PathStudy.of(BAFFLE, Effort.asAsked(), Watch.NONE);
         List<ReceiverPaths> one =
                 run(study, "mosaic/die[1,2]/active", 2, 30_000, 1).receivers();
         assertThat(run(study, "mosaic/die[1,2]/active", 2, 30_000, 3).receivers())
@@ -47,7 +47,7 @@ class PathStudyTest {
     /** Followed from the pupil by a tracer that shares no estimator; 5 standard errors, a false alarm in 6e-7 of all seeds. */
     @Test
     void theBaffleSendsItsPixelsMoreLightByTwoReflectionsThanByOne() throws Exception {
-        PathStudy study = PathStudy.of(BAFFLE, Watch.NONE);
+        PathStudy study = PathStudy.of(BAFFLE, Effort.asAsked(), Watch.NONE);
         Scene scene = study.scene();
         ReceiverPaths paths =
                 run(study, "mosaic/die[1,2]/active", 2, 60_000, 2).receivers().get(0);
@@ -62,7 +62,8 @@ class PathStudyTest {
 
     @Test
     void describedPathsAndTheRestAddUpToTheirOrder() throws Exception {
-        ReceiverPaths paths = run(PathStudy.of(BAFFLE, Watch.NONE), "mosaic/die[1,2]/active", 2, 20_000, 2)
+        ReceiverPaths paths = run(
+                        PathStudy.of(BAFFLE, Effort.asAsked(), Watch.NONE), "mosaic/die[1,2]/active", 2, 20_000, 2)
                 .receivers()
                 .get(0);
         for (int order = 1; order <= 2; order++) {
@@ -86,7 +87,7 @@ class PathStudyTest {
     /** By the ray core, leg by leg from the receiver: what is met next is the surface that the path names. */
     @Test
     void nothingStandsInTheWayOfALineThatIsShown() throws Exception {
-        PathStudy study = PathStudy.of(Path.of("geometries/grazing-coat.yaml"), Watch.NONE);
+        PathStudy study = PathStudy.of(Path.of("geometries/grazing-coat.yaml"), Effort.asAsked(), Watch.NONE);
         Scene scene = study.scene();
         FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
         ReceiverPaths paths =
@@ -143,7 +144,7 @@ class PathStudyTest {
                 requirements:
                   dim: {surfaces: "floor/front", once_reflected: {at_most: 0.1}}
                 """);
-        PathStudy study = PathStudy.of(file, Watch.NONE);
+        PathStudy study = PathStudy.of(file, Effort.asAsked(), Watch.NONE);
         ReceiverPaths paths =
                 run(study, "floor/front", 1, 400_000, 2).receivers().get(0);
         assertThat(paths.strongest()).hasSize(1);
@@ -176,7 +177,7 @@ class PathStudyTest {
 
     @Test
     void theSurfacesWithALimitAreThoseOfTheRequirement() throws Exception {
-        assertThat(PathStudy.of(BAFFLE, Watch.NONE).limited())
+        assertThat(PathStudy.of(BAFFLE, Effort.asAsked(), Watch.NONE).limited())
                 .extracting(Surface::name)
                 .containsExactly(
                         "mosaic/die[1,1]/active",
@@ -187,7 +188,7 @@ class PathStudyTest {
 
     @Test
     void stoppedWorkSaysSo() throws Exception {
-        PathStudy study = PathStudy.of(BAFFLE, Watch.NONE);
+        PathStudy study = PathStudy.of(BAFFLE, Effort.asAsked(), Watch.NONE);
         Watch stop = new Watch() {
             @Override
             public void progress(String step, long done, long most) {}
