@@ -43,8 +43,8 @@ class CoolingTest {
     }
 
     private static Layout layout(String cooldown, String parts) {
-        String text = "title: t\n" + cooldown + "beam: {pupil: {shape: disc, diameter: 10, distance: 200}}\nparts:\n" + parts
-                + "requirements:\n  dark: {surfaces: \"**\", direct: none}\n";
+        String text = "title: t\n" + cooldown + "beam: {pupil: {shape: disc, diameter: 10, distance: 200}}\nparts:\n"
+                + parts + "requirements:\n  dark: {surfaces: \"**\", direct: none}\n";
         LayoutReading reading = LayoutReader.read("t", text.getBytes(StandardCharsets.UTF_8));
         assertThat(reading.findings()).isEmpty();
         return reading.layout().orElseThrow();
@@ -105,9 +105,7 @@ class CoolingTest {
 
     @Test
     void aPartThatIsHeldMovesWithItsHolderAndThenContractsByItself() {
-        Layout cold = layout(
-                "cooldown: {works_at: 80}\n",
-                """
+        Layout cold = layout("cooldown: {works_at: 80}\n", """
                   plate: {kind: block, width: 100, depth: 10, height: 1, material: molybdenum}
                   post:  {kind: block, width: 4, depth: 4, height: 10, at: [40, 0, 1], material: aluminium-6061, held_by: plate}
                 """);
@@ -123,9 +121,7 @@ class CoolingTest {
 
     @Test
     void copiesAreHeldEachAtItsOwnPointAndMoveWithTheHolder() {
-        Layout cold = layout(
-                "cooldown: {works_at: 80}\n",
-                """
+        Layout cold = layout("cooldown: {works_at: 80}\n", """
                   plate: {kind: block, width: 100, depth: 100, height: 1, material: molybdenum}
                   post:
                     {kind: block, width: 4, depth: 4, height: 5, at: [0, 0, 1], repeat: {count: [2, 1], step: [60, 1]},
@@ -143,9 +139,7 @@ class CoolingTest {
     @Test
     void twoBarsFixedAtTheirMiddlesEndAsFarApartAsTheirContractionsDiffer() {
         // Reference case G09a: 100 mm, aluminium on molybdenum, 293 K to 40 K: each end moves by 0.1587665472 mm.
-        Layout cold = layout(
-                "cooldown: {works_at: 40}\n",
-                """
+        Layout cold = layout("cooldown: {works_at: 40}\n", """
                   baffle: {kind: block, width: 100, depth: 2, height: 1, at: [0, 0, 2], material: aluminium-6061}
                   plate:  {kind: block, width: 100, depth: 2, height: 1, material: molybdenum}
                 """);
@@ -158,8 +152,7 @@ class CoolingTest {
 
     @Test
     void anOpeningMovesAgainstItsDieByTheDifferenceOfTheContractions() {
-        Layout cold = layout(
-                "cooldown: {works_at: 80}\n", mosaic("material: molybdenum", "material: aluminium-6061"));
+        Layout cold = layout("cooldown: {works_at: 80}\n", mosaic("material: molybdenum", "material: aluminium-6061"));
         List<OpeningShift> shifts =
                 OpeningShift.of(cold, Assembly.of(cold.warm().partsOnly(), new Findings()));
         assertThat(shifts).hasSize(4);
@@ -195,7 +188,8 @@ class CoolingTest {
         for (int i = 0; i < before.size(); i++) {
             MeshLaws.hold(after.get(i));
             double expected = before.get(i).volume() * Math.pow(1 - ALUMINIUM, 3);
-            assertThat(after.get(i).volume()).isCloseTo(expected, within(1e-12 * before.get(i).volume() + 1e-12));
+            assertThat(after.get(i).volume())
+                    .isCloseTo(expected, within(1e-12 * before.get(i).volume() + 1e-12));
         }
     }
 }

@@ -91,7 +91,8 @@ class CooldownCommandsTest {
         Run cold = Run.of(words);
         assertThat(cold.code()).as(cold.errors()).isZero();
         assertThat(cold.output()).startsWith(COLD).containsPattern("-2\\.4 +FAIL");
-        assertThat(StudySchema.problems("study.schema.json", folder.resolve("s.json"))).isEmpty();
+        assertThat(StudySchema.problems("study.schema.json", folder.resolve("s.json")))
+                .isEmpty();
         Run warm = Run.of("sweep", layout, "--vary", "edge = -2.5 to -2.3 step 0.1", "--warm");
         assertThat(warm.output()).startsWith(WARM).containsPattern("-2\\.4 +PASS");
     }
@@ -134,7 +135,9 @@ class CooldownCommandsTest {
         String lid = Files.writeString(folder.resolve("lid.yaml"), text).toString();
         Run advice = Run.of("advise", lid, "--json", file("l.json"));
         assertThat(advice.code()).as(advice.errors()).isZero();
-        assertThat(advice.output()).containsPattern("gap +up +1.00 mm per mm").containsPattern("gap +FAIL +PASS +-0\\.050 mm");
+        assertThat(advice.output())
+                .containsPattern("gap +up +1.00 mm per mm")
+                .containsPattern("gap +FAIL +PASS +-0\\.050 mm");
         assertThat(StudySchema.problems("advice.schema.json", folder.resolve("l.json")))
                 .isEmpty();
         Files.writeString(folder.resolve("lid.yaml"), text.replace("2.05", "1.95"));
@@ -167,8 +170,11 @@ class CooldownCommandsTest {
         assertThat(cold.output()).startsWith(COLD);
         assertThat(warm.output()).startsWith(WARM);
         // 30 mm about the middle at 27.65, and 0.386 % less when cold.
-        assertThat(Run.of("faces", layout, "--part", "baffle", "--warm").output()).contains("-2.35, -30, 10");
-        assertThat(Run.of("faces", layout, "--part", "baffle").output()).startsWith(COLD).contains("-2.234, -29.884, 10");
+        assertThat(Run.of("faces", layout, "--part", "baffle", "--warm").output())
+                .contains("-2.35, -30, 10");
+        assertThat(Run.of("faces", layout, "--part", "baffle").output())
+                .startsWith(COLD)
+                .contains("-2.234, -29.884, 10");
     }
 
     @Test

@@ -49,8 +49,8 @@ class EvidenceWordsTest {
         assertThat(words(new Evidence.Distance(
                         0, ThermalShape.COLD, "a", at, "b", at, OptionalDouble.empty(), false, 0)))
                 .isEqualTo("touch or run into one another at (1, 2, 3)");
-        assertThat(words(new Evidence.Distance(
-                        0, ThermalShape.COLD, "a", at, "b", at, OptionalDouble.empty(), true, 0)))
+        assertThat(words(
+                        new Evidence.Distance(0, ThermalShape.COLD, "a", at, "b", at, OptionalDouble.empty(), true, 0)))
                 .isEqualTo("run into one another at (1, 2, 3)");
     }
 

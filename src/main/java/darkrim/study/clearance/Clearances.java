@@ -129,7 +129,8 @@ public final class Clearances {
                 moves.surface(least.first()).name(),
                 least.onFirst());
         double takenOff = moves.beyond(least.first()) + stands.beyond(least.second());
-        if (least.onFirst().distance(least.onSecond()) <= ROUNDING * parts.scene().bound()) {
+        if (least.onFirst().distance(least.onSecond())
+                <= ROUNDING * parts.scene().bound()) {
             return ends.apart(0, parts.shape(), raised, false, takenOff, movingIsFirst);
         }
         Optional<Pair> nested = nested(parts, standing, moving);
@@ -143,7 +144,8 @@ public final class Clearances {
     /** Where a piece of one side lies inside a solid of the other. On a way on which nothing is met it then does all along. */
     private static Optional<Pair> nested(ShapedParts parts, List<Surface> standing, List<Surface> moving) {
         return Nesting.of(parts, moving, standing)
-                .map(found -> new Pair(found.solid(), found.at(), found.surface().name(), found.at()))
+                .map(found ->
+                        new Pair(found.solid(), found.at(), found.surface().name(), found.at()))
                 .or(() -> Nesting.of(parts, standing, moving)
                         .map(found -> new Pair(found.surface().name(), found.at(), found.solid(), found.at())));
     }

@@ -69,8 +69,7 @@ class ClearancesTest {
 
     @Test
     void aLidIsAsFarFromAPostAsTheirHeightsDiffer() {
-        Evidence.Distance found =
-                only(result("", PLATE_OVER_POST, "between: [lid, post], clearance: {at_least: 1.5}"));
+        Evidence.Distance found = only(result("", PLATE_OVER_POST, "between: [lid, post], clearance: {at_least: 1.5}"));
         assertThat(found.millimetres()).isEqualTo(2);
         assertThat(found.first()).isEqualTo("lid/underside");
         assertThat(found.onFirst().getZ()).isEqualTo(5);
@@ -98,13 +97,10 @@ class ClearancesTest {
 
     @Test
     void partsThatTouchFailAnyClearance() {
-        RequirementResult result = result(
-                "",
-                """
+        RequirementResult result = result("", """
                   foot: {kind: block, width: 9, depth: 9, height: 3}
                   post: {kind: block, width: 2, depth: 2, height: 3, at: [0, 0, 3]}
-                """,
-                "between: [foot, post], clearance: {at_least: 0.001}");
+                """, "between: [foot, post], clearance: {at_least: 0.001}");
         assertThat(result.verdict()).isEqualTo(Verdict.FAIL);
         assertThat(only(result).millimetres()).isZero();
         assertThat(only(result).onFirst().getZ()).isEqualTo(3);
@@ -112,13 +108,10 @@ class ClearancesTest {
 
     @Test
     void partsThatRunIntoOneAnotherAreZeroApartWithAPlaceInBoth() {
-        Evidence.Distance found = only(result(
-                "",
-                """
+        Evidence.Distance found = only(result("", """
                   shelf: {kind: plate, size: [20, 20], height: 1, thickness: 1}
                   post:  {kind: block, width: 2, depth: 2, height: 5}
-                """,
-                "between: [shelf, post], clearance: {at_least: 0.5}"));
+                """, "between: [shelf, post], clearance: {at_least: 0.5}"));
         assertThat(found.millimetres()).isZero();
         assertThat(Math.abs(found.onFirst().getX())).isLessThanOrEqualTo(1);
         assertThat(found.onFirst().getZ()).isBetween(1.0, 2.0);
@@ -127,13 +120,10 @@ class ClearancesTest {
     @Test
     void aPartInsideAnotherIsZeroApartThoughNoFacetsMeet() {
         for (String sides : List.of("[case, core]", "[core, case]")) {
-            RequirementResult result = result(
-                    "",
-                    """
+            RequirementResult result = result("", """
                       case: {kind: block, width: 10, depth: 10, height: 10}
                       core: {kind: block, width: 2, depth: 2, height: 2, at: [1, 1, 4]}
-                    """,
-                    "between: " + sides + ", clearance: {at_least: 0.5}");
+                    """, "between: " + sides + ", clearance: {at_least: 0.5}");
             assertThat(result.verdict()).isEqualTo(Verdict.FAIL);
             assertThat(only(result).overlap()).isTrue();
             assertThat(only(result).millimetres()).isZero();
@@ -142,20 +132,18 @@ class ClearancesTest {
 
     @Test
     void whatStandsInAHoleIsNotInsideThePart() {
-        Evidence.Distance found = only(result(
-                "",
-                """
+        Evidence.Distance found = only(result("", """
                   frame: {kind: box, width: 10, depth: 10, height: 6, thickness: 1}
                   core:  {kind: block, width: 2, depth: 2, height: 2, at: [1, 0, 2]}
-                """,
-                "between: [frame, core], clearance: {at_least: 0.5}"));
+                """, "between: [frame, core], clearance: {at_least: 0.5}"));
         assertThat(found.overlap()).isFalse();
         assertThat(found.millimetres()).isCloseTo(3, within(1e-14));
     }
 
     @Test
     void aCoatingOnEitherSideTakesItsThicknessOff() {
-        String parts = PLATE_OVER_POST.replace("thickness: 1}", "thickness: 1, coating_thickness: 30 um}")
+        String parts = PLATE_OVER_POST
+                .replace("thickness: 1}", "thickness: 1, coating_thickness: 30 um}")
                 .replace("height: 3,", "height: 3, coating_thickness: 0.05,");
         Evidence.Distance found = only(result("", parts, "between: [lid, post], clearance: {at_least: 1.5}"));
         assertThat(found.millimetres()).isCloseTo(2 - 0.03 - 0.05, within(1e-15));
@@ -165,13 +153,10 @@ class ClearancesTest {
     @Test
     void ofARoundPartTheDistanceIsNoLargerThanThatOfTheTrueOne() {
         // A pipe of outer radius 5 beside a block whose face is at x = 8.
-        Evidence.Distance found = only(result(
-                "",
-                """
+        Evidence.Distance found = only(result("", """
                   pipe: {kind: tube, inner_diameter: 8, outer_diameter: 10, height: 4}
                   wall: {kind: block, width: 2, depth: 30, height: 4, at: [9, 0.37, 0]}
-                """,
-                "between: [pipe, wall], clearance: {at_least: 1}"));
+                """, "between: [pipe, wall], clearance: {at_least: 1}"));
         assertThat(found.millimetres()).isLessThanOrEqualTo(3).isGreaterThan(2.99);
         assertThat(found.takenOff()).isPositive();
     }
@@ -189,7 +174,8 @@ class ClearancesTest {
         RequirementResult only = result(head, parts, "between: [lid, post], clearance: {at_least: 2.001}, shape: cold");
         assertThat(only.verdict()).isEqualTo(Verdict.PASS);
         assertThat(only(only).shape()).isEqualTo(ThermalShape.COLD);
-        Layout warm = layout(text(head, parts, "between: [lid, post], clearance: {at_least: 2.001}")).warm();
+        Layout warm = layout(text(head, parts, "between: [lid, post], clearance: {at_least: 2.001}"))
+                .warm();
         assertThat(result(warm).verdict()).isEqualTo(Verdict.FAIL);
         assertThat(only(result(warm)).shape()).isEqualTo(ThermalShape.WARM);
     }
@@ -211,10 +197,10 @@ class ClearancesTest {
         Outcome inPlace = result.outcomes().get(0);
         assertThat(inPlace.verdict()).isEqualTo(Verdict.PASS);
         assertThat(inPlace.value()).isCloseTo(4.25, within(1e-14));
-        Evidence.Distance passing =
-                (Evidence.Distance) result.outcomes().get(1).evidence();
+        Evidence.Distance passing = (Evidence.Distance) result.outcomes().get(1).evidence();
         assertThat(passing.millimetres()).isCloseTo(0.25, within(1e-14));
-        // The frame, from 2 to 3 mm up in its place, is beside the head, from 8 to 9, while it is 5 to 7 mm above its place.
+        // The frame, from 2 to 3 mm up in its place, is beside the head, from 8 to 9, while it is 5 to 7 mm above its
+        // place.
         assertThat(passing.raised().orElseThrow()).isBetween(5 - 1e-12, 7 + 1e-12);
         assertThat(passing.first()).startsWith("frame");
         assertThat(result.worst()).isEqualTo(result.outcomes().get(1));
@@ -284,13 +270,10 @@ class ClearancesTest {
 
     @Test
     void thePointsLieWhereTheEvidenceSays() {
-        Evidence.Distance found = only(result(
-                "",
-                """
+        Evidence.Distance found = only(result("", """
                   a: {kind: block, width: 2, depth: 2, height: 2}
                   b: {kind: block, width: 2, depth: 2, height: 2, at: [5, 4, 3]}
-                """,
-                "between: [a, b], clearance: {at_least: 1}"));
+                """, "between: [a, b], clearance: {at_least: 1}"));
         assertThat(found.onFirst()).isEqualTo(Vector3D.of(1, 1, 2));
         assertThat(found.onSecond()).isEqualTo(Vector3D.of(4, 3, 3));
         assertThat(found.millimetres()).isCloseTo(Math.sqrt(14), within(1e-15));
