@@ -109,14 +109,15 @@ final class CurveSheet extends SweepSheet {
     }
 
     private CurvePanel value(Requirement requirement) {
-        boolean pupil = requirement.condition() instanceof Requirement.PupilSeen;
+        boolean highIsGood = requirement.condition() instanceof Requirement.PupilSeen
+                || requirement.condition() instanceof Requirement.Clearance;
         boolean none = requirement.condition() instanceof Requirement.NoDirect;
         CurvePanel panel = new CurvePanel(
                 Printable.of(requirement.name()) + ": "
                         + (none ? "direct light on the worst surface" : "value of the worst surface"),
                 label(dimension()),
                 SweepTable.unit(requirement),
-                pupil);
+                highIsGood);
         each(
                 requirement,
                 (x, figure) -> panel.add(x, figure.value(), figure.standardError(), figure.limit(), figure.verdict()));

@@ -37,7 +37,7 @@ class ValidLayoutTest {
         // A number as revision keeps what is written: 1.10 is not 1.1.
         assertThat(layout.revision()).isEqualTo("1.10");
         assertThat(layout.parts()).hasSize(24);
-        assertThat(layout.requirements()).hasSize(4);
+        assertThat(layout.requirements()).hasSize(5);
         assertThat(layout.finishRules()).hasSize(8);
         assertThat(layout.placementError()).contains(0.1);
         assertThat(layout.sampling()).isEqualTo(new SamplingSpec(7, 0.99, 2_000_000));
