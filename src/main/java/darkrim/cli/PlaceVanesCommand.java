@@ -3,7 +3,6 @@ package darkrim.cli;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Shape.Toward;
 import darkrim.layout.VanesShape.Taper;
-import darkrim.layout.form.Letters;
 import darkrim.present.VaneReport;
 import darkrim.study.vanes.VaneConstruction;
 import darkrim.study.vanes.VaneForm;
@@ -190,8 +189,9 @@ final class PlaceVanesCommand implements Callable<Integer> {
         List<String> problems = new VaneOptionCheck(
                         wall, edge, depth, length, base, detector, entrance, offAxis, first, clearance)
                 .problems();
-        if (!name.matches(Letters.NAME.pattern()) || name.equals("detector")) {
-            problems.add("--name: expected a name for a part, other than 'detector'");
+        if (!name.matches("[A-Za-z][A-Za-z0-9_-]{0,99}") || name.equals("detector")) {
+            problems.add(
+                    "--name: expected letters, digits, _ and -, of which the first is a letter, other than 'detector'");
         }
         Optional<OutputFile> output =
                 Optional.ofNullable(layout).map(file -> new OutputFile("--layout", file, overwrite));
@@ -203,9 +203,6 @@ final class PlaceVanesCommand implements Callable<Integer> {
         VaneTask task = task();
         VaneConstruction construction = VaneConstruction.of(task);
         int count = construction.heights().size();
-        if (count == 0) {
-            return refuse(List.of("no wall point is lit at or beyond the angle, so no vane is needed"));
-        }
         if (count > VaneConstruction.MOST) {
             return refuse(
                     List.of("more than " + VaneConstruction.MOST + " vanes would be needed, expected deeper vanes"));
