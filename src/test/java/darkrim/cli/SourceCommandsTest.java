@@ -18,8 +18,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** The commands about sources beside the beam. */
 class SourceCommandsTest {
-    private static final String RIDGE =
-            """
+    private static final String RIDGE = """
             title: Ridge
             finishes: {white: {diffuse: 0.5, source: "invented"}}
             beam: {pupil: {shape: disc, diameter: 45, distance: 320}}
@@ -111,7 +110,14 @@ class SourceCommandsTest {
                 return started.get();
             }
         };
-        assertThat(run(soon, "star-scan", layout(), "--onto", "pixels/front", "--csv", at("a.csv").toString()))
+        assertThat(run(
+                        soon,
+                        "star-scan",
+                        layout(),
+                        "--onto",
+                        "pixels/front",
+                        "--csv",
+                        at("a.csv").toString()))
                 .isEqualTo(ExitCode.UNDECIDED);
         assertThat(output.toString()).contains("stopped before its end");
         assertThat(Files.readAllLines(at("a.csv"))).hasSizeGreaterThan(2);
@@ -172,7 +178,10 @@ class SourceCommandsTest {
                 List.of("rejection", layout, "--onto", "pixels/front", "--csv", layout))) {
             errors.getBuffer().setLength(0);
             assertThat(run(wrong.toArray(String[]::new))).as(wrong.toString()).isEqualTo(ExitCode.UNUSABLE);
-            assertThat(errors.toString()).as(wrong.toString()).startsWith("darkrim: ").doesNotContain("Exception");
+            assertThat(errors.toString())
+                    .as(wrong.toString())
+                    .startsWith("darkrim: ")
+                    .doesNotContain("Exception");
         }
         assertThat(at("a.gif")).doesNotExist();
     }

@@ -24,8 +24,7 @@ class RejectionStudyTest {
     private static final DistantBody MOON = new DistantBody(0, 0, 0.53, Optional.empty());
 
     /** A sheet that looks up, and a wall 40 mm high beside it. */
-    private static final String WALL =
-            """
+    private static final String WALL = """
             title: Sheet beside a wall
             finishes: {white: {diffuse: 0.5, source: "invented"}}
             beam: {pupil: {shape: disc, diameter: 30, distance: 320}}
@@ -47,11 +46,7 @@ class RejectionStudyTest {
         RejectionSettings settings = new RejectionSettings(
                 Optional.empty(), MOON, OptionalDouble.empty(), angles, List.of(azimuth), onto, most, 4);
         return RejectionStudy.of(
-                placed,
-                settings,
-                new Effort(threads, Optional.empty(), Optional.empty()),
-                new Findings(),
-                Watch.NONE);
+                placed, settings, new Effort(threads, Optional.empty(), Optional.empty()), new Findings(), Watch.NONE);
     }
 
     /**
@@ -62,8 +57,10 @@ class RejectionStudyTest {
     @Test
     void aSheetBesideAWallGetsTheCosineAndTheLightOfTheWall() throws Exception {
         for (double angle : new double[] {30, 60}) {
-            List<OrderLight> orders =
-                    curve(placed(WALL), "sheet/front", List.of(angle), 180, 2, 2).points().get(0).orders();
+            List<OrderLight> orders = curve(placed(WALL), "sheet/front", List.of(angle), 180, 2, 2)
+                    .points()
+                    .get(0)
+                    .orders();
             double radians = Math.toRadians(angle);
             assertThat(orders.get(0).value())
                     .isCloseTo(Math.cos(radians), within(3 * orders.get(0).error() + 2e-5));
@@ -88,7 +85,9 @@ class RejectionStudyTest {
     /** From +x the wall shades the sheet below 90 - atan(40 / 15) = 20.6 deg from the horizon; its lit face looks away. */
     @Test
     void behindTheWallNothingArrivesAndThatIsProved() throws Exception {
-        RejectionPoint point = curve(placed(WALL), "sheet/front", List.of(60.0), 0, 1, 1).points().get(0);
+        RejectionPoint point = curve(placed(WALL), "sheet/front", List.of(60.0), 0, 1, 1)
+                .points()
+                .get(0);
         assertThat(point.orders()).extracting(OrderLight::evidence).containsOnly(Evidence.PROVED);
         assertThat(point.total()).isZero();
         assertThat(point.atMost()).isZero();
@@ -97,7 +96,8 @@ class RejectionStudyTest {
     @Test
     void theShippedTubeLetsTwiceReflectedLightThroughOnly() throws Exception {
         PlacedScene tube = PlacedScene.of(Path.of("geometries/dusk-tube.yaml"), new Findings(), Watch.NONE);
-        RejectionPoint point = curve(tube, "**/active", List.of(20.0), 20, 2, 2).points().get(0);
+        RejectionPoint point =
+                curve(tube, "**/active", List.of(20.0), 20, 2, 2).points().get(0);
         assertThat(point.orders())
                 .extracting(OrderLight::evidence)
                 .containsExactly(Evidence.PROVED, Evidence.PROVED, Evidence.SAMPLED);
