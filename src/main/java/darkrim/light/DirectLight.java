@@ -108,4 +108,10 @@ final class DirectLight {
         toZ = t * dz;
         return seen;
     }
+
+    /** Cosine of the angle between a normal and where the last sample met the pupil; meaningful while {@link #seen}. */
+    double incidence(double nx, double ny, double nz) {
+        double squared = toX * toX + toY * toY + toZ * toZ;
+        return squared > 0 ? Math.min(1, (nx * toX + ny * toY + nz * toZ) / Math.sqrt(squared)) : 0;
+    }
 }

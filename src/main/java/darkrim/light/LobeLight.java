@@ -24,6 +24,11 @@ final class LobeLight {
     /** The part of {@link #lobeValue} that came by the direction of a lobe; the rest by the point of the pupil. */
     double byDirection;
 
+    /** Cosine of the angle of incidence, for what scatters broadly and, in the mean of both samples, for the lobes. */
+    double broadIncidence;
+
+    double lobeIncidence;
+
     LobeLight(Scene scene, PupilSource pupil, DirectLight direct) {
         this.pupil = pupil;
         this.direct = direct;
@@ -60,6 +65,8 @@ final class LobeLight {
         if (sample > 0) {
             double length = length();
             double in = cosine((direct.toX * nx + direct.toY * ny + direct.toZ * nz) / length);
+            broadIncidence = in;
+            lobeIncidence = in;
             broadValue = sample * reflection.broad(in, out);
             if (!reflection.lobes().isEmpty()) {
                 double between = -(direct.toX * dx + direct.toY * dy + direct.toZ * dz) / length;
@@ -77,6 +84,9 @@ final class LobeLight {
         }
         double density = pupilDensity(x, y, z, nx, ny, nz);
         byDirection = weighed(reflection, out, lobeDirection.in, lobeDirection.between, density);
+        lobeIncidence = byDirection > 0
+                ? (lobeIncidence * lobeValue + lobeDirection.in * byDirection) / (lobeValue + byDirection)
+                : lobeIncidence;
         lobeValue += byDirection;
     }
 

@@ -44,10 +44,17 @@ final class ReflectedLight {
     double lobeValue;
     double followedValue;
 
+    /** Cosines of the angle at which light struck the surface, each meaningful where something came. */
+    double diffuseIncidence;
+
+    double lobeIncidence;
+    double followedIncidence;
+
     /** The surface that showed the image of the pupil, or -1, and what came by it. */
     int imageVia;
 
     double imageValue;
+    double imageIncidence;
 
     ReflectedLight(
             Scene scene, FacetTree tree, PupilSource pupil, StartPoints starts, Reflectors reflectors, boolean[] lit) {
@@ -112,15 +119,19 @@ final class ReflectedLight {
             double sample = direct.sample(random, x, y, z, nx, ny, nz, plane);
             if (reflection.isPlain()) {
                 diffuseValue = reflection.lambertian() * sample;
+                diffuseIncidence = direct.incidence(nx, ny, nz);
             } else {
                 lobes.gather(random, reflection, sample, x, y, z, nx, ny, nz, dx, dy, dz, plane);
                 diffuseValue = lobes.broadValue;
                 lobeValue = lobes.lobeValue;
+                diffuseIncidence = lobes.broadIncidence;
+                lobeIncidence = lobes.lobeIncidence;
             }
         }
         if (reflection.hasMirror() && !image.finds(reflectors.images(), plane, pupil.height(x, y, z))) {
             if (direct.along(x, y, z, dx + 2 * back * nx, dy + 2 * back * ny, dz + 2 * back * nz, plane)) {
                 followedValue = reflection.mirror(back) * Math.PI * perReference;
+                followedIncidence = back;
             }
         }
     }
@@ -142,6 +153,7 @@ final class ReflectedLight {
                 point.plane);
         imageVia = image.via;
         imageValue = image.value;
+        imageIncidence = image.incidence;
     }
 
     /** Places the point that the ray met, from the corners of the facet: its error does not grow with the ray's length. */

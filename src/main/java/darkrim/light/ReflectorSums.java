@@ -11,16 +11,22 @@ final class ReflectorSums {
 
     private final double[] sum;
     private final double[] squares;
+    private final double[] cosines;
     private int[] touched = new int[16];
     private int touchedCount;
 
     ReflectorSums(int surfaces) {
         sum = new double[PARTS.length * surfaces];
         squares = new double[PARTS.length * surfaces];
+        cosines = new double[PARTS.length * surfaces];
     }
 
-    /** Adds what one sample got by a reflector; nothing for a value of 0. */
-    void add(int surface, Reflector.Part part, double value) {
+    /**
+     * Adds what one sample got by a reflector; nothing for a value of 0.
+     *
+     * @param cosine cosine of the angle of incidence
+     */
+    void add(int surface, Reflector.Part part, double value, double cosine) {
         if (!(value > 0)) {
             return;
         }
@@ -33,6 +39,7 @@ final class ReflectorSums {
         }
         sum[at] += value;
         squares[at] += value * value;
+        cosines[at] += value * cosine;
     }
 
     /** Means over all samples, the zeros among them included. */
@@ -45,6 +52,16 @@ final class ReflectorSums {
             by.put(
                     new Reflector(at / PARTS.length, PARTS[at % PARTS.length]),
                     new Estimate(samples, mean, variance, largest));
+        }
+        return by;
+    }
+
+    /** Mean cosines of the angle of incidence, weighted by what came. */
+    SortedMap<Reflector, Double> incidences() {
+        SortedMap<Reflector, Double> by = new TreeMap<>();
+        for (int i = 0; i < touchedCount; i++) {
+            int at = touched[i];
+            by.put(new Reflector(at / PARTS.length, PARTS[at % PARTS.length]), cosines[at] / sum[at]);
         }
         return by;
     }

@@ -16,6 +16,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param pupilSeen share of the pupil's area that is seen, where the pupil was sampled over its area; otherwise without samples
  * @param cells mean over each cell of the surface's map, by cell number; empty where there is no map
  * @param by once-reflected light by what reflected it, of all samples; empty for direct light
+ * @param incidences for each of these the mean cosine of the angle at which light struck it, weighted by what came
  * @param example a ray that carried light, from the pupil to the receiver; empty where none was found
  */
 public record Tally(
@@ -24,12 +25,14 @@ public record Tally(
         Estimate pupilSeen,
         List<Estimate> cells,
         SortedMap<Reflector, Estimate> by,
+        SortedMap<Reflector, Double> incidences,
         Optional<ExampleRay> example) {
 
     /** Copies the collections. */
     public Tally {
         cells = List.copyOf(cells);
         by = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(by));
+        incidences = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(incidences));
     }
 
     /**
@@ -47,6 +50,7 @@ public record Tally(
                 Estimate.none(largest),
                 Estimate.none(1),
                 java.util.Collections.nCopies(cells, Estimate.none(largest)),
+                new TreeMap<>(),
                 new TreeMap<>(),
                 Optional.empty());
     }
@@ -69,6 +73,7 @@ public record Tally(
                 pupilSeen.and(other.pupilSeen),
                 bothCells,
                 both,
+                bothIncidences(other),
                 example.isPresent() ? example : other.example);
     }
 
@@ -76,5 +81,19 @@ public record Tally(
     private static Estimate zeros(Tally tally, Reflector key) {
         Estimate known = tally.by.get(key);
         return known != null ? known : new Estimate(tally.irradiance.samples(), 0, 0, tally.irradiance.largest());
+    }
+
+    private SortedMap<Reflector, Double> bothIncidences(Tally other) {
+        SortedMap<Reflector, Double> both = new TreeMap<>(incidences);
+        other.incidences.forEach((key, theirs) -> both.merge(key, theirs, (mine, added) -> {
+            double weight = weight(key);
+            double more = other.weight(key);
+            return (mine * weight + added * more) / (weight + more);
+        }));
+        return both;
+    }
+
+    private double weight(Reflector key) {
+        return by.get(key).mean() * by.get(key).samples();
     }
 }

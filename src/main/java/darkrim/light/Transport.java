@@ -175,6 +175,7 @@ public final class Transport {
                 seen.estimate(1),
                 estimates(cells, largest),
                 new TreeMap<>(),
+                new TreeMap<>(),
                 example);
     }
 
@@ -194,15 +195,7 @@ public final class Transport {
                 cells[point.cell].add(value);
             }
             if (value > 0) {
-                sums.add(reflected.gatheredVia, Reflector.Part.DIFFUSE, reflected.diffuseValue);
-                sums.add(reflected.gatheredVia, Reflector.Part.LOBE, reflected.lobeValue);
-                double byMirror = reflected.followedValue;
-                if (reflected.imageVia == reflected.gatheredVia) {
-                    byMirror += reflected.imageValue;
-                } else {
-                    sums.add(reflected.imageVia, Reflector.Part.MIRROR, reflected.imageValue);
-                }
-                sums.add(reflected.gatheredVia, Reflector.Part.MIRROR, byMirror);
+                add(sums, reflected);
             }
         }
         SortedMap<Reflector, Estimate> by = sums.estimates(samples, largest);
@@ -212,7 +205,24 @@ public final class Transport {
                 Estimate.none(1),
                 estimates(cells, largest),
                 by,
+                sums.incidences(),
                 Optional.empty());
+    }
+
+    private static void add(ReflectorSums sums, ReflectedLight reflected) {
+        sums.add(reflected.gatheredVia, Reflector.Part.DIFFUSE, reflected.diffuseValue, reflected.diffuseIncidence);
+        sums.add(reflected.gatheredVia, Reflector.Part.LOBE, reflected.lobeValue, reflected.lobeIncidence);
+        double byMirror = reflected.followedValue;
+        double incidence = reflected.followedIncidence;
+        if (reflected.imageVia == reflected.gatheredVia) {
+            byMirror += reflected.imageValue;
+            incidence = (reflected.followedValue * reflected.followedIncidence
+                            + reflected.imageValue * reflected.imageIncidence)
+                    / byMirror;
+        } else {
+            sums.add(reflected.imageVia, Reflector.Part.MIRROR, reflected.imageValue, reflected.imageIncidence);
+        }
+        sums.add(reflected.gatheredVia, Reflector.Part.MIRROR, byMirror, incidence);
     }
 
     private double height(Vector3D position) {

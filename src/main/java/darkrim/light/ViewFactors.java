@@ -62,7 +62,13 @@ public final class ViewFactors {
             if (facet >= 0) {
                 int met = scene.surfaceMet(facet, directions.x, directions.y, directions.z);
                 if (met != Scene.INSIDE) {
-                    sums.add(met, Reflector.Part.DIFFUSE, 1);
+                    sums.add(
+                            met,
+                            Reflector.Part.DIFFUSE,
+                            1,
+                            Math.abs(directions.x * scene.normal(facet, 0)
+                                    + directions.y * scene.normal(facet, 1)
+                                    + directions.z * scene.normal(facet, 2)));
                 }
             }
         }

@@ -5,7 +5,7 @@ import java.util.List;
 /** What a result does not cover. Stands in every result; docs/cautions.md says more of each. */
 public final class Cautions {
     /** What a check leaves out, and light paths show. */
-    static final String REFLECTED_AGAIN = "light after more than one reflection";
+    static final String REFLECTED_AGAIN = "light after more than one reflection ('darkrim paths' measures it)";
 
     /** Effects that a check does not model. */
     public static final List<String> NOT_MODELLED = List.of(

@@ -15,15 +15,17 @@ import java.util.Map;
  * @param via the surface that reflects it
  * @param reflector the part of its finish
  * @param irradiance relative irradiance that it gives the receiver
+ * @param incidence angle at which light strikes the surface, deg: that of the mean cosine, weighted by what comes
  * @param share that over all once-reflected light of the receiver, 0 to 1
  */
-public record LightPath(Surface receiver, Surface via, Reflector.Part reflector, Estimate irradiance, double share) {
+public record LightPath(
+        Surface receiver, Surface via, Reflector.Part reflector, Estimate irradiance, double incidence, double share) {
     /** The paths to a receiver that carry light, strongest first. */
     public static List<LightPath> to(SurfaceResult receiver, List<Surface> surfaces) {
         double whole = receiver.onceReflected().irradiance().mean();
         return receiver.onceReflected().by().entrySet().stream()
                 .filter(entry -> entry.getValue().mean() > 0)
-                .map(entry -> of(receiver.surface(), surfaces, entry, whole))
+                .map(entry -> of(receiver, surfaces, entry, whole))
                 .sorted(Comparator.comparingDouble((LightPath path) -> path.irradiance.mean())
                         .reversed()
                         .thenComparing(path -> path.via.index())
@@ -32,11 +34,17 @@ public record LightPath(Surface receiver, Surface via, Reflector.Part reflector,
     }
 
     private static LightPath of(
-            Surface receiver, List<Surface> surfaces, Map.Entry<Reflector, Estimate> entry, double whole) {
+            SurfaceResult receiver, List<Surface> surfaces, Map.Entry<Reflector, Estimate> entry, double whole) {
         Reflector reflector = entry.getKey();
         Estimate irradiance = entry.getValue();
+        double cosine = receiver.onceReflected().incidences().get(reflector);
         return new LightPath(
-                receiver, surfaces.get(reflector.surface()), reflector.part(), irradiance, irradiance.mean() / whole);
+                receiver.surface(),
+                surfaces.get(reflector.surface()),
+                reflector.part(),
+                irradiance,
+                Math.toDegrees(StrictMath.acos(Math.min(1, cosine))),
+                irradiance.mean() / whole);
     }
 
     /** The part of the finish in a word. */

@@ -24,7 +24,7 @@ final class LightPathSection {
         if (receivers.isEmpty()) {
             return;
         }
-        page.heading("Light paths: pupil, via a surface, to a receiver");
+        page.heading("Light paths: pupil, via a surface (struck at an angle, deg), to a receiver");
         List<Surface> surfaces = result.scene().surfaces();
         Rows most = everything ? Rows.ALL : new Rows(RECEIVERS);
         Rows rows = everything ? Rows.ALL : VIA;
@@ -32,6 +32,7 @@ final class LightPathSection {
                 .names("receiver")
                 .names("via")
                 .words("by")
+                .numbers("deg")
                 .numbers("share")
                 .numbers("irradiance +- error");
         for (SurfaceResult receiver : most.shown(receivers)) {
@@ -47,6 +48,7 @@ final class LightPathSection {
                         name,
                         Printable.of(path.via().name()),
                         path.part(),
+                        String.valueOf(Math.round(path.incidence())),
                         Figures.percent(path.share()),
                         Figures.withError(
                                 path.irradiance().mean(), path.irradiance().standardError()));
@@ -55,7 +57,7 @@ final class LightPathSection {
             List<LightPath> rest = paths.subList(strong.size(), paths.size());
             if (!rest.isEmpty()) {
                 double share = rest.stream().mapToDouble(LightPath::share).sum();
-                table.row("", Figures.counted(rest.size(), "other"), "", Figures.percent(share), "");
+                table.row("", Figures.counted(rest.size(), "other"), "", "", Figures.percent(share), "");
             }
         }
         page.block(table.text());

@@ -5,7 +5,6 @@ import darkrim.light.Reflector;
 import darkrim.scene.Surface;
 import darkrim.study.path.PathResult;
 import darkrim.study.path.ReceiverPaths;
-import darkrim.study.path.Spot;
 import darkrim.study.path.TopPath;
 import java.util.List;
 import java.util.Locale;
@@ -71,7 +70,7 @@ public record PathReport(String version) {
                     order == 0 ? "" : Figures.count(receiver.paths(order)));
         }
         if (receiver.most() > 1) {
-            table.row("once to " + receiver.most() + " times", value(receiver.reflected()), "100.0 %", "");
+            table.row("all of these, reflected", value(receiver.reflected()), "100.0 %", "");
         }
         Estimate left = receiver.leftOut();
         table.row(
@@ -149,32 +148,38 @@ public record PathReport(String version) {
 
     private static void places(Page page, ReceiverPaths receiver) {
         page.space();
+        page.paragraph(
+                "Where a path is brightest on the receiver, and where on the surface before it most of it comes from:"
+                        + " the middle of a cell, share of the path's light in it, area of the cell");
+        page.space();
         Table table = new Table()
                 .numbers("path")
-                .words("brightest on the receiver, mm")
-                .numbers("share there")
-                .words("most comes from, on the last surface, mm")
-                .numbers("share there");
+                .words("on the receiver, mm")
+                .numbers("share")
+                .numbers("mm2")
+                .words("on the surface before, mm")
+                .numbers("share")
+                .numbers("mm2");
         int number = 0;
         for (TopPath path : receiver.strongest()) {
             number++;
             table.row(
                     String.valueOf(number),
                     EvidenceWords.point(path.onReceiver().centre()),
-                    share(path.onReceiver()),
+                    Figures.percent(path.onReceiver().share()),
+                    Figures.three(path.onReceiver().area()),
                     EvidenceWords.point(path.onLast().centre()),
-                    share(path.onLast()));
+                    Figures.percent(path.onLast().share()),
+                    Figures.three(path.onLast().area()));
         }
         page.block(table.text());
     }
 
-    private static String share(Spot spot) {
-        return Figures.percent(spot.share()) + " in " + Figures.three(spot.area()) + " mm2";
-    }
-
     private static void rays(Page page, ReceiverPaths receiver) {
         page.space();
-        page.line("A line of light for each path, to draw in CAD, mm: on the pupil, each reflection, on the receiver");
+        page.paragraph(
+                "A line of light for each path, to draw in CAD, mm: on the pupil, each reflection, on the receiver");
+        page.space();
         int number = 0;
         for (TopPath path : receiver.strongest()) {
             number++;

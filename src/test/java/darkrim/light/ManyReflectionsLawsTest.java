@@ -59,13 +59,15 @@ class ManyReflectionsLawsTest {
                 List.of(Vector3D.of(1, 0.02, 0.3), Vector3D.of(-0.2, 0.5, 0.9), Vector3D.of(0.1, 0, -1))) {
             Vector3D normal = toward.normalize().negate();
             Vector3D at = Vector3D.of(0, 0, 50).subtract(normal.multiply(49.9));
-            PathTally tally = many(scene).batch(new Receiver.AtPoint("on the wall", at, normal), 3, 0, 60_000);
+            PathTally tally =
+                    many(scene).batch(new Receiver.AtPoint("on the wall " + toward, at, normal), 3, 0, 60_000);
             for (int order = 1; order <= 3; order++) {
                 double expected = direct * Math.pow(0.8, order);
                 Estimate got = tally.orders().get(order);
                 // The point stands 0.1 mm before the wall of 50 mm: as much as the facets, 2e-3 in all.
                 assertThat(got.mean()).isCloseTo(expected, within(4 * got.standardError() + 4e-3 * expected));
-                assertThat(got.standardError()).isLessThan(0.03 * expected);
+                // Where the wall lies in the plane of the pupil, a rare sample weighs 400 times the mean.
+                assertThat(got.standardError()).isLessThan(0.06 * expected);
             }
         }
     }

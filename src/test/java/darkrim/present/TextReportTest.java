@@ -47,7 +47,7 @@ class TextReportTest {
     @Test
     void lightPathsNameTheSurfaceAndThePartOfItsFinish() {
         // The pupil lights the fronts of the flags from above; by the screen they cannot be seen from the pupil's side.
-        assertThat(plain(MIXED)).containsPattern("left/back +screen/front +diffuse +100\\.0 %");
+        assertThat(plain(MIXED)).containsPattern("left/back +screen/front +diffuse +2 +100\\.0 %");
     }
 
     @Test

@@ -71,10 +71,14 @@ final class CellSums {
                 (cell, sums) -> by.computeIfAbsent(cell, key -> new Sums()).add(sums));
     }
 
-    /** The cell with the greatest density that is sure: less two standard errors, so that a cut-off corner with a single way does not win. */
+    /**
+     * The cell with the greatest density that is sure: less two standard errors, so that a cut-off corner with a single way does not win.
+     * Where none is sure, the cell by which most comes.
+     */
     private Map.Entry<Integer, Sums> brightest() {
         Map.Entry<Integer, Sums> best = null;
-        double most = Double.NEGATIVE_INFINITY;
+        Map.Entry<Integer, Sums> fullest = null;
+        double most = 0;
         for (Map.Entry<Integer, Sums> each : by.entrySet()) {
             Sums sums = each.getValue();
             double density = (sums.value - 2 * Math.sqrt(sums.squares)) / cells.area(each.getKey());
@@ -82,8 +86,11 @@ final class CellSums {
                 most = density;
                 best = each;
             }
+            if (fullest == null || sums.value > fullest.getValue().value) {
+                fullest = each;
+            }
         }
-        return best;
+        return best != null ? best : fullest;
     }
 
     /**
