@@ -138,9 +138,9 @@ public final class StarLight {
             int straight = met < 0 ? -1 : receiverOf[met];
             if (met >= 0 && reflection.reflects()) {
                 reflect(random);
-                by.add(met, Reflector.Part.DIFFUSE, broad);
-                by.add(met, Reflector.Part.LOBE, lobes);
-                by.add(met, Reflector.Part.MIRROR, mirror);
+                by.add(met, Reflector.Part.DIFFUSE, broad, in);
+                by.add(met, Reflector.Part.LOBE, lobes, in);
+                by.add(met, Reflector.Part.MIRROR, mirror, in);
             }
             double sum = broad + lobes + mirror;
             largest = Math.max(largest, sum);
