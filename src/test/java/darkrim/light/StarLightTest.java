@@ -87,7 +87,8 @@ class StarLightTest {
         double[] inPupil = new double[2];
         double sum = 0;
         for (int i = 0; i < steps * steps; i++) {
-            BEAM.pupil().outline().place((i % steps + 0.5) / steps, (i / steps + 0.5) / steps, inPupil);
+            int row = i / steps;
+            BEAM.pupil().outline().place((i % steps + 0.5) / steps, (row + 0.5) / steps, inPupil);
             Vector3D p = DOWN.at(inPupil[0], inPupil[1]);
             Vector3D way = focus.subtract(p);
             double t = at(8, 0, 4).subtract(p).dot(normal) / way.dot(normal);

@@ -45,6 +45,8 @@ public final class StarScan {
     private static final double CONTRAST = 0.4;
     /** Changes of less than this share of the level matter to nobody. */
     private static final double FAINT = 0.1;
+    /** Bands of fewer of the finest squares than this are aimed at all along: the middles of squares show their edges too coarsely, or miss them. */
+    private static final double NARROW = 4;
     /** How often positions near the level get as many samples again. */
     private static final int SHARPENED = Integer.numberOfTrailingZeros(StarScanSettings.MOST_TIMES);
 
@@ -194,7 +196,7 @@ public final class StarScan {
         }
         long due = 0;
         for (StarReach.Side side : reach.sides()) {
-            boolean throwsLight = reach.narrowest(side) < 2 * settings.finest()
+            boolean throwsLight = reach.narrowest(side) < NARROW * settings.finest()
                     && reach.seeds(side, piece).stream()
                             .anyMatch(seed -> bright.contains(new Spot(seed, settings.finest())));
             if (throwsLight && looked + due < settings.mostPositions()) {

@@ -1,0 +1,125 @@
+package darkrim.study.rejection;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import darkrim.diagnostic.Findings;
+import darkrim.layout.LayoutReader;
+import darkrim.scene.DistantBody;
+import darkrim.study.Effort;
+import darkrim.study.PlacedScene;
+import darkrim.study.UnusableStudy;
+import darkrim.study.rejection.OrderLight.Evidence;
+import darkrim.verdict.Watch;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** Seeds are fixed. Comparisons within 3 standard errors would fail for one seed in 370 each. */
+class RejectionStudyTest {
+    private static final DistantBody MOON = new DistantBody(0, 0, 0.53, Optional.empty());
+
+    /** A sheet that looks up, and a wall 40 mm high beside it. */
+    private static final String WALL = """
+            title: Sheet beside a wall
+            finishes: {white: {diffuse: 0.5, source: "invented"}}
+            beam: {pupil: {shape: disc, diameter: 30, distance: 320}}
+            parts:
+              sheet: {kind: rectangle, width: 10, depth: 10}
+              wall: {kind: block, width: 2, depth: 400, height: 40, at: [21, 0, 0], finish: white}
+            requirements: {dark: {surfaces: "sheet/back", direct: none}}
+            """;
+
+    private static PlacedScene placed(String text) throws Exception {
+        var reading = LayoutReader.read("sheet.yaml", text.getBytes(StandardCharsets.UTF_8));
+        assertThat(reading.hasErrors()).isFalse();
+        return PlacedScene.of(reading.layout().orElseThrow(), new Findings(), Watch.NONE);
+    }
+
+    private static RejectionResult curve(
+            PlacedScene placed, String onto, List<Double> angles, double azimuth, int most, int threads)
+            throws Exception {
+        RejectionSettings settings = new RejectionSettings(
+                Optional.empty(), MOON, OptionalDouble.empty(), angles, List.of(azimuth), onto, most, 4);
+        return RejectionStudy.of(
+                placed, settings, new Effort(threads, Optional.empty(), Optional.empty()), new Findings(), Watch.NONE);
+    }
+
+    /**
+     * From -x nothing shades the sheet: it gets the cosine. The wall gets the sine on all of its face; its once-reflected light on the sheet is rho sin(a) F, F the view
+     * factor from the sheet to the wall, by an integral of the closed form for an element (two-dimensional, the wall is 40 times as long as it is near: Howell, catalog
+     * of configuration factors, crossed strings, from memory): F = (1 - x / sqrt(x2 + h2)) / 2 at distance x from a wall of height h.
+     */
+    @Test
+    void aSheetBesideAWallGetsTheCosineAndTheLightOfTheWall() throws Exception {
+        for (double angle : new double[] {30, 60}) {
+            List<OrderLight> orders = curve(placed(WALL), "sheet/front", List.of(angle), 180, 2, 2)
+                    .points()
+                    .get(0)
+                    .orders();
+            double radians = Math.toRadians(angle);
+            assertThat(orders.get(0).value())
+                    .isCloseTo(Math.cos(radians), within(3 * orders.get(0).error() + 2e-5));
+            double factor = 0;
+            int steps = 1000;
+            for (int i = 0; i < steps; i++) {
+                double x = 20 + 5 - 10 * (i + 0.5) / steps;
+                factor += (1 - x / Math.hypot(x, 40)) / 2 / steps;
+            }
+            // The wall ends 200 mm away on both sides, which costs up to 0.7 % of the factor.
+            double exact = 0.5 * Math.sin(radians) * factor;
+            assertThat(orders.get(1).value())
+                    .isCloseTo(exact, within(3 * orders.get(1).error() + 0.007 * exact));
+            assertThat(orders.get(1).error()).isLessThan(0.02 * exact);
+            assertThat(orders.get(1).atMost()).isGreaterThan(exact);
+            // Neither the black sheet nor the convex wall reflects again.
+            assertThat(orders.get(2).evidence()).isEqualTo(Evidence.NONE_FOUND);
+            assertThat(orders.get(2).atMost()).isPositive();
+        }
+    }
+
+    /** From +x the wall shades the sheet below 90 - atan(40 / 15) = 20.6 deg from the horizon; its lit face looks away. */
+    @Test
+    void behindTheWallNothingArrivesAndThatIsProved() throws Exception {
+        RejectionPoint point = curve(placed(WALL), "sheet/front", List.of(60.0), 0, 1, 1)
+                .points()
+                .get(0);
+        assertThat(point.orders()).extracting(OrderLight::evidence).containsOnly(Evidence.PROVED);
+        assertThat(point.total()).isZero();
+        assertThat(point.atMost()).isZero();
+    }
+
+    @Test
+    void theShippedTubeLetsTwiceReflectedLightThroughOnly() throws Exception {
+        PlacedScene tube = PlacedScene.of(Path.of("geometries/dusk-tube.yaml"), new Findings(), Watch.NONE);
+        RejectionPoint point =
+                curve(tube, "**/active", List.of(20.0), 20, 2, 2).points().get(0);
+        assertThat(point.orders())
+                .extracting(OrderLight::evidence)
+                .containsExactly(Evidence.PROVED, Evidence.PROVED, Evidence.SAMPLED);
+        assertThat(point.orders().get(2).value()).isBetween(1e-7, 3e-6);
+    }
+
+    @Test
+    void theNumberOfThreadsChangesNothing() throws Exception {
+        PlacedScene placed = placed(WALL);
+        List<Double> angles = List.of(20.0, 50.0);
+        assertThat(curve(placed, "sheet/front", angles, 180, 2, 4).points())
+                .isEqualTo(curve(placed, "sheet/front", angles, 180, 2, 1).points());
+    }
+
+    @Test
+    void whatMakesNoSenseIsRefused() throws Exception {
+        PlacedScene placed = placed(WALL);
+        assertThatThrownBy(() -> curve(placed, "sheet/front", List.of(89.9), 0, 1, 1))
+                .isInstanceOf(UnusableStudy.class)
+                .hasMessageContaining("below the focal plane");
+        assertThatThrownBy(() -> curve(placed, "nothing", List.of(10.0), 0, 1, 1))
+                .isInstanceOf(UnusableStudy.class)
+                .hasMessageContaining("selects no surface");
+    }
+}
