@@ -252,7 +252,7 @@ class MeshFileTest {
     void packedFilesAndOtherFormatsAreRefused() throws IOException {
         assertThat(refusal("z.stl", new byte[] {'P', 'K', 3, 4, 0, 0})).contains("the file is packed (zip)");
         assertThat(refusal("z.obj", new byte[] {0x1f, (byte) 0x8b, 8, 0})).contains("the file is packed (gzip)");
-        assertThat(refusal("x.step", "ISO-10303-21;")).contains("the name ends in neither .stl nor .obj");
+        assertThat(refusal("x.step", "ISO-10303-21;")).contains("the name ends in none of .stl, .obj, .step and .stp");
         assertThat(refusal("b.obj", new byte[] {'v', ' ', 0, 1, 2})).contains("the file is not text");
     }
 
