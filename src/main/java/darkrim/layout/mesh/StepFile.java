@@ -25,6 +25,9 @@ record StepFile(Fineness fineness, String searchPath, int seconds) {
     private static final long MOST_BYTES = 1L << 28;
     private static final String START = "ISO-10303-21";
     private static final int MOST_TRIES = 4;
+    /** A face within so much of the tolerance of a plane need not get more facets when asked for finer ones. */
+    private static final double FLAT = 0.01;
+
     private static final double FINER = 4;
     /** Facets of a finer mesh are off by about as much less as it is finer: its corners show only the rest. */
     private static final double UNSEEN = FINER / (FINER - 1);
@@ -79,7 +82,7 @@ record StepFile(Fineness fineness, String searchPath, int seconds) {
         for (int tries = 0; tries < MOST_TRIES; tries++) {
             deflection /= FINER;
             FacetMesh finer = mesher.mesh(folder, deflection, fineness.angle() / 2);
-            OptionalDouble measured = FacetDeviation.of(mesh, finer);
+            OptionalDouble measured = FacetDeviation.of(mesh, finer, FLAT * tolerance);
             if (measured.isEmpty()) {
                 throw new MeshFault(
                         "mesher-failed",
@@ -92,6 +95,13 @@ record StepFile(Fineness fineness, String searchPath, int seconds) {
                         mesh.withoutNames(), new Meshing(mesher.version(), tolerance, fineness.angle(), deviation));
             }
             mesh = finer;
+        }
+        if (deviation == Double.POSITIVE_INFINITY) {
+            throw new MeshFault(
+                    "mesher-failed",
+                    "the mesher " + mesher.version()
+                            + " makes no finer facets of a curved face when asked for them, so that it cannot be told how far they"
+                            + " lie from it: give another chord_tolerance");
         }
         throw new MeshFault(
                 "mesher-failed",
