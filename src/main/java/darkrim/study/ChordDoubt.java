@@ -119,7 +119,7 @@ public final class ChordDoubt {
                         + " is dark behind the facets " + has + ", expected more than "
                         + (needed < Double.POSITIVE_INFINITY ? Wording.number(needed) + " mm" : "any clearance")
                         + ", which the distance of facets from curved surfaces may cost"
-                        + (isGrazing(worst.surface()) ? "; it is curved and some of it all but faces the pupil" : ""));
+                        + (isGrazing(worst.surface()) ? "; it is curved and some of it all but faces the pupil (facets that turn by less, with a smaller chord_angle or crease, may help)" : ""));
     }
 
     private boolean isDoubtful(Outcome outcome) {

@@ -8,7 +8,10 @@ import darkrim.layout.BeamSpec.FieldSpec;
 import darkrim.layout.BeamSpec.PupilSpec;
 import darkrim.layout.FinishRule;
 import darkrim.layout.Layout;
+import darkrim.layout.Part;
 import darkrim.layout.Requirement;
+import darkrim.layout.Shape;
+import darkrim.layout.mesh.MeshFile;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.layout.form.Wording;
 import java.util.ArrayList;
@@ -76,6 +79,7 @@ final class SettingDifferences {
                                 SettingDifferences::condition);
                     });
         }
+        found.meshes(before, after);
         List<FinishRule> one = before.finishRules();
         List<FinishRule> two = after.finishRules();
         for (int i = 0; i < Math.max(one.size(), two.size()); i++) {
@@ -98,6 +102,28 @@ final class SettingDifferences {
         found.compare(
                 "seed in the file", before.sampling().seed(), after.sampling().seed(), String::valueOf);
         return List.copyOf(found.changed);
+    }
+
+    /** The files of parts that are meshes in both, by their content. */
+    private void meshes(Layout before, Layout after) {
+        for (Part one : before.parts()) {
+            for (Part two : after.parts()) {
+                if (one.name().equals(two.name())
+                        && one.shape() instanceof Shape.Mesh was
+                        && two.shape() instanceof Shape.Mesh is) {
+                    compare("mesh file of " + one.name(), content(was.file()), content(is.file()), words -> words);
+                }
+            }
+        }
+    }
+
+    /** What is in a file, and by what it became facets; its name says nothing. */
+    private static String content(MeshFile file) {
+        return "SHA-256 " + file.sha256()
+                + file.meshing()
+                        .map(meshing -> ", facets by " + meshing.program() + " within "
+                                + Wording.number(meshing.tolerance()) + " mm")
+                        .orElse("");
     }
 
     private void compare(String name, Object one, Object two, Outline first, Outline second) {
