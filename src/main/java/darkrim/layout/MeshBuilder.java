@@ -34,7 +34,8 @@ record MeshBuilder(FinishBuilder finishes, MeshFiles meshes, Findings findings) 
             return Optional.empty();
         }
         boolean meshed = file.get().meshing().isPresent();
-        double unit = meshed ? 1 : Unit.of(fields.text("unit")).orElseThrow().size().doubleValue();
+        double unit =
+                meshed ? 1 : Unit.of(fields.text("unit")).orElseThrow().size().doubleValue();
         double reach = unit * file.get().mesh().reach();
         if (!(reach <= Kinds.FAR)) {
             findings.error(
@@ -76,7 +77,8 @@ record MeshBuilder(FinishBuilder finishes, MeshFiles meshes, Findings findings) 
                         fields.place(other),
                         meshed
                                 ? "a STEP file has no key '" + other + "', expected 'chord_tolerance' alone"
-                                : "'" + other + "' is for STEP files, expected 'chord' with the tolerance that this file was"
+                                : "'" + other
+                                        + "' is for STEP files, expected 'chord' with the tolerance that this file was"
                                         + " made with");
             }
         }

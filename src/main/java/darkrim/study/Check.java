@@ -93,9 +93,8 @@ public final class Check {
         FacetTree tree = placed.tree();
         List<Feasibility> feasibility = Feasibility.of(assembly, layout.beam(), layout.placementError(), findings);
         Optional<ChordDoubt> doubt = ChordDoubt.of(layout, assembly, scene);
-        MarginScope least = doubt.isPresent() && effort.margins() == MarginScope.NONE
-                ? MarginScope.REQUIREMENTS
-                : effort.margins();
+        MarginScope least =
+                doubt.isPresent() && effort.margins() == MarginScope.NONE ? MarginScope.REQUIREMENTS : effort.margins();
         MarginScope scope = scope(least, scene, assembly, findings);
         SamplingSpec asked = effort.over(layout.sampling());
         List<Demand> demands = placed.demands();

@@ -19,7 +19,6 @@ import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -102,7 +101,10 @@ public final class ChordDoubt {
     private void report(RequirementResult result, Findings findings) {
         Outcome worst = result.outcomes().stream()
                 .filter(outcome -> outcome.verdict() == Verdict.UNDECIDED)
-                .filter(outcome -> outcome.evidence().margin().filter(margin -> !margin.atLeast()).isPresent())
+                .filter(outcome -> outcome.evidence()
+                        .margin()
+                        .filter(margin -> !margin.atLeast())
+                        .isPresent())
                 .findFirst()
                 .orElseGet(result::worst);
         Requirement requirement = result.requirement();
@@ -115,16 +117,18 @@ public final class ChordDoubt {
         findings.warning(
                 "within-tolerance",
                 requirement.place(),
-                "requirement " + requirement.name() + " is not decided: " + worst.surface().name()
+                "requirement " + requirement.name() + " is not decided: "
+                        + worst.surface().name()
                         + " is dark behind the facets " + has + ", expected more than "
                         + (needed < Double.POSITIVE_INFINITY ? Wording.number(needed) + " mm" : "any clearance")
                         + ", which the distance of facets from curved surfaces may cost"
-                        + (isGrazing(worst.surface()) ? "; it is curved and some of it all but faces the pupil (facets that turn by less, with a smaller chord_angle or crease, may help)" : ""));
+                        + (isGrazing(worst.surface())
+                                ? "; it is curved and some of it all but faces the pupil (facets that turn by less, with a smaller chord_angle or crease, may help)"
+                                : ""));
     }
 
     private boolean isDoubtful(Outcome outcome) {
-        double known =
-                outcome.evidence().margin().map(LightMargin::millimetres).orElse(0.0);
+        double known = outcome.evidence().margin().map(LightMargin::millimetres).orElse(0.0);
         return !(known > needed(outcome.surface())) || isGrazing(outcome.surface());
     }
 

@@ -50,7 +50,10 @@ class ChordDoubtTest {
         double most = clearance * 170 / 200;
         CheckResult within = check("chord: " + most * 0.999, "shelf/outside");
         assertThat(within.judgement().verdict()).isEqualTo(Verdict.PASS);
-        assertThat(within.warnings()).extracting("code").contains("mesh-tolerance").doesNotContain("within-tolerance");
+        assertThat(within.warnings())
+                .extracting("code")
+                .contains("mesh-tolerance")
+                .doesNotContain("within-tolerance");
         CheckResult beyond = check("chord: " + most * 1.001, "shelf/outside");
         assertThat(beyond.judgement().verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(beyond.warnings()).extracting("code").contains("mesh-tolerance", "within-tolerance");
@@ -58,17 +61,22 @@ class ChordDoubtTest {
 
     @Test
     void aCurvedFaceThatAllButFacesThePupilIsNotProvedDarkByItsFacets() throws UnusableInput {
-        // The wall stands upright, 11 mm beside the pupil at 170 to 186 mm: so the pupil is 3.3 deg behind them; facets turn by 3 deg.
+        // The wall stands upright, 11 mm beside the pupil at 170 to 186 mm: so the pupil is 3.3 deg behind them; facets
+        // turn by 3 deg.
         String wall = "hood/outside[0,0,22]";
         assertThat(check("chord: 0.01", wall).judgement().verdict()).isEqualTo(Verdict.UNDECIDED);
         // Facets that turn by less against each other leave no doubt, unless the chord is wide.
-        assertThat(check("chord: 0.01, crease: 3.1", wall).judgement().verdict()).isEqualTo(Verdict.PASS);
+        assertThat(check("chord: 0.01, crease: 3.1", wall).judgement().verdict())
+                .isEqualTo(Verdict.PASS);
     }
 
     @Test
     void withoutCurvedFacesOrAToleranceNothingIsTakenBack() throws UnusableInput {
         CheckResult unstated = check("crease: 20", "shelf/outside");
         assertThat(unstated.judgement().verdict()).isEqualTo(Verdict.PASS);
-        assertThat(unstated.warnings()).extracting("code").contains("mesh-chord").doesNotContain("mesh-tolerance");
+        assertThat(unstated.warnings())
+                .extracting("code")
+                .contains("mesh-chord")
+                .doesNotContain("mesh-tolerance");
     }
 }

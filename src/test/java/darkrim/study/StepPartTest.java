@@ -36,14 +36,15 @@ class StepPartTest {
         boolean installed = Stream.of(String.valueOf(System.getenv("PATH")).split(File.pathSeparator))
                 .anyMatch(folder -> Files.isExecutable(Path.of(folder, "gmsh")));
         assumeTrue(installed, "skipped: the mesher gmsh is not installed");
-        String text = Files.readString(Path.of("geometries/step/hood.yaml")).replace("chord_tolerance: 0.01", "chord_tolerance: 0.02");
+        String text = Files.readString(Path.of("geometries/step/hood.yaml"))
+                .replace("chord_tolerance: 0.01", "chord_tolerance: 0.02");
         step = layout(text);
-        stl = layout(text.replace("file: hood.step", "file: hood.stl").replace("chord_tolerance: 0.02", "unit: mm\n    chord: 0.01"));
+        stl = layout(text.replace("file: hood.step", "file: hood.stl")
+                .replace("chord_tolerance: 0.02", "unit: mm\n    chord: 0.01"));
     }
 
     private static Layout layout(String text) {
-        LayoutReading reading =
-                LayoutReader.read("geometries/step/hood.yaml", text.getBytes(StandardCharsets.UTF_8));
+        LayoutReading reading = LayoutReader.read("geometries/step/hood.yaml", text.getBytes(StandardCharsets.UTF_8));
         assertThat(reading.findings()).isEmpty();
         return reading.layout().orElseThrow();
     }
@@ -65,7 +66,8 @@ class StepPartTest {
         for (int f = 0; f < mesh.facetCount(); f++) {
             for (int i = 0; i <= 8; i++) {
                 for (int j = 0; j <= 8 - i; j++) {
-                    Vector3D point = mesh.at(f, 0).multiply(i / 8.0)
+                    Vector3D point = mesh.at(f, 0)
+                            .multiply(i / 8.0)
                             .add(mesh.at(f, 1).multiply(j / 8.0))
                             .add(mesh.at(f, 2).multiply((8 - i - j) / 8.0));
                     greatest = Math.max(greatest, fromSurface(point));
@@ -91,7 +93,8 @@ class StepPartTest {
     @Test
     void volumeAndAreaAreThoseOfTheSolid() {
         Findings findings = new Findings();
-        FacetMesh mesh = Assembly.of(step, findings).meshes().get("hood").mended().mesh();
+        FacetMesh mesh =
+                Assembly.of(step, findings).meshes().get("hood").mended().mesh();
         // Pappus: area of each piece of the section times the way of its centroid.
         double tube = Math.PI * (26 * 26 - 24 * 24) * 30;
         double lip = 2 * Math.PI * (24 - 4.0 / 3) * (4 * 3 / 2.0);
@@ -119,7 +122,8 @@ class StepPartTest {
         for (int i = 0; i <= 40; i++) {
             Vector3D point = Vector3D.of(0.6 * i - 0.3, 0.2 * i, 1.5);
             double share = meshed.from(point, Vector3D.Unit.PLUS_Z).areaFraction();
-            // The rim is off by 0.03 mm at most, 198.5 / 28.5 times that on the pupil of 30 mm, along an arc of at most pi times the radius.
+            // The rim is off by 0.03 mm at most, 198.5 / 28.5 times that on the pupil of 30 mm, along an arc of at most
+            // pi times the radius.
             double bound = 0.03 * 198.5 / 28.5 * Math.PI * 15 / (Math.PI * 15 * 15);
             assertThat(drawn.from(point, Vector3D.Unit.PLUS_Z).areaFraction())
                     .as("at %s", point)

@@ -55,7 +55,10 @@ public final class FacetDeviation {
     private static double thickness(FacetMesh mesh, int[] facets) {
         int largest = facets[0];
         for (int facet : facets) {
-            largest = mesh.doubledNormal(facet).norm() > mesh.doubledNormal(largest).norm() ? facet : largest;
+            largest = mesh.doubledNormal(facet).norm()
+                            > mesh.doubledNormal(largest).norm()
+                    ? facet
+                    : largest;
         }
         Vector3D normal = mesh.doubledNormal(largest).normalize();
         double greatest = 0;

@@ -147,7 +147,10 @@ public final class FacetMesh {
     /** The same with the groups kept apart but without their names. */
     public FacetMesh withoutNames() {
         return new FacetMesh(
-                points, corners, groupOf, groups.stream().map(group -> Group.NAMELESS).toList());
+                points,
+                corners,
+                groupOf,
+                groups.stream().map(group -> Group.NAMELESS).toList());
     }
 
     /** The same points with other facets. Takes the arrays over. */

@@ -18,7 +18,9 @@ public record MeshFile(String name, String sha256, boolean outside, FacetMesh me
     /** Files of one name with the same bytes, meshed alike, are the same. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof MeshFile file && name.equals(file.name) && sha256.equals(file.sha256)
+        return other instanceof MeshFile file
+                && name.equals(file.name)
+                && sha256.equals(file.sha256)
                 && meshing.equals(file.meshing);
     }
 

@@ -143,8 +143,8 @@ public final class MeshFiles implements Serializable {
             MeshReader reader = new MeshReader(real);
             if (key.tolerance > 0) {
                 StepFile.Meshed meshed = reader.meshed(new StepFile.Fineness(key.tolerance, key.angle));
-                return Optional.of(new MeshFile(
-                        shown, reader.sha256(), outside, meshed.mesh(), Optional.of(meshed.meshing())));
+                return Optional.of(
+                        new MeshFile(shown, reader.sha256(), outside, meshed.mesh(), Optional.of(meshed.meshing())));
             }
             FacetMesh mesh = reader.read();
             return Optional.of(new MeshFile(shown, reader.sha256(), outside, mesh, Optional.empty()));

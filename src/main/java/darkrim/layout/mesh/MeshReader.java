@@ -85,7 +85,8 @@ final class MeshReader {
             return ObjFile.read(text(stream), MOST_FACETS);
         }
         if (!name.endsWith(".stl")) {
-            throw new MeshFault("mesh-form", "the name ends in none of .stl, .obj, .step and .stp, expected one of these");
+            throw new MeshFault(
+                    "mesh-form", "the name ends in none of .stl, .obj, .step and .stp, expected one of these");
         }
         long stated = head.length < BinaryStl.HEADER
                 ? -1

@@ -53,8 +53,8 @@ record Mesher(Path program, int seconds, String version) {
                         "STEP files are read with the program gmsh, and it is not on the PATH; expected it installed (Debian, Ubuntu:"
                                 + " sudo apt install gmsh; macOS: brew install gmsh; Windows: unpack it from gmsh.info and"
                                 + " add its folder to the PATH), or the part as STL or OBJ"));
-        BoundedProcess.Outcome told =
-                new BoundedProcess(folder, Math.min(seconds, 60), MOST_BYTES).run(limited(program, List.of("--version")));
+        BoundedProcess.Outcome told = new BoundedProcess(folder, Math.min(seconds, 60), MOST_BYTES)
+                .run(limited(program, List.of("--version")));
         var version = VERSION.matcher(told.printed());
         if (told.end() != BoundedProcess.End.DONE || !version.find()) {
             throw failed(program, "does not tell its version", told);
@@ -93,8 +93,7 @@ record Mesher(Path program, int seconds, String version) {
         set(command, "Mesh.StlAngularDeflection", Double.toString(Math.toRadians(angle)));
         set(command, "Mesh.StlOneSolidPerSurface", "1");
         command.addAll(List.of("-format", "stl", "-o", FACETS, PART));
-        BoundedProcess.Outcome outcome =
-                new BoundedProcess(folder, seconds, MOST_BYTES).run(limited(program, command));
+        BoundedProcess.Outcome outcome = new BoundedProcess(folder, seconds, MOST_BYTES).run(limited(program, command));
         Path facets = folder.resolve(FACETS);
         if (outcome.end() != BoundedProcess.End.DONE) {
             throw failed(
@@ -144,7 +143,8 @@ record Mesher(Path program, int seconds, String version) {
                 .map(String::strip)
                 .filter(line -> line.toLowerCase(Locale.ROOT).contains("err"))
                 .findFirst()
-                .map(line -> "; it says: " + Wording.shortened(line.replaceAll("[* ]+", " ").strip()))
+                .map(line -> "; it says: "
+                        + Wording.shortened(line.replaceAll("[* ]+", " ").strip()))
                 .orElse("");
         return new MeshFault(
                 "mesher-failed",

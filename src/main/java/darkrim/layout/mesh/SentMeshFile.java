@@ -50,6 +50,7 @@ final class SentMeshFile implements Serializable {
         for (int i = 0; i < groups.length; i += 2) {
             whole.add(new FacetMesh.Group(groups[i], groups[i + 1]));
         }
-        return new MeshFile(name, sha256, outside, FacetMesh.of(points, corners, groupOf, whole), Optional.ofNullable(meshing));
+        return new MeshFile(
+                name, sha256, outside, FacetMesh.of(points, corners, groupOf, whole), Optional.ofNullable(meshing));
     }
 }

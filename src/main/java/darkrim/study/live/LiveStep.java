@@ -171,14 +171,7 @@ final class LiveStep {
                     .map(doubt -> doubt.applied(found, findings))
                     .orElse(found);
             listener.accept(new LiveState.Placed(
-                    move,
-                    chosen,
-                    placed.layout(),
-                    placed.scene(),
-                    certain,
-                    margins,
-                    findings.sorted(),
-                    detail));
+                    move, chosen, placed.layout(), placed.scene(), certain, margins, findings.sorted(), detail));
         }
     }
 

@@ -95,7 +95,8 @@ class StepFileTest {
         // 10 (1 - cos(pi / 4n)): 0.192, 0.0482, 0.0120 mm for 4, 8, 16 chords.
         StepFile.Meshed meshed = read(mesher(ARC.formatted("$((2 << run))")), 30, 0.05);
         assertThat(meshed.mesh().facetCount()).isEqualTo(2 * 16);
-        // Corners of 32 chords lie at the middle of the 16: the chord error in closed form, with a third added for what they do not show.
+        // Corners of 32 chords lie at the middle of the 16: the chord error in closed form, with a third added for what
+        // they do not show.
         double error = 10 * (1 - Math.cos(Math.PI / 64));
         assertThat(meshed.meshing().deviation())
                 .isCloseTo(error * 4 / 3, org.assertj.core.api.Assertions.within(1e-9))
@@ -110,7 +111,9 @@ class StepFileTest {
         new StepFile(new StepFile.Fineness(0.5, 10), mesher(ARC.formatted("$((2 << run))")), 30).read(step, digest);
         assertThat(HexFormat.of().formatHex(digest.digest()))
                 .isEqualTo(HexFormat.of().formatHex(digest().digest(Files.readAllBytes(step))));
-        assertThat(Files.readString(folder.resolve("arguments"))).doesNotContain("a part").contains("part.step");
+        assertThat(Files.readString(folder.resolve("arguments")))
+                .doesNotContain("a part")
+                .contains("part.step");
     }
 
     @Test
@@ -143,7 +146,8 @@ class StepFileTest {
 
     @Test
     void facesThatDifferBetweenRunsAreRefused() throws IOException {
-        String renamed = ARC.formatted("$((2 << run))") + "sed -i \"s/Surface 1/Surface $run/; s/endsolid/endsolid\\nsolid b\\nendsolid b/\" $out\n";
+        String renamed = ARC.formatted("$((2 << run))")
+                + "sed -i \"s/Surface 1/Surface $run/; s/endsolid/endsolid\\nsolid b\\nendsolid b/\" $out\n";
         assertThat(refusal(mesher(renamed), 30)).contains("mesher-failed");
     }
 
@@ -151,7 +155,8 @@ class StepFileTest {
     void aMesherThatDoesNotEndIsEnded() throws IOException, InterruptedException {
         assertThat(refusal(mesher("echo $$ > '" + folder + "/process'; sleep 77 & wait"), 1))
                 .contains("took longer than 1 s");
-        long process = Long.parseLong(Files.readString(folder.resolve("process")).strip());
+        long process =
+                Long.parseLong(Files.readString(folder.resolve("process")).strip());
         for (int i = 0; i < 100 && ProcessHandle.of(process).isPresent(); i++) {
             Thread.sleep(20);
         }
