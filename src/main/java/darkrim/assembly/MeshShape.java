@@ -73,6 +73,11 @@ public record MeshShape(MendedMesh mended, List<MeshFace> faces, List<AnchoredFa
         return faces.stream().allMatch(face -> face.size().flat());
     }
 
+    /** How far its facets may lie from the true surface, mm: 0 where no face is curved, or where nothing is said of it. */
+    public double chordError(Shape.Mesh shape) {
+        return isFlat() ? 0 : shape.chord().orElse(0.0);
+    }
+
     /** Finishes by the end of the name of a surface, from the materials of the file. */
     Map<String, String> finishes(Shape.Mesh shape) {
         Map<String, String> finishes = new HashMap<>();

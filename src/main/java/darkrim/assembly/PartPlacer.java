@@ -73,7 +73,7 @@ final class PartPlacer {
         meshes.put(part.name(), mesh);
         MeshFindings.report(part, shape, mesh, findings);
         mesh.finishes(shape).forEach((face, finish) -> materials.put(part.name() + "/" + face, finish));
-        return new Pieces(mesh.pieces(), List.of(), List.of(), shape.chord().orElse(0.0));
+        return new Pieces(mesh.pieces(), List.of(), List.of(), mesh.chordError(shape));
     }
 
     private void placeCopy(Part part, Pieces pieces, GridSteps.Step step) {

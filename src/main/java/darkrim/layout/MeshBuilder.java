@@ -29,17 +29,18 @@ record MeshBuilder(FinishBuilder finishes, MeshFiles meshes, Findings findings) 
     /** The shape; empty, with a finding, if the file cannot be used. */
     Optional<Shape> build(Fields fields) {
         List<FaceAnchor> names = names(fields);
-        Optional<MeshFile> file =
-                meshes.read(fields.text("file"), fields.flag("outside_folder"), fields.place("file"), findings);
+        Optional<MeshFile> file = file(fields);
         if (file.isEmpty()) {
             return Optional.empty();
         }
-        double unit = Unit.of(fields.text("unit")).orElseThrow().size().doubleValue();
+        boolean meshed = file.get().meshing().isPresent();
+        double unit =
+                meshed ? 1 : Unit.of(fields.text("unit")).orElseThrow().size().doubleValue();
         double reach = unit * file.get().mesh().reach();
         if (!(reach <= Kinds.FAR)) {
             findings.error(
                     "mesh-value",
-                    fields.place("unit"),
+                    fields.place(meshed ? "file" : "unit"),
                     "in this unit the mesh reaches to " + Wording.number(reach) + " mm, expected at most "
                             + Wording.number(Kinds.FAR) + " mm");
             return Optional.empty();
@@ -48,11 +49,58 @@ record MeshBuilder(FinishBuilder finishes, MeshFiles meshes, Findings findings) 
                 file.get(),
                 unit,
                 fields.number("crease"),
-                fields.has("chord") ? Optional.of(fields.number("chord")) : Optional.empty(),
+                chord(fields, file.get()),
                 names,
                 fields.number("within"),
                 finishOf(fields, file.get()),
                 fields.has("least_gap") ? Optional.of(fields.number("least_gap")) : Optional.empty()));
+    }
+
+    /** The file, with the keys that it needs: what an STL or OBJ file does not say is stated, what a STEP file says is not. */
+    private Optional<MeshFile> file(Fields fields) {
+        String name = fields.text("file");
+        boolean meshed = MeshFiles.isMeshed(name);
+        String needed = meshed ? "chord_tolerance" : "unit";
+        if (!fields.has(needed)) {
+            findings.error(
+                    "missing-key",
+                    fields.place("file"),
+                    "the key '" + needed + "' is missing, expected "
+                            + (meshed
+                                    ? "how far facets may lie from the surfaces of a STEP file"
+                                    : "what the coordinates of an STL or OBJ file are in"));
+        }
+        for (String other : meshed ? List.of("unit", "chord") : List.of("chord_tolerance")) {
+            if (fields.has(other)) {
+                findings.error(
+                        "mesh-key",
+                        fields.place(other),
+                        meshed
+                                ? "a STEP file has no key '" + other + "', expected 'chord_tolerance' alone"
+                                : "'" + other
+                                        + "' is for STEP files, expected 'chord' with the tolerance that this file was"
+                                        + " made with");
+            }
+        }
+        if (!fields.has(needed)) {
+            return Optional.empty();
+        }
+        boolean anywhere = fields.flag("outside_folder");
+        return meshed
+                ? meshes.meshed(
+                        name,
+                        fields.number("chord_tolerance"),
+                        fields.number("chord_angle"),
+                        anywhere,
+                        fields.place("file"),
+                        findings)
+                : meshes.read(name, anywhere, fields.place("file"), findings);
+    }
+
+    private static Optional<Double> chord(Fields fields, MeshFile file) {
+        return file.meshing()
+                .map(meshing -> Optional.of(meshing.tolerance()))
+                .orElseGet(() -> fields.has("chord") ? Optional.of(fields.number("chord")) : Optional.empty());
     }
 
     private List<FaceAnchor> names(Fields fields) {

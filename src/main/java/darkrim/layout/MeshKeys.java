@@ -19,11 +19,11 @@ final class MeshKeys {
 
     static final List<Key> ALL = List.of(
             Key.required(
-                    "file", Kinds.FILE, "The mesh file, STL (text or binary) or OBJ, from the folder of the layout."),
-            Key.required(
+                    "file", Kinds.FILE, "The file, STL (text or binary), OBJ or STEP, from the folder of the layout."),
+            Key.optional(
                     "unit",
                     new Kind.Choice(Unit.symbols(Measure.LENGTH)),
-                    "What its coordinates are in; the file itself does not say."),
+                    "What the coordinates of an STL or OBJ file are in, which must be given; a STEP file says so itself."),
             Key.withDefault(
                     "crease",
                     Kinds.CREASE,
@@ -32,7 +32,16 @@ final class MeshKeys {
             Key.optional(
                     "chord",
                     Kinds.GAP,
-                    "Chord tolerance that the mesh was made with: how far facets may lie from the curved surface; mm unless stated."),
+                    "Chord tolerance that an STL or OBJ file was made with: how far facets may lie from the curved surface; mm unless stated."),
+            Key.optional(
+                    "chord_tolerance",
+                    Kinds.SIZE,
+                    "How far the facets that a STEP file is turned into may lie from its curved surfaces, which must be given; mm unless stated."),
+            Key.withDefault(
+                    "chord_angle",
+                    Kinds.CREASE,
+                    "10",
+                    "Greatest angle between neighbouring facets of a curved face of a STEP file; degrees unless stated."),
             Key.optional(
                     "names",
                     new Kind.Named(Letters.NAME, FACE, 0, 1000),

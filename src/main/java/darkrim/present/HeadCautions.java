@@ -26,7 +26,7 @@ public final class HeadCautions {
 
     /** The cautions, a line each. */
     public static List<String> of(List<Feasibility> feasibility, List<Finding> warnings) {
-        return Stream.of(infeasible(feasibility), leaks(warnings))
+        return Stream.of(infeasible(feasibility), leaks(warnings), facets(warnings))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -48,6 +48,14 @@ public final class HeadCautions {
                                 ? "with the placement error of " + Figures.length(error)
                                         + " mm; the verdict is for the parts exactly where they are drawn."
                                 : "even without placement error; the verdict covers only what the requirements ask."));
+    }
+
+    /** Facets that stand for curved surfaces: what is dark behind them by little need not be behind what will be built. */
+    private static Optional<String> facets(List<Finding> warnings) {
+        return warnings.stream()
+                .filter(warning -> warning.code().equals("mesh-tolerance"))
+                .findFirst()
+                .map(warning -> "CAUTION: " + Printable.of(warning.message()) + ".");
     }
 
     /** Open or crossing meshes and gaps: what the proofs say of the facets need not hold for what will be built. */

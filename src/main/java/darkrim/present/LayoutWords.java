@@ -36,9 +36,18 @@ public final class LayoutWords {
         return layout.parts().stream()
                 .filter(part -> part.shape() instanceof Shape.Mesh)
                 .map(part -> (Shape.Mesh) part.shape())
-                .map(mesh -> "mesh     " + Printable.of(mesh.file().name()) + ", unit of " + Figures.limit(mesh.unit())
-                        + " mm, SHA-256 " + mesh.file().sha256().substring(0, SHORT_HASH) + "...")
+                .map(mesh -> "mesh     " + Printable.of(mesh.file().name()) + ", " + made(mesh) + ", SHA-256 "
+                        + mesh.file().sha256().substring(0, SHORT_HASH) + "...")
                 .distinct()
                 .toList();
+    }
+
+    private static String made(Shape.Mesh mesh) {
+        return mesh.file()
+                .meshing()
+                .map(meshing -> "facets by " + Printable.of(meshing.program()) + " within "
+                        + Figures.atMost(meshing.tolerance()) + " mm (measured: "
+                        + Figures.atMost(meshing.deviation()) + " mm)")
+                .orElse("unit of " + Figures.limit(mesh.unit()) + " mm");
     }
 }

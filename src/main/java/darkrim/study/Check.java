@@ -23,6 +23,7 @@ import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** The main job: from a layout file to a verdict. */
 public final class Check {
@@ -121,7 +122,10 @@ public final class Check {
         Scene scene = placed.scene();
         FacetTree tree = placed.tree();
         List<Feasibility> feasibility = Feasibility.of(assembly, layout.beam(), layout.placementError(), findings);
-        MarginScope scope = scope(effort.margins(), scene, assembly, findings);
+        Optional<ChordDoubt> doubt = ChordDoubt.of(layout, assembly, scene);
+        MarginScope least =
+                doubt.isPresent() && effort.margins() == MarginScope.NONE ? MarginScope.REQUIREMENTS : effort.margins();
+        MarginScope scope = scope(least, scene, assembly, findings);
         SamplingSpec asked = effort.over(layout.sampling());
         List<Demand> demands = placed.demands();
         try (Workers workers = new Workers(effort.threads())) {
@@ -134,6 +138,8 @@ public final class Check {
             long measuring = System.nanoTime();
             DirectMargins margins = DirectMargins.of(scene, tree, assembly, judgement, scope, workers, watch);
             double measured = secondsSince(measuring);
+            Judgement found = judgement.with(margins.bySurface());
+            Judgement certain = doubt.map(one -> one.applied(found, findings)).orElse(found);
             List<Finding> warnings = findings.sorted();
             return new CheckResult(
                     layout,
@@ -141,7 +147,7 @@ public final class Check {
                     scene,
                     feasibility,
                     assembly.largestChordError(),
-                    judgement.with(margins.bySurface()),
+                    certain,
                     margins,
                     warnings,
                     new CheckResult.Timing(proofs, measured, secondsSince(start)));

@@ -3,6 +3,7 @@ package darkrim.verdict;
 import darkrim.scene.Surface;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * All that was found.
@@ -32,6 +33,21 @@ public record Judgement(
         return new Judgement(
                 requirements.stream().map(result -> result.with(margins)).toList(),
                 surfaces.stream().map(result -> result.with(margins)).toList(),
+                samples,
+                risk,
+                stopped,
+                batches);
+    }
+
+    /**
+     * The same with proofs of darkness taken back that are in doubt: what they were given for is then undecided.
+     *
+     * @param doubtful whether an outcome that passes by such a proof is in doubt
+     */
+    public Judgement doubting(Predicate<Outcome> doubtful) {
+        return new Judgement(
+                requirements.stream().map(result -> result.doubting(doubtful)).toList(),
+                surfaces,
                 samples,
                 risk,
                 stopped,

@@ -24,6 +24,11 @@ public record Outcome(Surface surface, int cell, Verdict verdict, double value, 
                 : this;
     }
 
+    /** The same evidence, which is not enough. */
+    Outcome undecided() {
+        return new Outcome(surface, cell, Verdict.UNDECIDED, value, evidence);
+    }
+
     /** The surface's name, with the cell where it is one; of a clearance both surfaces. */
     public String where() {
         if (evidence instanceof Evidence.Distance distance) {

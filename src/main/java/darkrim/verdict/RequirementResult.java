@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * A requirement with its verdict.
@@ -33,6 +34,20 @@ public record RequirementResult(Requirement requirement, Verdict verdict, List<O
                 requirement,
                 verdict,
                 outcomes.stream().map(outcome -> outcome.with(margins)).toList());
+    }
+
+    /** The same with passes by proof of darkness taken back where they are in doubt. */
+    RequirementResult doubting(Predicate<Outcome> doubtful) {
+        if (!(requirement.condition() instanceof Requirement.NoDirect)) {
+            return this;
+        }
+        return of(
+                requirement,
+                outcomes.stream()
+                        .map(outcome -> outcome.verdict() == Verdict.PASS && doubtful.test(outcome)
+                                ? outcome.undecided()
+                                : outcome)
+                        .toList());
     }
 
     /** The outcome with the least margin of direct light; empty if none was looked for. */

@@ -20,15 +20,21 @@ class FindingsPageTest {
     /** Codes that show when the parts are put together; darkrim.assembly.FinishCheckTest triggers them. */
     private static final Set<String> OF_THE_ASSEMBLY = Set.of("no-finish");
 
-    /** Codes of mesh files and of what layouts say of them; darkrim.layout.mesh.MeshFileTest and {@link MeshPartTest} trigger them. */
+    /** Codes of mesh files and of what layouts say of them; MeshFileTest, StepFileTest and {@link MeshPartTest} trigger them. */
     private static final Set<String> OF_MESH_FILES = Set.of(
             "mesh-unreadable",
             "mesh-outside",
             "mesh-form",
             "mesh-value",
             "mesh-too-large",
+            "mesh-key",
+            "mesher-missing",
+            "mesher-failed",
             "unknown-material",
             "material-without-finish");
+
+    /** Codes of proofs behind curved meshes; darkrim.study.ChordDoubtTest triggers them. */
+    private static final Set<String> OF_TOLERANCES = Set.of("mesh-tolerance", "within-tolerance");
 
     /** Codes that need a layout of very many facets; darkrim.cli.MillionFacetsIT triggers them. */
     private static final Set<String> OF_LARGE_LAYOUTS = Set.of("opening-margins-left-out");
@@ -46,6 +52,7 @@ class FindingsPageTest {
         Set<String> codes = new TreeSet<>(WITHOUT_TEXT);
         codes.addAll(OF_THE_ASSEMBLY);
         codes.addAll(OF_MESH_FILES);
+        codes.addAll(OF_TOLERANCES);
         codes.addAll(OF_LARGE_LAYOUTS);
         codes.addAll(WITH_A_TABLE);
         try (Stream<Path> files = Files.list(Path.of("src/test/resources/broken"))) {

@@ -69,6 +69,27 @@ class MeshPartTest {
     }
 
     @Test
+    void stepFilesHaveKeysOfTheirOwn() {
+        String text = """
+                title: t
+                finishes: {black: {diffuse: 0.1}}
+                beam: {pupil: {shape: disc, diameter: 4, distance: 100}}
+                parts:
+                  it: {kind: mesh, file: a.stp, unit: mm, finish: black}
+                  other: {kind: mesh, file: f.obj, unit: mm, chord_tolerance: 0.1, finish: black}
+                requirements: {d: {surfaces: "it", direct: none}}
+                """;
+        assertThat(LayoutReader.read("src/test/resources/meshes/f.yaml", text.getBytes(StandardCharsets.UTF_8))
+                        .findings())
+                .extracting(finding -> finding.toString().replaceAll("^.*?f.yaml:", ""))
+                .contains(
+                        "5:26: the key 'chord_tolerance' is missing, expected how far facets may lie from the surfaces of a"
+                                + " STEP file [missing-key]")
+                .anyMatch(finding -> finding.startsWith("5:") && finding.endsWith("[mesh-key]"))
+                .anyMatch(finding -> finding.startsWith("6:") && finding.endsWith("[mesh-key]"));
+    }
+
+    @Test
     void aUnitThatIsMissingOrMakesItTooLargeIsAnError() {
         assertThat(read("crease: 20").findings()).extracting("code").contains("missing-key");
         // 5 units of 1 m are well within; the plates would have to be 200,000 times larger.

@@ -144,6 +144,15 @@ public final class FacetMesh {
         return new FacetMesh(points, corners, new int[groupOf.length], List.of(Group.NAMELESS));
     }
 
+    /** The same with the groups kept apart but without their names. */
+    public FacetMesh withoutNames() {
+        return new FacetMesh(
+                points,
+                corners,
+                groupOf,
+                groups.stream().map(group -> Group.NAMELESS).toList());
+    }
+
     /** The same points with other facets. Takes the arrays over. */
     FacetMesh with(int[] otherCorners, int[] otherGroupOf) {
         return new FacetMesh(points, otherCorners, otherGroupOf, groups);

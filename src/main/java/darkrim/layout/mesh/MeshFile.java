@@ -2,6 +2,7 @@ package darkrim.layout.mesh;
 
 import darkrim.geom.mesh.FacetMesh;
 import java.io.Serializable;
+import java.util.Optional;
 
 /**
  * A mesh file that was read.
@@ -10,12 +11,17 @@ import java.io.Serializable;
  * @param sha256 SHA-256 of its bytes in lower-case hexadecimal
  * @param outside whether it lies outside the folder of the layout
  * @param mesh its facets as they stand there, in whatever unit it has
+ * @param meshing how its curved surfaces were turned into facets; empty for a file that has facets
  */
-public record MeshFile(String name, String sha256, boolean outside, FacetMesh mesh) implements Serializable {
-    /** Files of one name with the same bytes are the same. */
+public record MeshFile(String name, String sha256, boolean outside, FacetMesh mesh, Optional<Meshing> meshing)
+        implements Serializable {
+    /** Files of one name with the same bytes, meshed alike, are the same. */
     @Override
     public boolean equals(Object other) {
-        return other instanceof MeshFile file && name.equals(file.name) && sha256.equals(file.sha256);
+        return other instanceof MeshFile file
+                && name.equals(file.name)
+                && sha256.equals(file.sha256)
+                && meshing.equals(file.meshing);
     }
 
     @Override

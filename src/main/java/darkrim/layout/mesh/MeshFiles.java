@@ -24,11 +24,14 @@ public final class MeshFiles implements Serializable {
     private static final long serialVersionUID = 1L;
 
     private final String folder;
-    private final Map<String, MeshFile> known = new HashMap<>();
+    private final Map<Key, MeshFile> known = new HashMap<>();
 
     private MeshFiles(String folder) {
         this.folder = folder;
     }
+
+    /** A file by its name in the layout, and how fine its facets are to be, in mm and degrees; 0 where it has facets. */
+    private record Key(String name, double tolerance, double angle) implements Serializable {}
 
     /**
      * Files beside a layout.
@@ -45,7 +48,7 @@ public final class MeshFiles implements Serializable {
     }
 
     /**
-     * Reads a file, or gives what was read before.
+     * Reads a file of facets, or gives what was read before.
      *
      * @param name its name as the layout gives it, from the folder of the layout
      * @param anywhere whether it may lie outside that folder
@@ -53,14 +56,40 @@ public final class MeshFiles implements Serializable {
      * @param findings receives what is wrong
      * @return empty, with a finding, if it cannot be used
      */
-    public synchronized Optional<MeshFile> read(String name, boolean anywhere, Place place, Findings findings) {
-        MeshFile before = known.get(name);
+    public Optional<MeshFile> read(String name, boolean anywhere, Place place, Findings findings) {
+        return read(new Key(name, 0, 0), anywhere, place, findings);
+    }
+
+    /** Whether a file holds surfaces that have to be meshed, by its name. */
+    public static boolean isMeshed(String name) {
+        return StepFile.isNamed(name);
+    }
+
+    /**
+     * Meshes a file of surfaces, or gives what was meshed before.
+     *
+     * @param name its name as the layout gives it, from the folder of the layout
+     * @param tolerance how far facets may lie from the true surface, above 0, mm
+     * @param angle greatest angle between neighbouring facets of a curved face, above 0, degrees
+     * @param anywhere whether it may lie outside that folder
+     * @param place where the layout names it
+     * @param findings receives what is wrong
+     * @return empty, with a finding, if it cannot be used
+     */
+    public Optional<MeshFile> meshed(
+            String name, double tolerance, double angle, boolean anywhere, Place place, Findings findings) {
+        return read(new Key(name, tolerance, angle), anywhere, place, findings);
+    }
+
+    private synchronized Optional<MeshFile> read(Key key, boolean anywhere, Place place, Findings findings) {
+        String name = key.name;
+        MeshFile before = known.get(key);
         if (before != null && (anywhere || !before.outside())) {
             return Optional.of(before);
         }
         try {
-            Optional<MeshFile> read = open(name, anywhere, place, findings);
-            read.ifPresent(file -> known.put(name, file));
+            Optional<MeshFile> read = open(key, anywhere, place, findings);
+            read.ifPresent(file -> known.put(key, file));
             return read;
         } catch (NoSuchFileException missing) {
             error(findings, place, name, "there is no such file beside the layout");
@@ -79,13 +108,19 @@ public final class MeshFiles implements Serializable {
     /** What was read: a line for each file with its name and SHA-256, by name. */
     public synchronized List<String> hashes() {
         return known.entrySet().stream()
-                .sorted(Map.Entry.comparingByKey())
-                .map(file -> "mesh " + Wording.oneLine(file.getKey()) + " SHA-256 "
-                        + file.getValue().sha256())
+                .map(file -> "mesh " + Wording.oneLine(file.getKey().name) + " SHA-256 "
+                        + file.getValue().sha256()
+                        + file.getValue()
+                                .meshing()
+                                .map(meshing -> " meshed by " + meshing.program())
+                                .orElse(""))
+                .sorted()
+                .distinct()
                 .toList();
     }
 
-    private Optional<MeshFile> open(String name, boolean anywhere, Place place, Findings findings) throws IOException {
+    private Optional<MeshFile> open(Key key, boolean anywhere, Place place, Findings findings) throws IOException {
+        String name = key.name;
         Path base = Path.of(folder).toRealPath();
         Path path = Path.of(folder).resolve(name);
         Path real = path.toRealPath();
@@ -106,8 +141,13 @@ public final class MeshFiles implements Serializable {
         String shown = Wording.oneLine(path.toString());
         try {
             MeshReader reader = new MeshReader(real);
+            if (key.tolerance > 0) {
+                StepFile.Meshed meshed = reader.meshed(new StepFile.Fineness(key.tolerance, key.angle));
+                return Optional.of(
+                        new MeshFile(shown, reader.sha256(), outside, meshed.mesh(), Optional.of(meshed.meshing())));
+            }
             FacetMesh mesh = reader.read();
-            return Optional.of(new MeshFile(shown, reader.sha256(), outside, mesh));
+            return Optional.of(new MeshFile(shown, reader.sha256(), outside, mesh, Optional.empty()));
         } catch (MeshFault fault) {
             findings.error(fault.code(), new Place(shown, fault.line(), fault.column()), fault.getMessage());
             return Optional.empty();

@@ -45,6 +45,12 @@ final class MeshReader {
         return HexFormat.of().formatHex(digest.digest());
     }
 
+    /** Has a STEP file meshed by the program that is installed. */
+    StepFile.Meshed meshed(StepFile.Fineness fineness) throws IOException, MeshFault {
+        String searchPath = String.valueOf(System.getenv("PATH"));
+        return new StepFile(fineness, searchPath, Mesher.PATIENCE_SECONDS).read(file, digest);
+    }
+
     FacetMesh read() throws IOException, MeshFault {
         long size = Files.size(file);
         if (size > MOST_BYTES) {
@@ -79,7 +85,8 @@ final class MeshReader {
             return ObjFile.read(text(stream), MOST_FACETS);
         }
         if (!name.endsWith(".stl")) {
-            throw new MeshFault("mesh-form", "the name ends in neither .stl nor .obj, expected one of these");
+            throw new MeshFault(
+                    "mesh-form", "the name ends in none of .stl, .obj, .step and .stp, expected one of these");
         }
         long stated = head.length < BinaryStl.HEADER
                 ? -1

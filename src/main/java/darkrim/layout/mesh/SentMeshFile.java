@@ -4,6 +4,7 @@ import darkrim.geom.mesh.FacetMesh;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A mesh file as it travels to another machine: the facets know nothing of streams. */
 final class SentMeshFile implements Serializable {
@@ -12,6 +13,9 @@ final class SentMeshFile implements Serializable {
     private final String name;
     private final String sha256;
     private final boolean outside;
+    /** Null for a file that has facets. */
+    private final Meshing meshing;
+
     private final double[] points;
     private final int[] corners;
     private final int[] groupOf;
@@ -23,6 +27,7 @@ final class SentMeshFile implements Serializable {
         name = file.name();
         sha256 = file.sha256();
         outside = file.outside();
+        meshing = file.meshing().orElse(null);
         points = new double[3 * mesh.pointCount()];
         for (int i = 0; i < points.length; i++) {
             points[i] = mesh.coordinate(i / 3, i % 3);
@@ -45,6 +50,7 @@ final class SentMeshFile implements Serializable {
         for (int i = 0; i < groups.length; i += 2) {
             whole.add(new FacetMesh.Group(groups[i], groups[i + 1]));
         }
-        return new MeshFile(name, sha256, outside, FacetMesh.of(points, corners, groupOf, whole));
+        return new MeshFile(
+                name, sha256, outside, FacetMesh.of(points, corners, groupOf, whole), Optional.ofNullable(meshing));
     }
 }

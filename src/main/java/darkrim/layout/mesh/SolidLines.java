@@ -40,7 +40,8 @@ final class SolidLines extends Reader {
 
     /** Goes on to the next solid; false if nothing but blank lines is left. */
     boolean next() throws IOException {
-        if (!ended) {
+        // Whoever reads through a buffer may know the word endsolid before the rest of its line is taken.
+        if (!ended && !startsWith("endsolid")) {
             return false;
         }
         ended = false;

@@ -11,10 +11,12 @@ import darkrim.layout.FinishRule;
 import darkrim.layout.Layout;
 import darkrim.layout.Mounting;
 import darkrim.layout.Part;
-import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
+import darkrim.layout.Requirement;
+import darkrim.layout.Shape;
 import darkrim.layout.ThermalShape;
 import darkrim.layout.form.Wording;
+import darkrim.layout.mesh.MeshFile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -82,6 +84,7 @@ final class SettingDifferences {
                                 SettingDifferences::condition);
                     });
         }
+        found.meshes(before, after);
         List<FinishRule> one = before.finishRules();
         List<FinishRule> two = after.finishRules();
         for (int i = 0; i < Math.max(one.size(), two.size()); i++) {
@@ -104,6 +107,28 @@ final class SettingDifferences {
         found.compare(
                 "seed in the file", before.sampling().seed(), after.sampling().seed(), String::valueOf);
         return List.copyOf(found.changed);
+    }
+
+    /** The files of parts that are meshes in both, by their content. */
+    private void meshes(Layout before, Layout after) {
+        for (Part one : before.parts()) {
+            for (Part two : after.parts()) {
+                if (one.name().equals(two.name())
+                        && one.shape() instanceof Shape.Mesh was
+                        && two.shape() instanceof Shape.Mesh is) {
+                    compare("mesh file of " + one.name(), content(was.file()), content(is.file()), words -> words);
+                }
+            }
+        }
+    }
+
+    /** What is in a file, and by what it became facets; its name says nothing. */
+    private static String content(MeshFile file) {
+        return "SHA-256 " + file.sha256()
+                + file.meshing()
+                        .map(meshing -> ", facets by " + meshing.program() + " within "
+                                + Wording.number(meshing.tolerance()) + " mm")
+                        .orElse("");
     }
 
     private void compare(String name, Object one, Object two, Outline first, Outline second) {

@@ -8,6 +8,7 @@ import darkrim.layout.Requirement;
 import darkrim.layout.SamplingSpec;
 import darkrim.light.Transport;
 import darkrim.scene.Surface;
+import darkrim.study.ChordDoubt;
 import darkrim.study.Effort;
 import darkrim.study.LayoutFamily;
 import darkrim.study.PlacedScene;
@@ -163,15 +164,14 @@ final class LiveStep {
             LiveDetail detail,
             Consumer<LiveState> listener) {
         synchronized (lock) {
+            Findings findings = new Findings();
+            findings.addAll(warnings);
+            Judgement found = judgement.with(bySurface);
+            Judgement certain = ChordDoubt.of(placed.layout(), placed.assembly(), placed.scene())
+                    .map(doubt -> doubt.applied(found, findings))
+                    .orElse(found);
             listener.accept(new LiveState.Placed(
-                    move,
-                    chosen,
-                    placed.layout(),
-                    placed.scene(),
-                    judgement.with(bySurface),
-                    margins,
-                    warnings,
-                    detail));
+                    move, chosen, placed.layout(), placed.scene(), certain, margins, findings.sorted(), detail));
         }
     }
 

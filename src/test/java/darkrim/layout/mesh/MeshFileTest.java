@@ -248,11 +248,24 @@ class MeshFileTest {
                 .hasSizeLessThan(300);
     }
 
+    /** A parser takes the text in pieces of 4,096 characters or so: each of these solids ends at another place in them. */
+    @Test
+    void noSolidIsLostWhereverItEnds() throws IOException {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < 2000; i++) {
+            String name = i + "x".repeat(i % 41);
+            text.append("solid ").append(name).append('\n').append(FACET).append("endsolid " + name + "\n");
+        }
+        MeshFile file = good("many.stl", text.toString());
+        assertThat(file.mesh().facetCount()).isEqualTo(2000);
+        assertThat(file.mesh().groups()).hasSize(2000);
+    }
+
     @Test
     void packedFilesAndOtherFormatsAreRefused() throws IOException {
         assertThat(refusal("z.stl", new byte[] {'P', 'K', 3, 4, 0, 0})).contains("the file is packed (zip)");
         assertThat(refusal("z.obj", new byte[] {0x1f, (byte) 0x8b, 8, 0})).contains("the file is packed (gzip)");
-        assertThat(refusal("x.step", "ISO-10303-21;")).contains("the name ends in neither .stl nor .obj");
+        assertThat(refusal("x.step", "ISO-10303-21;")).contains("the name ends in none of .stl, .obj, .step and .stp");
         assertThat(refusal("b.obj", new byte[] {'v', ' ', 0, 1, 2})).contains("the file is not text");
     }
 
