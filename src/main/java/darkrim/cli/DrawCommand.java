@@ -2,6 +2,7 @@ package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
 import darkrim.present.json.SavedCheck;
+import darkrim.present.json.SavedResult;
 import darkrim.scene.Scene;
 import darkrim.study.Check;
 import darkrim.study.MarginScope;
@@ -151,7 +152,7 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
                     lit.checked().warnings(),
                     "Drawn into " + output + ": " + drawing.what(lit) + System.lineSeparator());
             return lit.stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;
-        } catch (SavedCheck.Unusable unusable) {
+        } catch (SavedResult.Unusable unusable) {
             surroundings.errors().println("darkrim: " + result + ": " + unusable.getMessage() + "; nothing was drawn.");
             return ExitCode.UNUSABLE;
         } catch (UnusableInput unusable) {
@@ -165,7 +166,7 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
 
     /** What is known of the light: read back, or found now. */
     private CheckedLight checked(PlacedLayout placed, Drawing drawing, Watch watch)
-            throws UnusableInput, SavedCheck.Unusable {
+            throws UnusableInput, SavedResult.Unusable {
         return result != null
                 ? SavedCheck.read(result, placed)
                 : CheckedLight.of(Check.of(options.layout(), drawing.effort().with(MarginScope.NONE), watch));

@@ -168,8 +168,12 @@ final class DetailPane {
             Label name = new Label(requirement.name());
             name.getStyleClass().add("strong");
             VBox entry = new VBox(2, new HBox(6, badge(requirement.verdict(), outdated), name));
+            entry.getChildren().add(ToolStrip.label("asked: " + requirement.limit()));
+            if (!requirement.value().isEmpty()) {
+                entry.getChildren().add(ToolStrip.label("worst value: " + requirement.value()));
+            }
             if (!requirement.margin().isEmpty()) {
-                entry.getChildren().add(ToolStrip.label("least margin " + requirement.margin()));
+                entry.getChildren().add(ToolStrip.label("least margin: " + requirement.margin()));
             }
             if (!requirement.worst().isEmpty()) {
                 Hyperlink worst = new Hyperlink("worst: " + requirement.worst());

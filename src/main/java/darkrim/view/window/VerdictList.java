@@ -1,7 +1,6 @@
 package darkrim.view.window;
 
 import darkrim.view.work.Facts;
-import darkrim.view.work.Judged;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -37,8 +36,7 @@ final class VerdictList {
         for (int row = 0; row < now.size(); row++) {
             Facts.RequirementFact requirement = now.get(row);
             Label margin = new Label();
-            String words =
-                    requirement.margin().isEmpty() ? evidence(facts.orElseThrow(), requirement) : requirement.margin();
+            String words = words(requirement);
             margin.setText((outdated && !words.isEmpty() ? "was " : "") + words);
             margin.setWrapText(true);
             margin.getStyleClass().add("note");
@@ -46,13 +44,11 @@ final class VerdictList {
         }
     }
 
-    /** What is found of the surface that matters most, with the limit: of reflected light there is no margin in mm. */
-    private static String evidence(Facts facts, Facts.RequirementFact requirement) {
-        return Optional.ofNullable(facts.surfaces().get(requirement.worst())).stream()
-                .flatMap(worst -> worst.judged().stream())
-                .filter(judged -> judged.requirement().equals(requirement.name()))
-                .map(Judged::evidence)
-                .findFirst()
-                .orElse("");
+    /** The margin; where it is not known, the value with what is asked. */
+    private static String words(Facts.RequirementFact requirement) {
+        if (!requirement.margin().isEmpty()) {
+            return "margin " + requirement.margin();
+        }
+        return requirement.value().isEmpty() ? "" : requirement.value() + "; asked: " + requirement.limit();
     }
 }
