@@ -89,9 +89,9 @@ final class DetailPane {
         row(grid, "finish", surface.finish().name());
         row(grid, "area", Figures.three(surface.area()) + " mm2");
         if (known != null) {
-            row(grid, "direct", known.of(Light.DIRECT).words());
-            row(grid, "once reflected", known.of(Light.ONCE_REFLECTED).words());
-            row(grid, "total", known.of(Light.TOTAL).words());
+            for (Light light : Light.classes()) {
+                row(grid, light.words(), known.of(light).words(stage.scene()));
+            }
         }
         String file = Path.of(stage.layout().source().name()).getFileName().toString();
         row(grid, "from", file + ":" + surface.place().line());
@@ -108,7 +108,7 @@ final class DetailPane {
             if (known.judged().isEmpty()) {
                 box.getChildren().add(note("No requirement is about this face."));
             }
-            paths(known.paths());
+            paths(known.paths(), stage);
         }
         Button copy = ToolStrip.button("Copy values", "Copy all of this as text (Ctrl+C)");
         copy.setOnAction(event -> copy());
@@ -119,7 +119,7 @@ final class DetailPane {
         box.getChildren().add(new HBox(6, copy, fit, hide));
     }
 
-    private void paths(List<PathFact> paths) {
+    private void paths(List<PathFact> paths, Stage stage) {
         if (paths.isEmpty()) {
             return;
         }
@@ -130,7 +130,7 @@ final class DetailPane {
             via.setWrapText(true);
             via.setOnAction(event -> commands.select(path.via()));
             Label words = ToolStrip.label(Figures.percent(path.share()) + "  " + path.part() + "  "
-                    + path.light().words());
+                    + path.light().words(stage.scene()));
             VBox entry = new VBox(via, words);
             entry.getStyleClass().add("entry");
             box.getChildren().add(entry);

@@ -39,6 +39,8 @@ final class SceneView {
     private static final int SELECTED = 0xff0067c0;
     private static final int GONE = 0xff20262b;
     private static final int PUPIL = 0xff9a6b00;
+    /** Of verdicts that are of another position than the one that is asked for. */
+    static final int OUTDATED = 0xff66717a;
 
     private final Palette palette = new Palette();
     private final CameraRig rig = new CameraRig();
@@ -173,6 +175,10 @@ final class SceneView {
                     }
                 }
             }
+            boolean outdated = facts.filter(Facts::isOutdated).isPresent();
+            marks.get(verdict)
+                    .paint(palette.line(
+                            outdated ? OUTDATED : VerdictMark.of(verdict).argb()));
             double[] all = CutFaces.joined(edges);
             List<Double> dashes = VerdictMark.of(verdict).dashes();
             marks.get(verdict)
