@@ -127,19 +127,21 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
     @Override
     public Integer call() {
         OutputFile file = options.output("--output", output).orElseThrow();
-        if (refused(problems())) {
-            return ExitCode.UNUSABLE;
-        }
-        if (!file.isUsable(options.layout(), surroundings.errors())) {
-            return ExitCode.UNUSABLE;
-        }
+        List<String> problems = problems();
+        boolean usable = file.isUsable(options.layout(), surroundings.errors());
         Drawing drawing = drawing();
         try {
-            PlacedLayout placed = PlacedLayout.of(options.layout());
-            if (refused(names(placed.scene()))) {
+            PlacedLayout placed;
+            try {
+                placed = PlacedLayout.of(options.layout());
+            } catch (UnusableInput unusable) {
+                refused(problems);
+                throw unusable;
+            }
+            problems.addAll(names(placed.scene(), drawing));
+            if (refused(problems) || !usable) {
                 return ExitCode.UNUSABLE;
             }
-            drawing.check(placed.scene());
             LitLayout lit = surroundings.watched(watch -> LitLayout.of(
                     checked(placed, drawing, watch),
                     drawing.fineness(),
@@ -158,8 +160,7 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         } catch (NoSuchPoint none) {
-            String option = detector != null ? "--detector" : point != null ? "--seen-from" : "--path";
-            surroundings.errors().println("darkrim: " + option + ": " + none.getMessage() + "; nothing was drawn.");
+            refused(List.of(place() + ": " + none.getMessage()));
             return ExitCode.UNUSABLE;
         }
     }
@@ -206,7 +207,13 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         return problems;
     }
 
-    private List<String> names(Scene scene) {
+    /** The option that names what is looked at. */
+    private String place() {
+        return detector != null ? "--detector" : point != null ? "--seen-from" : "--path";
+    }
+
+    /** What is wrong with the names that options give, seen beside the layout. */
+    private List<String> names(Scene scene, Drawing drawing) {
         List<String> problems = new ArrayList<>();
         parts.patterns().forEach(each -> each.problem(scene).ifPresent(problems::add));
         light.cells()
@@ -217,6 +224,11 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             problems.add("--only and --hide leave nothing to draw");
         } else if (problems.isEmpty() && parts.isCutAway(scene)) {
             problems.add("--section cuts all parts away that would be drawn");
+        }
+        try {
+            drawing.check(scene);
+        } catch (NoSuchPoint none) {
+            problems.add(place() + ": " + none.getMessage());
         }
         return problems;
     }

@@ -49,6 +49,11 @@ public final class MapPicture {
                 + RoundNumbers.three(most);
     }
 
+    /** How its sides are drawn. */
+    public MapStretch stretch() {
+        return MapStretch.of(grid.alongU().norm(), grid.alongV().norm());
+    }
+
     /**
      * Draws it.
      *
@@ -69,8 +74,9 @@ public final class MapPicture {
         FontMetrics metrics = sheet.graphics().getFontMetrics(font);
         int left = metrics.stringWidth("-000.0") + 2 * sheet.margin() + metrics.getHeight();
         int bottom = 2 * metrics.getHeight() + sheet.margin();
-        double wide = grid.alongU().norm();
-        double high = grid.alongV().norm();
+        MapStretch stretch = stretch();
+        double wide = grid.alongU().norm() * stretch.across();
+        double high = grid.alongV().norm() * stretch.up();
         double perMillimetre = Math.min(
                 (room.width - left - sheet.margin()) / wide, (room.height - bottom - metrics.getHeight() / 2.0) / high);
         int across = Math.max(1, (int) Math.round(wide * perMillimetre));

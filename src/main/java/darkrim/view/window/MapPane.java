@@ -27,7 +27,6 @@ import javafx.scene.paint.Color;
 
 /** The map of one surface as a flat picture, with the value under the mouse and a profile along a dragged line. */
 final class MapPane {
-    private static final double EDGE = 8;
     private static final double MOST = 460;
     private static final String HOW = "Move over the map to read a cell; drag a line for a profile; click to see what is"
             + " seen from there. By keys: Tab to the map, then arrow keys, Space at either end of a line, Enter.";
@@ -38,6 +37,7 @@ final class MapPane {
     private final Commands commands;
     private final ComboBox<String> choice = new ComboBox<>();
     private final Label reading = new Label(NO_MAP);
+    private final Label stretched = ToolStrip.label("");
     private final Canvas canvas = new Canvas();
     private final Profile profile = new Profile();
     private final VBox box = new VBox(6);
@@ -70,7 +70,7 @@ final class MapPane {
         holder.setFocusTraversable(true);
         holder.setOnKeyPressed(this::press);
         box.getStyleClass().add("side");
-        box.getChildren().addAll(choice, holder, reading, profile.node());
+        box.getChildren().addAll(choice, holder, stretched, reading, profile.node());
         box.widthProperty().addListener(changed -> draw());
         canvas.setOnMouseMoved(event -> read(place(event)));
         canvas.setOnMousePressed(event -> {
@@ -142,9 +142,8 @@ final class MapPane {
         return Scales.kind(model.look().light());
     }
 
-    private double pixelsPerMm() {
-        double room = Math.min(MOST, Math.max(60, box.getWidth() - 2 * EDGE - 16));
-        return map.map(flat -> room / Math.max(flat.width(), flat.height())).orElse(1.0);
+    private MapFrame frame(FlatMap flat) {
+        return MapFrame.in(flat, Math.min(MOST, Math.max(60, box.getWidth() - 2 * MapFrame.EDGE - 16)));
     }
 
     private void unmark() {
@@ -222,36 +221,39 @@ final class MapPane {
         }
         FlatMap flat = map.get();
         scale = Scales.of(model);
-        double size = pixelsPerMm();
-        canvas.setWidth(flat.width() * size + 2 * EDGE);
-        canvas.setHeight(flat.height() * size + 2 * EDGE);
+        MapFrame frame = frame(flat);
+        canvas.setWidth(frame.width() + 2 * MapFrame.EDGE);
+        canvas.setHeight(frame.height() + 2 * MapFrame.EDGE);
+        stretched.setText(frame.words());
+        stretched.setVisible(!frame.words().isEmpty());
+        stretched.setManaged(stretched.isVisible());
         GraphicsContext g = canvas.getGraphicsContext2D();
         g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
         int columns = flat.grid().columns();
         int rows = flat.grid().rows();
-        double wide = flat.width() * size / columns;
-        double high = flat.height() * size / rows;
+        double wide = frame.width() / columns;
+        double high = frame.height() / rows;
         for (int cell : flat.map().cells().filled()) {
             g.setFill(Palette.colour(scale.argb(flat.map().value(kind(), cell))));
-            double left = EDGE + cell % columns * wide;
-            double top = EDGE + (rows - 1 - cell / columns) * high;
+            double left = MapFrame.EDGE + cell % columns * wide;
+            double top = MapFrame.EDGE + (rows - 1 - cell / columns) * high;
             // Half a pixel more, so that no seam shows.
             g.fillRect(left, top, wide + 0.5, high + 0.5);
         }
         g.setStroke(Overlay.INK);
         g.setLineWidth(1);
-        g.strokeRect(EDGE - 0.5, EDGE - 0.5, flat.width() * size + 1, flat.height() * size + 1);
+        g.strokeRect(MapFrame.EDGE - 0.5, MapFrame.EDGE - 0.5, frame.width() + 1, frame.height() + 1);
         if (from != null && to != null) {
-            line(g);
+            line(g, frame);
         }
-        mark.ifPresent(at -> cross(g, pixel(at)));
+        mark.ifPresent(at -> cross(g, frame.pixel(at)));
         boolean line = from != null && to != null && Math.hypot(to[0] - from[0], to[1] - from[1]) > 0;
         profile.show(line ? flat.profile(kind(), from, to, 240) : List.of(), scale);
     }
 
-    private void line(GraphicsContext g) {
-        double[] a = pixel(from);
-        double[] b = pixel(to);
+    private void line(GraphicsContext g, MapFrame frame) {
+        double[] a = frame.pixel(from);
+        double[] b = frame.pixel(to);
         g.setStroke(Color.WHITE);
         g.setLineWidth(4);
         g.strokeLine(a[0], a[1], b[0], b[1]);
@@ -271,16 +273,8 @@ final class MapPane {
         }
     }
 
-    private double[] pixel(double[] place) {
-        double size = pixelsPerMm();
-        return new double[] {EDGE + place[0] * size, EDGE + (map.orElseThrow().height() - place[1]) * size};
-    }
-
     private double[] place(MouseEvent event) {
-        double size = pixelsPerMm();
-        return new double[] {
-            (event.getX() - EDGE) / size, map.map(FlatMap::height).orElse(0.0) - (event.getY() - EDGE) / size
-        };
+        return map.map(flat -> frame(flat).place(event.getX(), event.getY())).orElse(new double[2]);
     }
 
     private void read(double[] at) {
