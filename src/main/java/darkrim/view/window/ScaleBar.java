@@ -19,6 +19,9 @@ final class ScaleBar {
 
     static final double HEIGHT = 346;
 
+    /** Behind the words. */
+    static final Color GROUND = Color.rgb(255, 255, 255, 0.92);
+
     private static final double BAR = 20;
     private static final double TOP = 78;
     private static final double LENGTH = 180;
@@ -35,7 +38,7 @@ final class ScaleBar {
      * @param scene what the light is in: where its beam has a radiance, the plate says what 1 stands for
      */
     static void draw(GraphicsContext g, double left, double top, ColourScale scale, String light, Scene scene) {
-        g.setFill(Color.rgb(255, 255, 255, 0.92));
+        g.setFill(GROUND);
         g.fillRoundRect(left, top, WIDTH, HEIGHT, 8, 8);
         g.setStroke(Color.web("#8a949c"));
         g.setLineWidth(1);

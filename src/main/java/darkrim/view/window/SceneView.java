@@ -9,6 +9,7 @@ import darkrim.view.camera.Box;
 import darkrim.view.camera.Camera;
 import darkrim.view.look.Light;
 import darkrim.view.look.Look;
+import darkrim.view.parts.CoarseFacets;
 import darkrim.view.parts.Section;
 import darkrim.view.parts.SectionCut;
 import darkrim.view.parts.Stage;
@@ -59,6 +60,7 @@ final class SceneView {
     private Vector3D pupilCentre = Vector3D.ZERO;
     private Optional<Section> section = Optional.empty();
     private Set<String> hidden = Set.of();
+    private boolean coarse;
 
     SceneView() {
         pupil.setMaterial(palette.line(PUPIL));
@@ -85,8 +87,10 @@ final class SceneView {
     void show(Stage other) {
         stage = Optional.of(other);
         nodes.clear();
+        coarse = false;
+        CoarseFacets simple = new CoarseFacets(other.scene(), other.box());
         for (Surface surface : other.scene().surfaces()) {
-            nodes.add(new SurfaceNode(other.scene(), surface, other.edges().get(surface.index())));
+            nodes.add(new SurfaceNode(other.scene(), surface, other.edges().get(surface.index()), simple));
         }
         List<MeshView> faceViews =
                 new ArrayList<>(nodes.stream().map(SurfaceNode::faces).toList());
@@ -189,6 +193,19 @@ final class SceneView {
     /** Draws ways of light: six coordinates a line, mm. */
     void draw(double[] ways) {
         paths.show(ways);
+    }
+
+    /** Shows very many facets coarsely and without edges while the camera moves, or all as they are; whether anything changed. */
+    boolean coarsen(boolean moving) {
+        boolean wanted = moving
+                && stage.filter(shown -> shown.scene().facetCount() > CoarseFacets.MANY)
+                        .isPresent();
+        if (wanted == coarse) {
+            return false;
+        }
+        coarse = wanted;
+        nodes.forEach(node -> node.coarsen(wanted));
+        return true;
     }
 
     /** Puts the viewer where the look says. */

@@ -24,6 +24,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** The view of the parts with all that lies over it. It draws what has changed, once a frame. */
 final class Viewport {
+    /** So long after the last movement of the camera very many facets are shown whole again. */
+    private static final long REST_NANOSECONDS = 300_000_000;
+
     private final ViewModel model;
     private final SceneView parts = new SceneView();
     private final Eye eye;
@@ -37,6 +40,7 @@ final class Viewport {
     private Optional<Look> drawnLook = Optional.empty();
     private boolean resized = true;
     private boolean comparing;
+    private long moved = System.nanoTime() - REST_NANOSECONDS;
 
     Viewport(ViewModel model) {
         this.model = model;
@@ -180,8 +184,11 @@ final class Viewport {
         boolean newScale = !drawnBeside.stage().equals(beside.stage())
                 || !drawnBeside.facts().equals(beside.facts())
                 || !drawnBeside.maps().equals(beside.maps());
+        boolean moving = before != null && !look.camera().equals(before.camera());
+        moved = moving ? System.nanoTime() : moved;
+        boolean otherDetail = parts.coarsen(moving || System.nanoTime() - moved < REST_NANOSECONDS);
         if (!newFacts && !newMaps && !newWays && !newScale && !resized && look.equals(before)) {
-            return false;
+            return otherDetail;
         }
         ColourScale scale = Scales.of(model);
         Optional<Differences> differences = comparing && look.light() != Light.NONE
