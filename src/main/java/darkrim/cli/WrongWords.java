@@ -43,8 +43,10 @@ final class WrongWords {
     private static boolean leaveOut(ParameterException wrong, List<String> words) {
         if (wrong instanceof UnmatchedArgumentException unmatched) {
             List<String> left = unmatched.getUnmatched();
-            String word =
-                    left.stream().filter(each -> each.startsWith("-")).findFirst().orElse(left.get(0));
+            String word = left.stream()
+                    .filter(each -> each.startsWith("-"))
+                    .findFirst()
+                    .orElse(left.get(0));
             int at = words.lastIndexOf(word);
             if (at < 0) {
                 return false;

@@ -110,12 +110,11 @@ class DrawCommandTest {
 
     @Test
     void theMapOfANarrowSurfaceIsStretchedAndSaysSo() throws IOException {
-        Files.writeString(
-                layout, Files.readString(layout).replaceFirst("(screen: .*width: )[0-9.]+", "$1" + "0.5"));
+        Files.writeString(layout, Files.readString(layout).replaceFirst("(screen: .*width: )[0-9.]+", "$1" + "0.5"));
         Run run = draw("--detector", "screen/front");
         assertThat(run.errors()).isEmpty();
-        // A depth of 30 mm: 60 times the width, of which a sixth is shown.
-        assertThat(run.output()).contains("The surface is narrow: its width is drawn 10 times as large.");
+        // A depth of 10 mm: 20 times the width, of which about a sixth is shown.
+        assertThat(run.output()).contains("The surface is narrow: its width is drawn 3 times as large.");
     }
 
     @Test

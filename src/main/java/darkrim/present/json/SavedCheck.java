@@ -66,7 +66,9 @@ public final class SavedCheck {
                     SavedResult.estimate(found.path("direct")),
                     SavedResult.estimate(found.path("once_reflected")),
                     ray
-                            ? List.of(SavedResult.point(darkness.path("on_pupil_mm")), SavedResult.point(darkness.path("on_surface_mm")))
+                            ? List.of(
+                                    SavedResult.point(darkness.path("on_pupil_mm")),
+                                    SavedResult.point(darkness.path("on_surface_mm")))
                             : List.of(),
                     Optional.ofNullable(strongest.get(surface.name()))));
         }

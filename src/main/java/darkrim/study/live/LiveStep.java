@@ -220,8 +220,7 @@ final class LiveStep {
 
     private static boolean isNew(Judgement before, RequirementResult result) {
         return before.requirements().stream()
-                .noneMatch(
-                        old -> old.requirement().equals(result.requirement()) && old.verdict() == result.verdict());
+                .noneMatch(old -> old.requirement().equals(result.requirement()) && old.verdict() == result.verdict());
     }
 
     private static boolean isSampled(RequirementResult result) {

@@ -91,14 +91,8 @@ final class BothPane {
             Label title = ToolStrip.label(light.words());
             title.getStyleClass().add("strong");
             grid.add(title, 0, grid.getRowCount(), 2, 1);
-            grid.addRow(
-                    grid.getRowCount(),
-                    note("before"),
-                    ToolStrip.label(words(pair.before(light), before)));
-            grid.addRow(
-                    grid.getRowCount(),
-                    note("after"),
-                    ToolStrip.label(words(pair.after(light), after)));
+            grid.addRow(grid.getRowCount(), note("before"), ToolStrip.label(words(pair.before(light), before)));
+            grid.addRow(grid.getRowCount(), note("after"), ToolStrip.label(words(pair.after(light), after)));
             grid.addRow(
                     grid.getRowCount(),
                     note("change"),

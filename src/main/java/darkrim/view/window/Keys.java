@@ -65,12 +65,20 @@ final class Keys {
         add("X, Y, Z", "section square to that axis, on or off", KeyCode.X, () -> commands.toggleSection(0));
         also(KeyCode.Y, () -> commands.toggleSection(1));
         also(KeyCode.Z, () -> commands.toggleSection(2));
-        add("[  and  ]", "move the section; a tenth as far with Shift", KeyCode.OPEN_BRACKET, () -> commands.moveSection(-SECTION_STEP));
+        add(
+                "[  and  ]",
+                "move the section; a tenth as far with Shift",
+                KeyCode.OPEN_BRACKET,
+                () -> commands.moveSection(-SECTION_STEP));
         also(KeyCode.CLOSE_BRACKET, () -> commands.moveSection(SECTION_STEP));
         shifted("", "", KeyCode.OPEN_BRACKET, () -> commands.moveSection(-SECTION_STEP / 10));
         shifted("", "", KeyCode.CLOSE_BRACKET, () -> commands.moveSection(SECTION_STEP / 10));
         add("B", "cut away the other side", KeyCode.B, commands::turnSection);
-        add("M", "ruler: click two points, or Enter at the mark", KeyCode.M, () -> commands.measure(!commands.measuring()));
+        add(
+                "M",
+                "ruler: click two points, or Enter at the mark",
+                KeyCode.M,
+                () -> commands.measure(!commands.measuring()));
         add(
                 "H",
                 "hide the selected face",

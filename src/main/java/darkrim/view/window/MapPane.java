@@ -28,8 +28,9 @@ import javafx.scene.paint.Color;
 /** The map of one surface as a flat picture, with the value under the mouse and a profile along a dragged line. */
 final class MapPane {
     private static final double MOST = 460;
-    private static final String HOW = "Move over the map to read a cell; drag a line for a profile; click to see what is"
-            + " seen from there. By keys: Tab to the map, then arrow keys, Space at either end of a line, Enter.";
+    private static final String HOW =
+            "Move over the map to read a cell; drag a line for a profile; click to see what is"
+                    + " seen from there. By keys: Tab to the map, then arrow keys, Space at either end of a line, Enter.";
 
     private static final String NO_MAP = "No map yet.";
 

@@ -95,7 +95,13 @@ final class Overlay {
                         .map(facts -> facts.surfaces().get(surface.name()))
                         .flatMap(SurfaceFacts::verdict);
                 if (found.filter(verdict::equals).isPresent()) {
-                    letter(g, stage, surface, String.valueOf(mark.letter()), outdated ? SceneView.OUTDATED : mark.argb(), taken);
+                    letter(
+                            g,
+                            stage,
+                            surface,
+                            String.valueOf(mark.letter()),
+                            outdated ? SceneView.OUTDATED : mark.argb(),
+                            taken);
                 }
             }
         }

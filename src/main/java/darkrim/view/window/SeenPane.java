@@ -183,13 +183,14 @@ final class SeenPane implements AutoCloseable {
         }
         Optional<Reading> cell = seen.cell(there);
         if (cell.isPresent()) {
-            return seen.light().words() + ", this cell " + cell.get().words(seen.stage().scene()) + "\n";
+            return seen.light().words() + ", this cell "
+                    + cell.get().words(seen.stage().scene()) + "\n";
         }
         String words = model.content()
                 .facts()
                 .map(facts -> facts.surfaces().get(surface(there).name()))
-                .map((SurfaceFacts facts) ->
-                        ", mean of the face " + facts.of(seen.light()).words(seen.stage().scene()))
+                .map((SurfaceFacts facts) -> ", mean of the face "
+                        + facts.of(seen.light()).words(seen.stage().scene()))
                 .orElse(" not known yet");
         return seen.light().words() + words + "\n";
     }

@@ -74,13 +74,12 @@ public final class Loader implements AutoCloseable {
         post.accept(content -> content.with(stage).noting(""));
         if (saved.isPresent()) {
             try {
-                Facts facts = SavedFacts.read(saved.get(), stage)
-                        .with(LayoutCautions.of(read, stage.warnings()));
+                Facts facts = SavedFacts.read(saved.get(), stage).with(LayoutCautions.of(read, stage.warnings()));
                 post.accept(content -> content.with(facts).doing("", -1));
                 return;
             } catch (SavedResult.Unusable unusable) {
-                post.accept(content -> content.noting(
-                        saved.get() + ": " + unusable.getMessage() + "; checked anew instead"));
+                post.accept(content ->
+                        content.noting(saved.get() + ": " + unusable.getMessage() + "; checked anew instead"));
             }
         }
         List<Finding> doubtful = reading.findings();

@@ -10,7 +10,6 @@ import darkrim.study.RequirementMargin;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
-import darkrim.verdict.Verdict;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -52,9 +51,7 @@ final class RequirementWords {
         if (condition instanceof Requirement.AtMost || (condition instanceof Requirement.PupilSeen && searched)) {
             return isMeasured(result) ? words(RequirementMargin.of(result, scene)) : "";
         }
-        return result.leastMargin()
-                .map(outcome -> direct(outcome.evidence()))
-                .orElse("");
+        return result.leastMargin().map(outcome -> direct(outcome.evidence())).orElse("");
     }
 
     /** The same from the margins that are known while a dimension is dragged, by name of the requirement. */
@@ -72,7 +69,8 @@ final class RequirementWords {
         return result.outcomes().stream()
                 .noneMatch(outcome -> outcome.evidence() instanceof Evidence.Sampled sampled
                         && sampled.estimate().largest() > 0
-                        && (sampled.estimate().samples() < 2 || sampled.estimate().mean() == 0));
+                        && (sampled.estimate().samples() < 2
+                                || sampled.estimate().mean() == 0));
     }
 
     /** What the requirements say of each surface, by its name. */

@@ -62,8 +62,7 @@ final class SavedFacts {
                             path.path("by").asString(),
                             path.path("share").asDouble(),
                             new Reading(
-                                    path.path("mean").asDouble(),
-                                    SavedResult.number(path.path("standard_error")))));
+                                    path.path("mean").asDouble(), SavedResult.number(path.path("standard_error")))));
         }
         Map<String, SurfaceFacts> surfaces = new HashMap<>();
         Map<String, JsonNode> byName = new HashMap<>();
@@ -124,8 +123,7 @@ final class SavedFacts {
     }
 
     private Outcome outcome(JsonNode node) {
-        Surface surface =
-                stage.scene().surface(node.path("surface").asString()).orElseThrow();
+        Surface surface = stage.scene().surface(node.path("surface").asString()).orElseThrow();
         JsonNode cell = node.path("cell");
         int number = cell.isArray()
                 ? cell.get(0).asInt()
@@ -182,7 +180,9 @@ final class SavedFacts {
                         node.path("mm").asDouble(),
                         node.path("at_least").asBoolean(),
                         node.path("set_by").isNull() ? "" : node.path("set_by").asString(""),
-                        node.path("at_mm").isArray() ? Optional.of(SavedResult.point(node.path("at_mm"))) : Optional.empty()))
+                        node.path("at_mm").isArray()
+                                ? Optional.of(SavedResult.point(node.path("at_mm")))
+                                : Optional.empty()))
                 : Optional.empty();
     }
 }

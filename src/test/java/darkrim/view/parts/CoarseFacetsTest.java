@@ -25,7 +25,8 @@ class CoarseFacetsTest {
         assertThat(coarse.isCoarse(sheet)).isTrue();
         Pieces pieces = coarse.of(sheet);
         assertThat(pieces.count()).isBetween(100, sheet.facetCount() / 2);
-        // A corner moves by at most a cube, a 160th of the diagonal, so that a border of 4 sides may be lost: 4 / 113 of the area.
+        // A corner moves by at most a cube, a 160th of the diagonal, so that a border of 4 sides may be lost: 4 / 113
+        // of the area.
         assertThat(area(pieces)).isBetween(0.96 * sheet.area(), 1.0001 * sheet.area());
     }
 
@@ -52,15 +53,28 @@ class CoarseFacetsTest {
         StringBuilder mesh = new StringBuilder("g sheet\n");
         for (int j = 0; j <= ALONG; j++) {
             for (int i = 0; i <= ALONG; i++) {
-                mesh.append(String.format(Locale.ROOT, "v %.5f %.5f 5%n", 50.0 * i / ALONG - 25, 50.0 * j / ALONG - 25));
+                mesh.append(
+                        String.format(Locale.ROOT, "v %.5f %.5f 5%n", 50.0 * i / ALONG - 25, 50.0 * j / ALONG - 25));
             }
         }
         int row = ALONG + 1;
         for (int j = 0; j < ALONG; j++) {
             for (int i = 1; i <= ALONG; i++) {
                 int a = j * row + i;
-                mesh.append("f ").append(a).append(' ').append(a + 1).append(' ').append(a + row + 1).append('\n');
-                mesh.append("f ").append(a).append(' ').append(a + row + 1).append(' ').append(a + row).append('\n');
+                mesh.append("f ")
+                        .append(a)
+                        .append(' ')
+                        .append(a + 1)
+                        .append(' ')
+                        .append(a + row + 1)
+                        .append('\n');
+                mesh.append("f ")
+                        .append(a)
+                        .append(' ')
+                        .append(a + row + 1)
+                        .append(' ')
+                        .append(a + row)
+                        .append('\n');
             }
         }
         Files.writeString(folder.resolve("sheet.obj"), mesh);

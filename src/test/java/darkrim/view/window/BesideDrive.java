@@ -5,12 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import darkrim.study.Effort;
 import darkrim.view.camera.Camera;
 import darkrim.view.files.Memory;
+import darkrim.view.files.Pixels;
 import darkrim.view.look.Light;
 import darkrim.view.work.FacePair;
 import darkrim.view.work.LightChange;
 import darkrim.view.work.RequirementPair;
 import darkrim.view.work.ViewModel;
-import darkrim.view.files.Pixels;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -98,10 +98,12 @@ final class BesideDrive {
         assertThat(Hands.on(() -> beside.viewport().comparing())).isFalse();
         // The pages are those of the first layout until the switch says otherwise.
         two.key(KeyCode.CONTROL, KeyCode.DIGIT3);
-        assertThat(Hands.on(() -> ((TextField) two.lookup("slider-opening").getParent().lookup(".text-field")).getText()))
+        assertThat(Hands.on(() ->
+                        ((TextField) two.lookup("slider-opening").getParent().lookup(".text-field")).getText()))
                 .isEqualTo("10");
         two.click("pages-after");
-        assertThat(Hands.on(() -> ((TextField) two.lookup("slider-opening").getParent().lookup(".text-field")).getText()))
+        assertThat(Hands.on(() ->
+                        ((TextField) two.lookup("slider-opening").getParent().lookup(".text-field")).getText()))
                 .isEqualTo("14");
         VBox banner = (VBox) two.find("findings-beside");
         Files.writeString(after, PlateLayout.TEXT.replace("opening: 10", "opening: 10 kg"));

@@ -71,7 +71,8 @@ class ContrastTest {
 
     /** What is seen of a colour that lets something through. */
     private static Color over(Color colour, Color behind) {
-        return behind.interpolate(Color.color(colour.getRed(), colour.getGreen(), colour.getBlue()), colour.getOpacity());
+        return behind.interpolate(
+                Color.color(colour.getRed(), colour.getGreen(), colour.getBlue()), colour.getOpacity());
     }
 
     private static Stream<Pair> plain() {
@@ -80,7 +81,8 @@ class ContrastTest {
                 .filter(style -> !List.of(".badge", ".plate", ".banner-error .label", ".menu-item:focused .label")
                         .contains(style.getKey()))
                 .flatMap(style -> Stream.concat(
-                        Stream.of(new Pair(style.getKey() + " on white", colour(style.getKey(), "-fx-text-fill"), Color.WHITE)),
+                        Stream.of(new Pair(
+                                style.getKey() + " on white", colour(style.getKey(), "-fx-text-fill"), Color.WHITE)),
                         GROUNDS.stream()
                                 .map(ground -> new Pair(
                                         style.getKey() + " on " + ground,
@@ -108,10 +110,8 @@ class ContrastTest {
                                         "error",
                                         colour(".banner-error .label", "-fx-text-fill"),
                                         colour(".banner-error", "-fx-background-color")),
-                                new Pair(
-                                        "prompt", colour(".text-input", "-fx-prompt-text-fill"), Color.WHITE),
-                                new Pair(
-                                        "selected line", Color.WHITE, colour(".root", "-fx-accent")),
+                                new Pair("prompt", colour(".text-input", "-fx-prompt-text-fill"), Color.WHITE),
+                                new Pair("selected line", Color.WHITE, colour(".root", "-fx-accent")),
                                 new Pair(
                                         "chosen line of a menu",
                                         colour(".menu-item:focused .label", "-fx-text-fill"),

@@ -40,27 +40,31 @@ final class KeyDrive {
         Hands.until("the top", 5, () -> model.look().camera().elevation() == 90);
     }
 
-    /** Moves the mark to a point of the layout, by whole steps. */
-    private void markTo(double x, double y, double z) {
+    /** Moves the mark to a few pixels beside a point of the layout, by steps and then by pixels. */
+    private void markTo(double x, double y, double z, int right, int down) {
         Vector3D to = Hands.on(() -> window.viewport().eye().project(Vector3D.of(x, y, z)));
         Node mark = hands.find("mark");
         if (!Hands.on(mark::isVisible)) {
             hands.key(KeyCode.ENTER);
         }
-        int right = (int) Math.round((to.getX() - Hands.on(mark::getLayoutX)) / STEP);
-        int down = (int) Math.round((to.getY() - Hands.on(mark::getLayoutY)) / STEP);
-        for (int i = 0; i < Math.abs(right); i++) {
-            hands.key(KeyCode.CONTROL, right > 0 ? KeyCode.RIGHT : KeyCode.LEFT);
+        press((int) Math.round(to.getX() + right - Hands.on(mark::getLayoutX)), KeyCode.RIGHT, KeyCode.LEFT);
+        press((int) Math.round(to.getY() + down - Hands.on(mark::getLayoutY)), KeyCode.DOWN, KeyCode.UP);
+    }
+
+    private void press(int pixels, KeyCode more, KeyCode less) {
+        KeyCode key = pixels > 0 ? more : less;
+        for (int i = 0; i < Math.abs(pixels) / STEP; i++) {
+            hands.key(KeyCode.CONTROL, key);
         }
-        for (int i = 0; i < Math.abs(down); i++) {
-            hands.key(KeyCode.CONTROL, down > 0 ? KeyCode.DOWN : KeyCode.UP);
+        for (int i = 0; i < Math.abs(pixels) % STEP; i++) {
+            hands.key(KeyCode.CONTROL, KeyCode.SHIFT, key);
         }
     }
 
     /** A mark names and picks a face, and opens its menu. */
     void picks() {
         top();
-        markTo(0, 0, 0);
+        markTo(0, 0, 0, 0, 0);
         Label under = (Label) hands.find("under");
         Hands.until("a name", 5, () -> under.getText().startsWith("sheet/front "));
         hands.key(KeyCode.ENTER);
@@ -79,9 +83,10 @@ final class KeyDrive {
     void measures() {
         top();
         hands.key(KeyCode.M);
-        markTo(-20, -20, 21);
+        // Corners are caught from a few pixels away.
+        markTo(-20, -20, 21, 4, -4);
         hands.key(KeyCode.ENTER);
-        markTo(20, -20, 21);
+        markTo(20, -20, 21, -4, -4);
         hands.key(KeyCode.ENTER);
         Hands.until("a length", 5, () -> model.look().ruler().isWhole());
         assertThat(Hands.on(() -> model.look().ruler().words())).startsWith("40.000 mm ");

@@ -302,7 +302,8 @@ public final class WindowDrive {
 
     private void saves() throws IOException {
         Path file = folder.resolve("picture.png");
-        Pixels pixels = Hands.on(() -> new Picture(model, false).of(new PictureSize(640, 480), LocalDate.of(2026, 1, 2)));
+        Pixels pixels =
+                Hands.on(() -> new Picture(model, false).of(new PictureSize(640, 480), LocalDate.of(2026, 1, 2)));
         PictureFile.write(file, pixels);
         BufferedImage image = ImageIO.read(file.toFile());
         assertThat(image.getWidth()).isEqualTo(640);

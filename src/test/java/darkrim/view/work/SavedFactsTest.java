@@ -35,10 +35,7 @@ class SavedFactsTest {
                 folder.resolve("box.yaml"),
                 Files.readString(Path.of("geometries/part-box.yaml"))
                         + "  whole: {surfaces: floor/front, pupil_seen: {at_least: 0.5}}\n");
-        result = Check.of(
-                layout,
-                new Effort(1, Optional.empty(), Optional.of(200_000L)),
-                Watch.NONE);
+        result = Check.of(layout, new Effort(1, Optional.empty(), Optional.of(200_000L)), Watch.NONE);
     }
 
     private static Stage stage() throws Exception {
