@@ -91,7 +91,8 @@ final class KeyMark {
 
     /** In the middle of the view at first, and where it was then. */
     private void show() {
-        if (x <= 0 && y <= 0 || x >= eye.width() || y >= eye.height()) {
+        boolean never = x <= 0 && y <= 0;
+        if (never || x >= eye.width() || y >= eye.height()) {
             x = Math.floor(eye.width() / 2);
             y = Math.floor(eye.height() / 2);
         }

@@ -188,9 +188,9 @@ final class MapPane {
     private void step(FlatMap flat, int right, int up) {
         double wide = flat.width() / flat.grid().columns();
         double high = flat.height() / flat.grid().rows();
-        double[] at = mark.orElseGet(() -> new double[] {
-            (flat.grid().columns() / 2 + 0.5) * wide, (flat.grid().rows() / 2 + 0.5) * high
-        });
+        int column = flat.grid().columns() / 2;
+        int line = flat.grid().rows() / 2;
+        double[] at = mark.orElseGet(() -> new double[] {(column + 0.5) * wide, (line + 0.5) * high});
         double[] next = {
             Math.max(wide / 2, Math.min(flat.width() - wide / 2, at[0] + right * wide)),
             Math.max(high / 2, Math.min(flat.height() - high / 2, at[1] + up * high))

@@ -6,6 +6,7 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 
 /** The requirements in a line each: verdict, name, least margin. */
 final class VerdictList {
@@ -33,6 +34,11 @@ final class VerdictList {
         shown = now;
         shownOutdated = outdated;
         grid.getChildren().clear();
+        if (!now.isEmpty()) {
+            Label head = new Label("margin");
+            head.getStyleClass().add("note");
+            grid.add(head, 2, 0);
+        }
         for (int row = 0; row < now.size(); row++) {
             Facts.RequirementFact requirement = now.get(row);
             Label margin = new Label();
@@ -40,14 +46,16 @@ final class VerdictList {
             margin.setText((outdated && !words.isEmpty() ? "was " : "") + words);
             margin.setWrapText(true);
             margin.getStyleClass().add("note");
-            grid.addRow(row, DetailPane.badge(requirement.verdict(), outdated), new Label(requirement.name()), margin);
+            Label name = new Label(requirement.name());
+            name.setMinWidth(Region.USE_PREF_SIZE);
+            grid.addRow(row + 1, DetailPane.badge(requirement.verdict(), outdated), name, margin);
         }
     }
 
     /** The margin; where it is not known, the value with what is asked. */
     private static String words(Facts.RequirementFact requirement) {
         if (!requirement.margin().isEmpty()) {
-            return "margin " + requirement.margin();
+            return requirement.margin();
         }
         return requirement.value().isEmpty() ? "" : requirement.value() + "; asked: " + requirement.limit();
     }

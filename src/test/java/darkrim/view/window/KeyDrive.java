@@ -1,11 +1,14 @@
 package darkrim.view.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import darkrim.view.parts.Section;
 import darkrim.view.work.SeenFrom;
 import darkrim.view.work.ViewModel;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Label;
@@ -104,7 +107,7 @@ final class KeyDrive {
         double step = offset() - at;
         assertThat(step).isPositive();
         hands.key(KeyCode.SHIFT, KeyCode.OPEN_BRACKET);
-        assertThat(offset()).isCloseTo(at + 0.9 * step, org.assertj.core.api.Assertions.within(1e-9));
+        assertThat(offset()).isCloseTo(at + 0.9 * step, within(1e-9));
         hands.key(KeyCode.Y);
         assertThat(Hands.on(() -> model.look().section())).isEmpty();
     }
@@ -158,7 +161,7 @@ final class KeyDrive {
     private int colours() {
         return Hands.on(() -> {
             WritableImage image = ((Canvas) hands.lookup("profile")).snapshot(null, null);
-            java.util.Set<Integer> seen = new java.util.HashSet<>();
+            Set<Integer> seen = new HashSet<>();
             for (int y = 0; y < image.getHeight(); y++) {
                 for (int x = 0; x < image.getWidth(); x++) {
                     seen.add(image.getPixelReader().getArgb(x, y));
