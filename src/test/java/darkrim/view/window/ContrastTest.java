@@ -20,6 +20,8 @@ import org.junit.jupiter.api.TestFactory;
 class ContrastTest {
     private static final double LEAST = 4.5;
     private static final Pattern RULE = Pattern.compile("([^{}]+)\\{([^}]*)}");
+    private static final Pattern SELECTOR = Pattern.compile("[^,]+");
+    private static final Pattern DECLARATION = Pattern.compile("([\\w-]+)\\s*:([^;]+)");
     /** What plain text stands on: pages, lines over and under the view, banners, dialogs and fields. */
     private static final List<String> GROUNDS =
             List.of(".side", ".status", ".side-title", ".side-row", ".side-switch", ".banner-note");
@@ -49,13 +51,13 @@ class ContrastTest {
             Map<String, Map<String, String>> styles = new LinkedHashMap<>();
             Matcher rule = RULE.matcher(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
             while (rule.find()) {
-                for (String selector : rule.group(1).split(",")) {
-                    Map<String, String> style = styles.computeIfAbsent(selector.strip(), each -> new LinkedHashMap<>());
-                    for (String line : rule.group(2).split(";")) {
-                        String[] parts = line.split(":", 2);
-                        if (parts.length == 2) {
-                            style.put(parts[0].strip(), parts[1].strip());
-                        }
+                Matcher selector = SELECTOR.matcher(rule.group(1));
+                while (selector.find()) {
+                    Map<String, String> style =
+                            styles.computeIfAbsent(selector.group().strip(), each -> new LinkedHashMap<>());
+                    Matcher declaration = DECLARATION.matcher(rule.group(2));
+                    while (declaration.find()) {
+                        style.put(declaration.group(1), declaration.group(2).strip());
                     }
                 }
             }
