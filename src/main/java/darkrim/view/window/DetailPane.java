@@ -90,7 +90,10 @@ final class DetailPane {
         row(grid, "area", Figures.three(surface.area()) + " mm2");
         if (known != null) {
             for (Light light : Light.classes()) {
-                row(grid, light.title().toLowerCase(Locale.ROOT), known.of(light).words(stage.scene()));
+                row(
+                        grid,
+                        light.title().toLowerCase(Locale.ROOT),
+                        known.of(light).words(stage.scene()));
             }
         }
         String file = Path.of(stage.layout().source().name()).getFileName().toString();
