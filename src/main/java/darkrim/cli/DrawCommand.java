@@ -2,6 +2,7 @@ package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
 import darkrim.present.json.SavedCheck;
+import darkrim.present.json.SavedResult;
 import darkrim.scene.Scene;
 import darkrim.study.Check;
 import darkrim.study.MarginScope;
@@ -126,19 +127,21 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
     @Override
     public Integer call() {
         OutputFile file = options.output("--output", output).orElseThrow();
-        if (refused(problems())) {
-            return ExitCode.UNUSABLE;
-        }
-        if (!file.isUsable(options.layout(), surroundings.errors())) {
-            return ExitCode.UNUSABLE;
-        }
+        List<String> problems = problems();
+        boolean usable = file.isUsable(options.layout(), surroundings.errors());
         Drawing drawing = drawing();
         try {
-            PlacedLayout placed = PlacedLayout.of(options.layout(), options.effort());
-            if (refused(names(placed.scene()))) {
+            PlacedLayout placed;
+            try {
+                placed = PlacedLayout.of(options.layout(), options.effort());
+            } catch (UnusableInput unusable) {
+                refused(problems);
+                throw unusable;
+            }
+            problems.addAll(names(placed.scene(), drawing));
+            if (refused(problems) || !usable) {
                 return ExitCode.UNUSABLE;
             }
-            drawing.check(placed.scene());
             LitLayout lit = surroundings.watched(watch -> LitLayout.of(
                     checked(placed, drawing, watch),
                     drawing.fineness(),
@@ -151,21 +154,20 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
                     lit.checked().warnings(),
                     "Drawn into " + output + ": " + drawing.what(lit) + System.lineSeparator());
             return lit.stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;
-        } catch (SavedCheck.Unusable unusable) {
+        } catch (SavedResult.Unusable unusable) {
             surroundings.errors().println("darkrim: " + result + ": " + unusable.getMessage() + "; nothing was drawn.");
             return ExitCode.UNUSABLE;
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         } catch (NoSuchPoint none) {
-            String option = detector != null ? "--detector" : point != null ? "--seen-from" : "--path";
-            surroundings.errors().println("darkrim: " + option + ": " + none.getMessage() + "; nothing was drawn.");
+            refused(List.of(place() + ": " + none.getMessage()));
             return ExitCode.UNUSABLE;
         }
     }
 
     /** What is known of the light: read back, or found now. */
     private CheckedLight checked(PlacedLayout placed, Drawing drawing, Watch watch)
-            throws UnusableInput, SavedCheck.Unusable {
+            throws UnusableInput, SavedResult.Unusable {
         return result != null
                 ? SavedCheck.read(result, placed)
                 : CheckedLight.of(Check.of(options.layout(), drawing.effort().with(MarginScope.NONE), watch));
@@ -205,7 +207,13 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         return problems;
     }
 
-    private List<String> names(Scene scene) {
+    /** The option that names what is looked at. */
+    private String place() {
+        return detector != null ? "--detector" : point != null ? "--seen-from" : "--path";
+    }
+
+    /** What is wrong with the names that options give, seen beside the layout. */
+    private List<String> names(Scene scene, Drawing drawing) {
         List<String> problems = new ArrayList<>();
         parts.patterns().forEach(each -> each.problem(scene).ifPresent(problems::add));
         light.cells()
@@ -216,6 +224,11 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             problems.add("--only and --hide leave nothing to draw");
         } else if (problems.isEmpty() && parts.isCutAway(scene)) {
             problems.add("--section cuts all parts away that would be drawn");
+        }
+        try {
+            drawing.check(scene);
+        } catch (NoSuchPoint none) {
+            problems.add(place() + ": " + none.getMessage());
         }
         return problems;
     }

@@ -211,7 +211,10 @@ sealed interface Drawing {
         @Override
         public String what(LitLayout lit) throws NoSuchPoint {
             LightKind kind = given.light().light().orElseThrow();
-            return beginning(kind) + " on " + surface + ": " + picture(lit).summary() + ".";
+            MapPicture picture = picture(lit);
+            String stretched = picture.stretch().words();
+            return beginning(kind) + " on " + surface + ": " + picture.summary() + "."
+                    + (stretched.isEmpty() ? "" : " " + stretched);
         }
 
         private SurfaceMap map(LitLayout lit) throws NoSuchPoint {

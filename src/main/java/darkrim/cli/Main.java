@@ -72,7 +72,7 @@ public final class Main {
         line.setErr(surroundings.errors());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
         line.setUsageHelpWidth(100);
-        line.setParameterExceptionHandler((wrong, given) -> complain(surroundings.errors(), wrong));
+        line.setParameterExceptionHandler((wrong, given) -> complain(surroundings.errors(), line, wrong, given));
         line.setExecutionExceptionHandler((failure, command, given) -> broken(failure, line, surroundings));
         try {
             return surroundings.output().delivered(line.execute(arguments), surroundings.errors());
@@ -96,8 +96,8 @@ public final class Main {
         return ExitCode.BROKEN;
     }
 
-    private static int complain(PrintWriter errors, ParameterException wrong) {
-        errors.println("darkrim: " + WrongUse.words(wrong));
+    private static int complain(PrintWriter errors, CommandLine line, ParameterException wrong, String... given) {
+        WrongWords.of(line, wrong, given).forEach(words -> errors.println("darkrim: " + words));
         errors.println(
                 "'" + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help' shows how it is used.");
         errors.flush();

@@ -4,11 +4,11 @@ import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
 
 /** What a requirement asks, in words. */
-final class ConditionWords {
+public final class ConditionWords {
     private ConditionWords() {}
 
     /** Short, for a column: {@code direct none}, {@code reflected <= 2e-5}, {@code pupil >= 0.999}. */
-    static String brief(Requirement.Condition condition) {
+    public static String brief(Requirement.Condition condition) {
         if (condition instanceof Requirement.AtMost most) {
             String light = most.light() == LightClass.DIRECT ? "direct" : "reflected";
             return light

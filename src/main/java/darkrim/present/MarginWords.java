@@ -30,7 +30,7 @@ public final class MarginWords {
     }
 
     /** A margin with its unit or its standard error, such as {@code -0.153 mm} or {@code 4.2e-06 +- 1.0e-07}. */
-    static String withUnit(RequirementMargin margin) {
+    public static String withUnit(RequirementMargin margin) {
         if (Double.isNaN(margin.margin())) {
             return "unknown";
         }

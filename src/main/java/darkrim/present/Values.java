@@ -9,10 +9,11 @@ import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.SurfaceResult;
 import darkrim.verdict.Verdict;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The numbers of a result as they are shown. */
-final class Values {
+public final class Values {
     private final CheckResult result;
 
     Values(CheckResult result) {
@@ -21,6 +22,19 @@ final class Values {
 
     /** Value and error of an outcome. */
     String of(Outcome outcome) {
+        SurfaceResult surface =
+                result.judgement().surfaces().get(outcome.surface().index());
+        return of(outcome, surface.darkness(), surface.direct().irradiance());
+    }
+
+    /**
+     * Value and error of an outcome.
+     *
+     * @param outcome the outcome
+     * @param darkness what the proof of darkness says of its surface
+     * @param direct sampled direct light on its surface
+     */
+    public static String of(Outcome outcome, Optional<Evidence> darkness, Estimate direct) {
         if (outcome.evidence() instanceof Evidence.Sampled sampled) {
             return sampled(sampled.estimate());
         }
@@ -33,7 +47,7 @@ final class Values {
         if (outcome.evidence() instanceof Evidence.Distance distance) {
             return Figures.margin(distance.millimetres()) + " mm";
         }
-        return of(result.judgement().surfaces().get(outcome.surface().index()), LightClass.DIRECT);
+        return direct(darkness, direct);
     }
 
     private static String share(Outcome outcome, Evidence.ExactShare share) {
@@ -74,8 +88,11 @@ final class Values {
                     ? "proved none"
                     : sampled(surface.onceReflected().irradiance());
         }
-        Estimate estimate = surface.direct().irradiance();
-        Evidence known = surface.darkness().orElse(null);
+        return direct(surface.darkness(), surface.direct().irradiance());
+    }
+
+    private static String direct(Optional<Evidence> darkness, Estimate estimate) {
+        Evidence known = darkness.orElse(null);
         if (known instanceof Evidence.ProvedDark) {
             return "proved dark";
         }

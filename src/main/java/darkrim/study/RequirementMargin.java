@@ -67,7 +67,10 @@ public record RequirementMargin(
 
     /** The margin of what was checked. */
     public static RequirementMargin of(RequirementResult result, Scene scene) {
-        return of(result, search(scene));
+        // A limit on light needs no search, and so no tree over the facets.
+        return result.requirement().condition() instanceof Requirement.AtMost limit
+                ? of(result.requirement(), Optional.of(result.verdict()), sampled(result, limit), "")
+                : of(result, search(scene));
     }
 
     /** The margin in mm that a search found elsewhere; not known where it found none. */

@@ -96,6 +96,28 @@ class DrawCommandTest {
     }
 
     @Test
+    void allThatIsWrongWithOptionsIsSaidAtOnce() {
+        Run words = draw("--light", "green", "--range", "1", "--angle", "x", "--no-such", "--threads", "0");
+        assertThat(words.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(words.errors())
+                .contains("'green' names no light", "--range", "--angle", "'--no-such'", "--threads")
+                .doesNotContain("Missing");
+        Run names = draw("--hide", "none-such", "--path", "nowhere", "--range", "0..1", "--angle", "20");
+        assertThat(names.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(names.errors()).contains("none-such", "--path: ", "--range begins at 0", "--angle says");
+        assertThat(picture).doesNotExist();
+    }
+
+    @Test
+    void theMapOfANarrowSurfaceIsStretchedAndSaysSo() throws IOException {
+        Files.writeString(layout, Files.readString(layout).replaceFirst("(screen: .*width: )[0-9.]+", "$1" + "0.5"));
+        Run run = draw("--detector", "screen/front");
+        assertThat(run.errors()).isEmpty();
+        // A depth of 10 mm: 20 times the width, of which about a sixth is shown.
+        assertThat(run.output()).contains("The surface is narrow: its width is drawn 3 times as large.");
+    }
+
+    @Test
     void whatAPointSeesIsDrawn() throws IOException {
         Run run = draw("--seen-from", "screen/front:0.5,0.5", "--angle", "45", "--cell-samples", "16");
         assertThat(run.errors()).isEmpty();

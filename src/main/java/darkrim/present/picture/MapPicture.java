@@ -8,7 +8,9 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** A flat picture of the map of one surface, with its sides in mm and the colours of the scene. */
@@ -49,6 +51,11 @@ public final class MapPicture {
                 + RoundNumbers.three(most);
     }
 
+    /** How its sides are drawn. */
+    public MapStretch stretch() {
+        return MapStretch.of(grid.alongU().norm(), grid.alongV().norm());
+    }
+
     /**
      * Draws it.
      *
@@ -69,8 +76,9 @@ public final class MapPicture {
         FontMetrics metrics = sheet.graphics().getFontMetrics(font);
         int left = metrics.stringWidth("-000.0") + 2 * sheet.margin() + metrics.getHeight();
         int bottom = 2 * metrics.getHeight() + sheet.margin();
-        double wide = grid.alongU().norm();
-        double high = grid.alongV().norm();
+        MapStretch stretch = stretch();
+        double wide = grid.alongU().norm() * stretch.across();
+        double high = grid.alongV().norm() * stretch.up();
         double perMillimetre = Math.min(
                 (room.width - left - sheet.margin()) / wide, (room.height - bottom - metrics.getHeight() / 2.0) / high);
         int across = Math.max(1, (int) Math.round(wide * perMillimetre));
@@ -112,10 +120,7 @@ public final class MapPicture {
         graphics.setColor(Sheet.INK);
         FontMetrics metrics = graphics.getFontMetrics();
         int pixels = alongU ? picture.width : picture.height;
-        double step = RoundNumbers.atLeast(length * Math.max(3.0 * metrics.getHeight(), 60) / pixels);
-        double low = Math.min(from, from + sign * length);
-        for (long i = (long) Math.ceil(low / step - 1e-9); i * step <= low + length * (1 + 1e-9); i++) {
-            double value = RoundNumbers.times(i, step);
+        for (double value : marks(from, sign * length, Math.max(3.0 * metrics.getHeight(), 60) / pixels, alongU)) {
             int at = (int) Math.round((value - from) * sign / length * pixels);
             String label = RoundNumbers.letters(value);
             int wide = metrics.stringWidth(label);
@@ -142,6 +147,21 @@ public final class MapPicture {
             graphics.drawString(name, -(picture.y + (picture.height + wide) / 2), x);
             graphics.rotate(Math.PI / 2);
         }
+    }
+
+    /** Round values along a side; of a stretched one, on which they would be too few to read a scale off, both ends. */
+    private List<Double> marks(double from, double along, double apart, boolean alongU) {
+        if ((alongU ? stretch().across() : stretch().up()) > 1) {
+            return List.of(Math.round(from * 1000) / 1000.0, Math.round((from + along) * 1000) / 1000.0);
+        }
+        double length = Math.abs(along);
+        double step = RoundNumbers.atLeast(length * apart);
+        double low = Math.min(from, from + along);
+        List<Double> marks = new ArrayList<>();
+        for (long i = (long) Math.ceil(low / step - 1e-9); i * step <= low + length * (1 + 1e-9); i++) {
+            marks.add(RoundNumbers.times(i, step));
+        }
+        return marks;
     }
 
     private static int axis(Vector3D side) {

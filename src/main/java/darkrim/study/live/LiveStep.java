@@ -17,6 +17,7 @@ import darkrim.study.RequirementMargin;
 import darkrim.verdict.Judge;
 import darkrim.verdict.Judgement;
 import darkrim.verdict.LightMargin;
+import darkrim.verdict.Outcome;
 import darkrim.verdict.Plan;
 import darkrim.verdict.Proofs;
 import darkrim.verdict.RequirementResult;
@@ -29,9 +30,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /** Works out one position, in growing detail. One use; {@link #run} by one thread. */
 final class LiveStep {
@@ -125,8 +128,8 @@ final class LiveStep {
         SamplingSpec nothing = new SamplingSpec(asked.seed(), asked.confidence(), 0);
         Transport transport = new Transport(placed.scene(), placed.tree(), asked.seed());
         Watch always = new Stop(closed);
-        Judge quick = new Judge(
-                transport, new QuickLight(placed.scene(), placed.tree(), closed), workers, nothing, NO_SAMPLES);
+        QuickLight impatient = new QuickLight(placed.scene(), placed.tree(), closed);
+        Judge quick = new Judge(transport, impatient, workers, nothing, NO_SAMPLES);
         Proofs known = quick.prove(placed.demands(), always);
         Judgement direct = quick.decide(placed.demands(), known, always);
         Reporter reporter = (judgement, detail) -> report(placed, warnings, judgement, detail, listener);
@@ -136,7 +139,23 @@ final class LiveStep {
         }
         Watch patient = new Stop(() -> closed.getAsBoolean() || overtaken.getAsBoolean());
         ProvenLight light = new ProvenLight(placed.scene(), placed.tree(), patient::stop);
-        Judge judge = new Judge(transport, new PatientLight(known, light), workers, asked, UNTIL_DECIDED);
+        Set<Surface> open = open(direct);
+        if (!open.isEmpty()) {
+            // What is near to being lit is settled before the long work on reflected light.
+            Judge patience = new Judge(
+                    transport, new PatientDarkness(known, open, impatient, light), workers, nothing, NO_SAMPLES);
+            known = patience.prove(placed.demands(), patient);
+            if (patient.stop()) {
+                return;
+            }
+            Judgement more = patience.decide(placed.demands(), known, patient);
+            reporter.report(more, LiveDetail.MARGINS);
+            if (!measure(placed, newly(direct, more), more, LiveDetail.MARGINS, reporter)) {
+                return;
+            }
+            direct = more;
+        }
+        Judge judge = new Judge(transport, new PatientLight(known, open, light), workers, asked, UNTIL_DECIDED);
         Proofs proofs = judge.prove(placed.demands(), patient);
         if (patient.stop()) {
             return;
@@ -175,14 +194,33 @@ final class LiveStep {
         }
     }
 
+    /** Surfaces of which a proof of direct light is asked that quick proofs left open. */
+    private static Set<Surface> open(Judgement quick) {
+        return quick.requirements().stream()
+                .filter(result -> result.requirement().condition() instanceof Requirement.NoDirect)
+                .flatMap(result -> result.outcomes().stream())
+                .filter(outcome -> outcome.verdict() == Verdict.UNDECIDED)
+                .map(Outcome::surface)
+                .collect(Collectors.toSet());
+    }
+
     /** Requirements whose verdict has been settled since, and all that sampling decides. */
     private static List<RequirementResult> settled(Judgement before, Judgement after) {
         return after.requirements().stream()
-                .filter(result -> isSampled(result)
-                        || before.requirements().stream()
-                                .noneMatch(old -> old.requirement().equals(result.requirement())
-                                        && old.verdict() == result.verdict()))
+                .filter(result -> isSampled(result) || isNew(before, result))
                 .toList();
+    }
+
+    /** Requirements that proofs decide whose verdict has been settled since. */
+    private static List<RequirementResult> newly(Judgement before, Judgement after) {
+        return after.requirements().stream()
+                .filter(result -> !isSampled(result) && isNew(before, result))
+                .toList();
+    }
+
+    private static boolean isNew(Judgement before, RequirementResult result) {
+        return before.requirements().stream()
+                .noneMatch(old -> old.requirement().equals(result.requirement()) && old.verdict() == result.verdict());
     }
 
     private static boolean isSampled(RequirementResult result) {

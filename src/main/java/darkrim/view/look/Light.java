@@ -1,6 +1,8 @@
 package darkrim.view.look;
 
 import darkrim.study.irradiance.LightKind;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** The class of light that is shown. */
 public enum Light {
@@ -21,6 +23,11 @@ public enum Light {
         this.title = title;
         this.key = key;
         this.words = words;
+    }
+
+    /** The classes that stand for light, in the order in which they are listed; the parts without light are none of them. */
+    public static List<Light> classes() {
+        return Stream.of(values()).filter(light -> light != NONE).toList();
     }
 
     /** What stands on its button. */

@@ -2,6 +2,7 @@ package darkrim.view.window;
 
 import darkrim.study.Effort;
 import darkrim.view.files.FileWatch;
+import darkrim.view.work.Dragging;
 import darkrim.view.work.Loader;
 import darkrim.view.work.ViewModel;
 import java.nio.file.Path;
@@ -31,6 +32,8 @@ final class Beside implements AutoCloseable {
     private final Loader loader;
     private final FileWatch watch;
     private final Background background;
+    private final Dragging dragging;
+    private Optional<Pages> pages = Optional.empty();
     private final ToggleButton difference = new ToggleButton("Difference");
     private final GridPane grid = new GridPane();
 
@@ -49,7 +52,8 @@ final class Beside implements AutoCloseable {
         viewport.node().setId("viewport-beside");
         loader = new Loader(layout, effort, change -> Platform.runLater(() -> model.show(change)));
         background = new Background(model, effort.threads());
-        watch = new FileWatch(layout, () -> Platform.runLater(() -> loader.load(Optional.empty())));
+        dragging = new Dragging(layout, effort, change -> Platform.runLater(() -> model.show(change)));
+        watch = new FileWatch(layout, () -> Platform.runLater(this::reload));
     }
 
     /** Both views under their titles. They share the rows, so that both are of one size and one camera shows both at one scale. */
@@ -77,6 +81,23 @@ final class Beside implements AutoCloseable {
         return grid;
     }
 
+    private void reload() {
+        dragging.reset();
+        loader.load(Optional.empty());
+    }
+
+    /** The pages of the second layout. */
+    Pages pages(Commands commands, Effort effort) {
+        Pages made = new Pages(model, commands, dragging, loader, layout, effort);
+        pages = Optional.of(made);
+        return made;
+    }
+
+    /** Whether the difference is shown. */
+    boolean comparing() {
+        return viewport.comparing();
+    }
+
     /** The page of what both say. */
     Node both() {
         return new BothPane(first, model).node();
@@ -99,9 +120,8 @@ final class Beside implements AutoCloseable {
 
     /** Takes mouse and keys as the first view does. */
     void listen(Commands commands, Keys keys, Consumer<String> status) {
-        viewport.mouse(commands, status);
         keys.add("K", "difference to the layout before, on or off", KeyCode.K, () -> compare(!viewport.comparing()));
-        viewport.node().setOnKeyPressed(keys::press);
+        viewport.listen(commands, keys, status);
     }
 
     /** Begins to work. */
@@ -133,6 +153,8 @@ final class Beside implements AutoCloseable {
     public void close() {
         watch.close();
         loader.close();
+        dragging.close();
         background.close();
+        pages.ifPresent(Pages::close);
     }
 }

@@ -29,6 +29,11 @@ final class BoldLines {
         return group;
     }
 
+    /** Gives them another colour. */
+    void paint(Material material) {
+        group.getChildren().forEach(view -> ((MeshView) view).setMaterial(material));
+    }
+
     /** Shows these lines, six coordinates each, mm. */
     void show(double[] ends) {
         TriangleMesh mesh = Meshes.lines(ends);

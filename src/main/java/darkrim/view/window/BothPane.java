@@ -3,6 +3,7 @@ package darkrim.view.window;
 import darkrim.view.look.Light;
 import darkrim.view.work.Content;
 import darkrim.view.work.FacePair;
+import darkrim.view.work.Reading;
 import darkrim.view.work.RequirementPair;
 import darkrim.view.work.ViewModel;
 import java.util.List;
@@ -76,7 +77,8 @@ final class BothPane {
                 .map(DetailPane::badge)
                 .orElseGet(() -> new Label(standing.asked() ? "no verdict yet" : "not asked"));
         badge.setMinWidth(Region.USE_PREF_SIZE);
-        Label margin = ToolStrip.label(standing.margin().isEmpty() ? "" : "margin " + standing.margin());
+        Label margin = ToolStrip.label(
+                standing.margin().isEmpty() ? standing.value() : standing.value() + ", margin " + standing.margin());
         grid.addRow(grid.getRowCount(), note(side), badge, margin);
     }
 
@@ -85,24 +87,22 @@ final class BothPane {
         FacePair pair = FacePair.of(name, before, after);
         pair.absence().ifPresent(words -> box.getChildren().add(warning(words)));
         GridPane grid = grid();
-        for (Light light : List.of(Light.DIRECT, Light.ONCE_REFLECTED, Light.TOTAL)) {
+        for (Light light : Light.classes()) {
             Label title = ToolStrip.label(light.words());
             title.getStyleClass().add("strong");
             grid.add(title, 0, grid.getRowCount(), 2, 1);
-            grid.addRow(
-                    grid.getRowCount(),
-                    note("before"),
-                    ToolStrip.label(pair.before(light).words()));
-            grid.addRow(
-                    grid.getRowCount(),
-                    note("after"),
-                    ToolStrip.label(pair.after(light).words()));
+            grid.addRow(grid.getRowCount(), note("before"), ToolStrip.label(words(pair.before(light), before)));
+            grid.addRow(grid.getRowCount(), note("after"), ToolStrip.label(words(pair.after(light), after)));
             grid.addRow(
                     grid.getRowCount(),
                     note("change"),
                     ToolStrip.label(pair.change(light).words()));
         }
         box.getChildren().addAll(grid, styled("relative irradiance, mean over the face, +- standard error", "note"));
+    }
+
+    private static String words(Reading reading, Content content) {
+        return content.stage().map(stage -> reading.words(stage.scene())).orElseGet(reading::words);
     }
 
     private static GridPane grid() {

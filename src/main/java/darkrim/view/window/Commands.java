@@ -32,6 +32,8 @@ final class Commands {
     private final ViewModel model;
     private final Eye eye;
     private final List<Runnable> measuringListeners = new ArrayList<>();
+    private final List<Runnable> speakingListeners = new ArrayList<>();
+    private ViewModel speaking;
     private Consumer<PointName> looking = point -> {};
     private Runnable askingForPoint = () -> {};
     private Optional<PointName> picked = Optional.empty();
@@ -39,6 +41,7 @@ final class Commands {
 
     Commands(ViewModel model, Eye eye) {
         this.model = model;
+        speaking = model;
         this.eye = eye;
     }
 
@@ -198,14 +201,29 @@ final class Commands {
         clicked.or(() -> selected.map(PointName::middle)).ifPresentOrElse(looking, askingForPoint);
     }
 
+    /** The layout of which pages and points speak: of two the one where a face was clicked last, or that was chosen. */
+    ViewModel speaking() {
+        return speaking;
+    }
+
+    /** Lets pages and points speak of a layout. */
+    void speakOf(ViewModel layout) {
+        speaking = layout;
+        speakingListeners.forEach(Runnable::run);
+    }
+
+    void onSpeaking(Runnable listener) {
+        speakingListeners.add(listener);
+    }
+
     /** Remembers where a face was clicked. */
     void picked(Optional<Hit> hit) {
         picked = hit.flatMap(this::point);
     }
 
-    /** The point that was hit, if its face has points that can be named: if it is flat. Of two layouts the face of that name in the first. */
+    /** The point that was hit, if its face has points that can be named: if it is flat. */
     private Optional<PointName> point(Hit hit) {
-        return model.content()
+        return speaking.content()
                 .stage()
                 .flatMap(stage -> hit.surface()
                         .flatMap(number -> stage.scene().surface(hit.name()))

@@ -90,9 +90,12 @@ final class DetailPane {
         row(grid, "finish", surface.finish().name());
         row(grid, "area", Figures.three(surface.area()) + " mm2");
         if (known != null) {
-            row(grid, "direct", known.of(Light.DIRECT).words());
-            row(grid, "once reflected", known.of(Light.ONCE_REFLECTED).words());
-            row(grid, "total", known.of(Light.TOTAL).words());
+            for (Light light : Light.classes()) {
+                row(
+                        grid,
+                        light.title().toLowerCase(Locale.ROOT),
+                        known.of(light).words(stage.scene()));
+            }
         }
         String file = Path.of(stage.layout().source().name()).getFileName().toString();
         row(grid, "from", file + ":" + surface.place().line());
@@ -109,7 +112,7 @@ final class DetailPane {
             if (known.judged().isEmpty()) {
                 box.getChildren().add(note("No requirement is about this face."));
             }
-            paths(known.paths());
+            paths(known.paths(), stage);
         }
         Button copy = ToolStrip.button("Copy values", "Copy all of this as text (Ctrl+C)");
         copy.setOnAction(event -> copy());
@@ -120,7 +123,7 @@ final class DetailPane {
         box.getChildren().add(new HBox(6, copy, fit, hide));
     }
 
-    private void paths(List<PathFact> paths) {
+    private void paths(List<PathFact> paths, Stage stage) {
         if (paths.isEmpty()) {
             return;
         }
@@ -131,7 +134,7 @@ final class DetailPane {
             via.setWrapText(true);
             via.setOnAction(event -> commands.select(path.via()));
             Label words = ToolStrip.label(Figures.percent(path.share()) + "  " + path.part() + "  "
-                    + path.light().words());
+                    + path.light().words(stage.scene()));
             VBox entry = new VBox(via, words);
             entry.getStyleClass().add("entry");
             box.getChildren().add(entry);
@@ -169,8 +172,12 @@ final class DetailPane {
             Label name = new Label(requirement.name());
             name.getStyleClass().add("strong");
             VBox entry = new VBox(2, new HBox(6, badge(requirement.verdict(), outdated), name));
+            entry.getChildren().add(ToolStrip.label("asked: " + requirement.limit()));
+            if (!requirement.value().isEmpty()) {
+                entry.getChildren().add(ToolStrip.label("worst value: " + requirement.value()));
+            }
             if (!requirement.margin().isEmpty()) {
-                entry.getChildren().add(ToolStrip.label("least margin " + requirement.margin()));
+                entry.getChildren().add(ToolStrip.label("least margin: " + requirement.margin()));
             }
             if (!requirement.worst().isEmpty()) {
                 Hyperlink worst = new Hyperlink("worst: " + requirement.worst());

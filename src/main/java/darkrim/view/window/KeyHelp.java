@@ -16,7 +16,9 @@ final class KeyHelp {
         {"Click, double click", "select a face, and fit it"},
         {"Right click", "look from here, hide, show only, copy the name"},
         {"Click on the map", "what is seen from there"},
+        {"Arrow keys on the map", "read a cell; Space: ends of a profile; Enter: look from there"},
         {"Arrow keys on the picture of a point", "name what is seen; Enter selects it"},
+        {"Space in the tree", "hide or show the line"},
         {"Ctrl+F, Ctrl+S, Ctrl+C", "search, save picture, copy values"},
         {"Ctrl+Z, Ctrl+Y", "take back the last change of the view, and again"},
     };

@@ -32,6 +32,10 @@ final class Keys {
         shifted("", "", KeyCode.RIGHT, () -> commands.shift(SHIFT, 0));
         shifted("", "", KeyCode.UP, () -> commands.shift(0, -SHIFT));
         shifted("", "", KeyCode.DOWN, () -> commands.shift(0, SHIFT));
+        words.add(new String[] {"Ctrl + arrow keys", "move a mark as the mouse; by a pixel with Shift"});
+        words.add(new String[] {"Ctrl+1 to Ctrl+5, F6", "pages at the right; back to the view"});
+        words.add(new String[] {"Enter", "what a click does, at the mark"});
+        words.add(new String[] {"Menu key, Shift+F10", "the menu of what is at the mark"});
         add("+  and  -", "nearer and farther", KeyCode.PLUS, () -> commands.zoom(ZOOM));
         also(KeyCode.EQUALS, () -> commands.zoom(ZOOM));
         shifted("", "", KeyCode.EQUALS, () -> commands.zoom(ZOOM));
@@ -46,10 +50,9 @@ final class Keys {
             add(digit, "look " + direction.words(), KeyCode.getKeyCode(digit), () -> commands.look(direction));
         }
         add("P", "perspective or parallel", KeyCode.P, commands::projection);
-        add("D", "direct light", KeyCode.D, () -> commands.light(Light.DIRECT));
-        add("R", "once-reflected light", KeyCode.R, () -> commands.light(Light.ONCE_REFLECTED));
-        add("T", "both together", KeyCode.T, () -> commands.light(Light.TOTAL));
-        add("N", "parts without light", KeyCode.N, () -> commands.light(Light.NONE));
+        for (Light light : Light.values()) {
+            add(light.key(), "show " + light.words(), KeyCode.getKeyCode(light.key()), () -> commands.light(light));
+        }
         add(
                 "L",
                 "logarithmic or linear scale",
@@ -62,10 +65,20 @@ final class Keys {
         add("X, Y, Z", "section square to that axis, on or off", KeyCode.X, () -> commands.toggleSection(0));
         also(KeyCode.Y, () -> commands.toggleSection(1));
         also(KeyCode.Z, () -> commands.toggleSection(2));
-        add("[  and  ]", "move the section", KeyCode.OPEN_BRACKET, () -> commands.moveSection(-SECTION_STEP));
+        add(
+                "[  and  ]",
+                "move the section; a tenth as far with Shift",
+                KeyCode.OPEN_BRACKET,
+                () -> commands.moveSection(-SECTION_STEP));
         also(KeyCode.CLOSE_BRACKET, () -> commands.moveSection(SECTION_STEP));
+        shifted("", "", KeyCode.OPEN_BRACKET, () -> commands.moveSection(-SECTION_STEP / 10));
+        shifted("", "", KeyCode.CLOSE_BRACKET, () -> commands.moveSection(SECTION_STEP / 10));
         add("B", "cut away the other side", KeyCode.B, commands::turnSection);
-        add("M", "ruler: click two points", KeyCode.M, () -> commands.measure(!commands.measuring()));
+        add(
+                "M",
+                "ruler: click two points, or Enter at the mark",
+                KeyCode.M,
+                () -> commands.measure(!commands.measuring()));
         add(
                 "H",
                 "hide the selected face",

@@ -19,6 +19,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
@@ -26,13 +27,18 @@ import javafx.scene.paint.Color;
 
 /** The map of one surface as a flat picture, with the value under the mouse and a profile along a dragged line. */
 final class MapPane {
-    private static final double EDGE = 8;
     private static final double MOST = 460;
+    private static final String HOW =
+            "Move over the map to read a cell; drag a line for a profile; click to see what is"
+                    + " seen from there. By keys: Tab to the map, then arrow keys, Space at either end of a line, Enter.";
+
+    private static final String NO_MAP = "No map yet.";
 
     private final ViewModel model;
+    private final Commands commands;
     private final ComboBox<String> choice = new ComboBox<>();
-    private final Label reading = new Label(
-            "Move over the map to read a cell; drag a line for a profile; click to see what is seen from there.");
+    private final Label reading = new Label(NO_MAP);
+    private final Label stretched = ToolStrip.label("");
     private final Canvas canvas = new Canvas();
     private final Profile profile = new Profile();
     private final VBox box = new VBox(6);
@@ -42,14 +48,18 @@ final class MapPane {
     private Optional<String> selected = Optional.empty();
     private double[] from;
     private double[] to;
+    private Optional<double[]> mark = Optional.empty();
+    private boolean lining;
 
     MapPane(ViewModel model, Commands commands) {
         this.model = model;
+        this.commands = commands;
         choice.setId("map-choice");
         choice.setMaxWidth(Double.MAX_VALUE);
         choice.setTooltip(new Tooltip("Which surface; a selected flat face joins the list"));
         choice.setOnAction(event -> {
             from = null;
+            unmark();
             draw();
         });
         reading.setId("map-reading");
@@ -57,17 +67,22 @@ final class MapPane {
         reading.setMinHeight(54);
         canvas.setId("map");
         Pane holder = new Pane(canvas);
+        holder.setId("map-keys");
+        holder.setFocusTraversable(true);
+        holder.setOnKeyPressed(this::press);
         box.getStyleClass().add("side");
-        box.getChildren().addAll(choice, holder, reading, profile.node());
+        box.getChildren().addAll(choice, holder, stretched, reading, profile.node());
         box.widthProperty().addListener(changed -> draw());
-        canvas.setOnMouseMoved(this::read);
+        canvas.setOnMouseMoved(event -> read(place(event)));
         canvas.setOnMousePressed(event -> {
+            holder.requestFocus();
+            unmark();
             from = place(event);
             to = from;
         });
         canvas.setOnMouseDragged(event -> {
             to = place(event);
-            read(event);
+            read(to);
             draw();
         });
         canvas.setOnMouseClicked(event -> {
@@ -128,55 +143,118 @@ final class MapPane {
         return Scales.kind(model.look().light());
     }
 
-    private double pixelsPerMm() {
-        double room = Math.min(MOST, Math.max(60, box.getWidth() - 2 * EDGE - 16));
-        return map.map(flat -> room / Math.max(flat.width(), flat.height())).orElse(1.0);
+    private MapFrame frame(FlatMap flat) {
+        return MapFrame.in(flat, Math.min(MOST, Math.max(60, box.getWidth() - 2 * MapFrame.EDGE - 16)));
+    }
+
+    private void unmark() {
+        mark = Optional.empty();
+        lining = false;
+    }
+
+    /** Arrow keys move a mark from cell to cell; Space begins and ends a line, Enter looks from there. */
+    private void press(KeyEvent event) {
+        if (map.isEmpty()) {
+            return;
+        }
+        FlatMap flat = map.get();
+        switch (event.getCode()) {
+            case LEFT -> step(flat, -1, 0);
+            case RIGHT -> step(flat, 1, 0);
+            case UP -> step(flat, 0, 1);
+            case DOWN -> step(flat, 0, -1);
+            case SPACE -> {
+                step(flat, 0, 0);
+                lining = !lining;
+                from = lining ? mark.orElseThrow() : from;
+            }
+            case ENTER -> {
+                step(flat, 0, 0);
+                point(flat, mark.orElseThrow()).ifPresent(commands::lookFrom);
+            }
+            case ESCAPE -> {
+                from = null;
+                unmark();
+            }
+            default -> {
+                return;
+            }
+        }
+        event.consume();
+        draw();
+    }
+
+    /** Moves the mark by so many cells; from the middle at first. */
+    private void step(FlatMap flat, int right, int up) {
+        double wide = flat.width() / flat.grid().columns();
+        double high = flat.height() / flat.grid().rows();
+        int column = flat.grid().columns() / 2;
+        int line = flat.grid().rows() / 2;
+        double[] at = mark.orElseGet(() -> new double[] {(column + 0.5) * wide, (line + 0.5) * high});
+        double[] next = {
+            Math.max(wide / 2, Math.min(flat.width() - wide / 2, at[0] + right * wide)),
+            Math.max(high / 2, Math.min(flat.height() - high / 2, at[1] + up * high))
+        };
+        mark = Optional.of(next);
+        to = lining ? next : to;
+        read(next);
     }
 
     private void draw() {
         map = Optional.ofNullable(choice.getValue()).map(shown::get).flatMap(FlatMap::of);
         if (map.isEmpty()) {
-            // What stood here was of another position, or of a surface that is gone.
-            canvas.getGraphicsContext2D().clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-            from = null;
-            profile.show(List.of(), Scales.of(model));
-            reading.setText("No map yet.");
+            if (canvas.getWidth() > 0) {
+                // What stood here was of another position, or of a surface that is gone.
+                canvas.setWidth(0);
+                canvas.setHeight(0);
+                from = null;
+                unmark();
+                profile.show(List.of(), Scales.of(model));
+                reading.setText(NO_MAP);
+            }
             return;
         }
         if (box.getWidth() <= 0 || box.getScene() == null) {
             return;
         }
+        if (reading.getText().equals(NO_MAP)) {
+            reading.setText(HOW);
+        }
         FlatMap flat = map.get();
         scale = Scales.of(model);
-        double size = pixelsPerMm();
-        canvas.setWidth(flat.width() * size + 2 * EDGE);
-        canvas.setHeight(flat.height() * size + 2 * EDGE);
+        MapFrame frame = frame(flat);
+        canvas.setWidth(frame.width() + 2 * MapFrame.EDGE);
+        canvas.setHeight(frame.height() + 2 * MapFrame.EDGE);
+        stretched.setText(frame.words());
+        stretched.setVisible(!frame.words().isEmpty());
+        stretched.setManaged(stretched.isVisible());
         GraphicsContext g = canvas.getGraphicsContext2D();
         g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
         int columns = flat.grid().columns();
         int rows = flat.grid().rows();
-        double wide = flat.width() * size / columns;
-        double high = flat.height() * size / rows;
+        double wide = frame.width() / columns;
+        double high = frame.height() / rows;
         for (int cell : flat.map().cells().filled()) {
             g.setFill(Palette.colour(scale.argb(flat.map().value(kind(), cell))));
-            double left = EDGE + cell % columns * wide;
-            double top = EDGE + (rows - 1 - cell / columns) * high;
+            double left = MapFrame.EDGE + cell % columns * wide;
+            double top = MapFrame.EDGE + (rows - 1 - cell / columns) * high;
             // Half a pixel more, so that no seam shows.
             g.fillRect(left, top, wide + 0.5, high + 0.5);
         }
         g.setStroke(Overlay.INK);
         g.setLineWidth(1);
-        g.strokeRect(EDGE - 0.5, EDGE - 0.5, flat.width() * size + 1, flat.height() * size + 1);
-        if (from != null) {
-            line(g);
+        g.strokeRect(MapFrame.EDGE - 0.5, MapFrame.EDGE - 0.5, frame.width() + 1, frame.height() + 1);
+        if (from != null && to != null) {
+            line(g, frame);
         }
-        boolean line = from != null && Math.hypot(to[0] - from[0], to[1] - from[1]) > 0;
+        mark.ifPresent(at -> cross(g, frame.pixel(at)));
+        boolean line = from != null && to != null && Math.hypot(to[0] - from[0], to[1] - from[1]) > 0;
         profile.show(line ? flat.profile(kind(), from, to, 240) : List.of(), scale);
     }
 
-    private void line(GraphicsContext g) {
-        double[] a = pixel(from);
-        double[] b = pixel(to);
+    private void line(GraphicsContext g, MapFrame frame) {
+        double[] a = frame.pixel(from);
+        double[] b = frame.pixel(to);
         g.setStroke(Color.WHITE);
         g.setLineWidth(4);
         g.strokeLine(a[0], a[1], b[0], b[1]);
@@ -187,24 +265,24 @@ final class MapPane {
         g.fillOval(a[0] - 4, a[1] - 4, 8, 8);
     }
 
-    private double[] pixel(double[] place) {
-        double size = pixelsPerMm();
-        return new double[] {EDGE + place[0] * size, EDGE + (map.orElseThrow().height() - place[1]) * size};
+    private static void cross(GraphicsContext g, double[] at) {
+        for (int i = 0; i < 2; i++) {
+            g.setStroke(i == 0 ? Color.WHITE : Overlay.INK);
+            g.setLineWidth(i == 0 ? 4 : 2);
+            g.strokeLine(at[0] - 8, at[1], at[0] + 8, at[1]);
+            g.strokeLine(at[0], at[1] - 8, at[0], at[1] + 8);
+        }
     }
 
     private double[] place(MouseEvent event) {
-        double size = pixelsPerMm();
-        return new double[] {
-            (event.getX() - EDGE) / size, map.map(FlatMap::height).orElse(0.0) - (event.getY() - EDGE) / size
-        };
+        return map.map(flat -> frame(flat).place(event.getX(), event.getY())).orElse(new double[2]);
     }
 
-    private void read(MouseEvent event) {
+    private void read(double[] at) {
         if (map.isEmpty()) {
             return;
         }
         FlatMap flat = map.get();
-        double[] at = place(event);
         Optional<Integer> cell = flat.cell(at[0], at[1]);
         if (cell.isEmpty()) {
             reading.setText("beside the surface");
@@ -214,7 +292,8 @@ final class MapPane {
         double value = flat.map().value(kind(), cell.get());
         String words = Double.isNaN(value)
                 ? Reading.UNKNOWN.words()
-                : new Reading(value, flat.map().error(kind(), cell.get())).words();
+                : new Reading(value, flat.map().error(kind(), cell.get()))
+                        .words(model.content().stage().orElseThrow().scene());
         Light light =
                 model.look().light() == Light.NONE ? Light.DIRECT : model.look().light();
         reading.setText("cell (" + (cell.get() % columns + 1) + "," + (cell.get() / columns + 1) + ") at "

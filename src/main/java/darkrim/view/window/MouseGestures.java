@@ -1,7 +1,6 @@
 package darkrim.view.window;
 
 import darkrim.view.camera.Camera;
-import darkrim.view.look.Look;
 import darkrim.view.parts.Hit;
 import darkrim.view.work.ViewModel;
 import java.util.Optional;
@@ -25,6 +24,7 @@ final class MouseGestures {
     private final ViewModel model;
     private final Eye eye;
     private final Commands commands;
+    private final Picking picking;
     private final Consumer<Optional<Hit>> hover;
     private double pressedX;
     private double pressedY;
@@ -35,10 +35,11 @@ final class MouseGestures {
     /**
      * @param hover told what is under the mouse as it moves
      */
-    MouseGestures(ViewModel model, Eye eye, Commands commands, Consumer<Optional<Hit>> hover) {
+    MouseGestures(ViewModel model, Eye eye, Commands commands, Picking picking, Consumer<Optional<Hit>> hover) {
         this.model = model;
         this.eye = eye;
         this.commands = commands;
+        this.picking = picking;
         this.hover = hover;
     }
 
@@ -96,22 +97,15 @@ final class MouseGestures {
         if (moved || pressedCamera == null) {
             return;
         }
-        Optional<Hit> hit = eye.at(event.getX(), event.getY());
         if (event.getButton() == MouseButton.SECONDARY) {
-            commands.menu(hit, (Node) event.getSource(), event.getScreenX(), event.getScreenY());
-        } else if (event.getButton() == MouseButton.PRIMARY && commands.measuring()) {
-            hit.ifPresent(there -> model.change(look -> look.with(look.ruler().with(eye.snapped(there, 9)))));
+            picking.menu((Node) event.getSource(), event.getX(), event.getY());
         } else if (event.getButton() == MouseButton.PRIMARY) {
-            commands.picked(hit);
-            model.change(look -> selecting(look, hit));
-            if (event.getClickCount() == 2) {
+            boolean selecting = !commands.measuring();
+            picking.at(event.getX(), event.getY());
+            if (selecting && event.getClickCount() == 2) {
                 commands.fitSelection();
             }
         }
-    }
-
-    private static Look selecting(Look look, Optional<Hit> hit) {
-        return look.selecting(hit.filter(there -> there.surface().isPresent()).map(Hit::name));
     }
 
     private void scroll(ScrollEvent event) {

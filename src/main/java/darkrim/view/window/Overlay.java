@@ -10,6 +10,7 @@ import darkrim.view.look.Look;
 import darkrim.view.parts.Hit;
 import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
+import darkrim.view.work.Facts;
 import darkrim.view.work.Judged;
 import darkrim.view.work.SurfaceFacts;
 import darkrim.view.work.ViewModel;
@@ -63,6 +64,9 @@ final class Overlay {
         } else if (look.verdictMarks()) {
             letters(g, content.stage().get(), content);
         }
+        content.facts()
+                .filter(facts -> facts.isOutdated() && look.verdictMarks())
+                .ifPresent(facts -> note(g, "Grey outlines: " + facts.outdated()));
         points(g);
         ruler(g, look);
         axes(g, look);
@@ -75,13 +79,15 @@ final class Overlay {
                     eye.width() - ScaleBar.WIDTH - 12,
                     12,
                     scale,
-                    look.light().words());
+                    look.light().words(),
+                    content.stage().get().scene());
         }
     }
 
     /** A letter on each judged face whose middle is seen; failures first, none over another. */
     private void letters(GraphicsContext g, Stage stage, Content content) {
         List<double[]> taken = new ArrayList<>();
+        boolean outdated = content.facts().filter(Facts::isOutdated).isPresent();
         for (Verdict verdict : new Verdict[] {Verdict.FAIL, Verdict.UNDECIDED, Verdict.PASS}) {
             VerdictMark mark = VerdictMark.of(verdict);
             for (Surface surface : stage.scene().surfaces()) {
@@ -89,7 +95,13 @@ final class Overlay {
                         .map(facts -> facts.surfaces().get(surface.name()))
                         .flatMap(SurfaceFacts::verdict);
                 if (found.filter(verdict::equals).isPresent()) {
-                    letter(g, stage, surface, String.valueOf(mark.letter()), mark.argb(), taken);
+                    letter(
+                            g,
+                            stage,
+                            surface,
+                            String.valueOf(mark.letter()),
+                            outdated ? SceneView.OUTDATED : mark.argb(),
+                            taken);
                 }
             }
         }
@@ -208,6 +220,12 @@ final class Overlay {
         double x = Math.max(width / 2 + 4, Math.min(right - width / 2, (from.getX() + to.getX()) / 2));
         double y = Math.max(16, Math.min(eye.height() - 16, (from.getY() + to.getY()) / 2 - 18));
         plate(g, words, x, y, width);
+    }
+
+    /** A line at the lower border, beside the axes. */
+    private void note(GraphicsContext g, String words) {
+        double width = Math.min(eye.width() - 110, 7.0 * words.length() + 16);
+        plate(g, words, 98 + width / 2, eye.height() - 20, width);
     }
 
     private static void plate(GraphicsContext g, String words, double x, double y, double width) {

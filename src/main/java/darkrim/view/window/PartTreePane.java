@@ -18,6 +18,8 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
 import javafx.scene.control.TreeItem;
 import javafx.scene.control.TreeView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -47,6 +49,7 @@ final class PartTreePane {
         tree.setCellFactory(view -> new PartCell(
                 node -> model.look().shows(names.get(node.surfaces().get(0))) || anyShown(node), this::toggle));
         tree.getSelectionModel().selectedItemProperty().addListener(changed -> select());
+        tree.addEventFilter(KeyEvent.KEY_PRESSED, this::press);
         Button hide = ToolStrip.button("Hide", "Hide what is selected here");
         hide.setOnAction(event -> commands.hide(chosen()));
         Button only = ToolStrip.button("Only", "Hide all else");
@@ -81,6 +84,15 @@ final class PartTreePane {
             commands.show(names(node));
         } else {
             commands.hide(names(node));
+        }
+    }
+
+    /** Space does what a click on the box of a line does. */
+    private void press(KeyEvent event) {
+        TreeItem<PartNode> item = tree.getSelectionModel().getSelectedItem();
+        if (event.getCode() == KeyCode.SPACE && item != null) {
+            toggle(item.getValue(), !anyShown(item.getValue()));
+            event.consume();
         }
     }
 

@@ -3,12 +3,15 @@ package darkrim.view.window;
 import darkrim.present.Figures;
 import darkrim.present.picture.ColourScale;
 import darkrim.view.files.Pixels;
+import darkrim.view.look.Light;
 import darkrim.view.look.Look;
 import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
 import darkrim.view.work.ViewModel;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.geometry.VPos;
 import javafx.scene.Group;
 import javafx.scene.Scene;
@@ -27,20 +30,31 @@ final class Picture {
     private static final double HEAD = 46;
 
     private final ViewModel model;
+    private final boolean comparing;
 
-    Picture(ViewModel model) {
+    /**
+     * @param comparing whether the difference of two layouts is shown
+     */
+    Picture(ViewModel model, boolean comparing) {
         this.model = model;
+        this.comparing = comparing;
     }
 
-    /** The picture in a size; of two layouts side by side, each in half of it. */
+    /** The picture in a size: of two layouts side by side each in half of it, or their difference in the whole, as the window shows it. */
     Pixels of(PictureSize size, LocalDate date) {
-        if (model.partner().isEmpty()
-                || model.content().stage().isEmpty()
-                || model.besideContent().stage().isEmpty()) {
-            return alone(size, date);
+        Optional<ViewModel> second = model.partner();
+        if (comparing && second.filter(Picture::isShown).isPresent() && isShown(model)) {
+            return new Picture(second.get(), true).alone(size, date);
+        }
+        if (second.filter(Picture::isShown).isEmpty()) {
+            return new Picture(model, false).alone(size, date);
         }
         PictureSize half = new PictureSize(size.width() / 2, size.height());
-        return joined(half, alone(half, date), new Picture(model.partner().get()).alone(half, date));
+        return joined(half, alone(half, date), new Picture(second.get(), false).alone(half, date));
+    }
+
+    private static boolean isShown(ViewModel each) {
+        return each.content().stage().isPresent();
     }
 
     private static Pixels joined(PictureSize half, Pixels left, Pixels right) {
@@ -63,8 +77,11 @@ final class Picture {
         scene.node().setHeight(size.height() - HEAD);
         scene.show(stage);
         scene.arrange(look);
-        scene.paint(look, content, scale);
-        scene.outline(look, content.facts());
+        Optional<Differences> differences = comparing && look.light() != Light.NONE
+                ? Optional.of(new Differences(model.besideContent(), content, look.light()))
+                : Optional.empty();
+        differences.ifPresentOrElse(found -> scene.paint(look, found), () -> scene.paint(look, content, scale));
+        scene.outline(look.marking(look.verdictMarks() && differences.isEmpty()), content.facts());
         scene.draw(PathLines.of(content.ways(), PathLines.straight(look, content)));
         scene.move(look);
         scene.node().setLayoutY(HEAD);
@@ -72,9 +89,12 @@ final class Picture {
         over.setLayoutY(HEAD);
         Overlay overlay = new Overlay(model, new Eye(model, scene));
         overlay.mark(content.ways());
-        overlay.draw(over.getGraphicsContext2D(), scale);
+        overlay.draw(over.getGraphicsContext2D(), scale, differences);
         Canvas head = new Canvas(size.width(), HEAD);
-        head(head.getGraphicsContext2D(), size, stage, content, date);
+        String against = differences.isPresent()
+                ? model.besideContent().stage().map(Picture::against).orElse("")
+                : "";
+        head(head.getGraphicsContext2D(), size, DetailPane.title(stage) + against, stage, content, date);
         Group all = new Group(scene.node(), over, head);
         WritableImage image = new WritableImage(size.width(), size.height());
         new Scene(all, size.width(), size.height(), true, SceneAntialiasing.BALANCED).snapshot(image);
@@ -84,14 +104,20 @@ final class Picture {
         return new Pixels(size.width(), size.height(), argb);
     }
 
-    private static void head(GraphicsContext g, PictureSize size, Stage stage, Content content, LocalDate date) {
+    private static String against(Stage before) {
+        return ", difference to " + DetailPane.title(before) + " ("
+                + Path.of(before.layout().source().name()).getFileName() + ")";
+    }
+
+    private static void head(
+            GraphicsContext g, PictureSize size, String title, Stage stage, Content content, LocalDate date) {
         g.setFill(Color.WHITE);
         g.fillRect(0, 0, size.width(), HEAD);
         g.setFill(Overlay.INK);
         g.setTextBaseline(VPos.TOP);
         g.setTextAlign(TextAlignment.LEFT);
         g.setFont(Font.font("System", FontWeight.BOLD, 15));
-        g.fillText(DetailPane.title(stage), 12, 6, size.width() - 24);
+        g.fillText(title, 12, 6, size.width() - 24);
         g.setFont(Font.font("System", 12));
         String verdict = content.facts()
                 .map(facts -> (facts.isOutdated() ? "was " : "")

@@ -1,6 +1,7 @@
 package darkrim.view.window;
 
 import darkrim.view.files.PictureFile;
+import darkrim.view.files.Pixels;
 import darkrim.view.work.ViewModel;
 import java.io.File;
 import java.io.IOException;
@@ -8,6 +9,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import javafx.application.Platform;
 import javafx.scene.control.Alert;
 import javafx.scene.control.TextInputDialog;
 import javafx.stage.FileChooser;
@@ -18,11 +21,16 @@ final class PictureDialog {
     private final Stage owner;
     private final Path layout;
     private final ViewModel model;
+    private final BooleanSupplier comparing;
 
-    PictureDialog(Stage owner, Path layout, ViewModel model) {
+    /**
+     * @param comparing whether the window shows the difference of two layouts
+     */
+    PictureDialog(Stage owner, Path layout, ViewModel model, BooleanSupplier comparing) {
         this.owner = owner;
         this.layout = layout;
         this.model = model;
+        this.comparing = comparing;
     }
 
     /** Asks and saves. */
@@ -59,14 +67,22 @@ final class PictureDialog {
         }
     }
 
-    /** Saves what is seen; says if that cannot be done. */
+    /** Saves what is seen; says if that cannot be done. The file is written away from the window's thread. */
     void save(Path file, PictureSize size) {
+        Pixels pixels = new Picture(model, comparing.getAsBoolean()).of(size, LocalDate.now(ZoneId.systemDefault()));
+        Thread thread = new Thread(() -> write(file, pixels), "darkrim-view-picture");
+        thread.start();
+    }
+
+    private void write(Path file, Pixels pixels) {
         try {
-            PictureFile.write(file, new Picture(model).of(size, LocalDate.now(ZoneId.systemDefault())));
+            PictureFile.write(file, pixels);
         } catch (IOException refused) {
-            Alert alert = new Alert(Alert.AlertType.ERROR, "The picture could not be written to " + file + ".");
-            alert.initOwner(owner);
-            alert.showAndWait();
+            Platform.runLater(() -> {
+                Alert alert = new Alert(Alert.AlertType.ERROR, "The picture could not be written to " + file + ".");
+                alert.initOwner(owner);
+                alert.showAndWait();
+            });
         }
     }
 }

@@ -1,7 +1,10 @@
 package darkrim.view.window;
 
+import darkrim.present.Figures;
 import darkrim.present.picture.ColourMap;
 import darkrim.present.picture.ColourScale;
+import darkrim.present.picture.LightChoice;
+import darkrim.scene.Scene;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -14,10 +17,13 @@ final class ScaleBar {
     /** Size of the whole plate, pixels. */
     static final double WIDTH = 152;
 
-    static final double HEIGHT = 330;
+    static final double HEIGHT = 346;
+
+    /** Behind the words. */
+    static final Color GROUND = Color.rgb(255, 255, 255, 0.92);
 
     private static final double BAR = 20;
-    private static final double TOP = 62;
+    private static final double TOP = 78;
     private static final double LENGTH = 180;
     private static final int LABELS = 6;
 
@@ -29,9 +35,10 @@ final class ScaleBar {
      * @param left its left border, pixels
      * @param top its upper border
      * @param light the class of light in words
+     * @param scene what the light is in: where its beam has a radiance, the plate says what 1 stands for
      */
-    static void draw(GraphicsContext g, double left, double top, ColourScale scale, String light) {
-        g.setFill(Color.rgb(255, 255, 255, 0.92));
+    static void draw(GraphicsContext g, double left, double top, ColourScale scale, String light, Scene scene) {
+        g.setFill(GROUND);
         g.fillRoundRect(left, top, WIDTH, HEIGHT, 8, 8);
         g.setStroke(Color.web("#8a949c"));
         g.setLineWidth(1);
@@ -48,6 +55,10 @@ final class ScaleBar {
                 left + 10,
                 top + 40,
                 WIDTH - 20);
+        if (scene.beam().radiance().isPresent()) {
+            String unit = "1 is " + Figures.three(LightChoice.perRelative(scene)) + " W/m2";
+            g.fillText(unit, left + 10, top + 56, WIDTH - 20);
+        }
         bar(g, left + 12, top + TOP, scale);
         double y = top + TOP + LENGTH + 14;
         swatch(g, left + 12, y, ColourScale.ABOVE, "above the range");

@@ -9,6 +9,7 @@ import darkrim.view.camera.Box;
 import darkrim.view.camera.Camera;
 import darkrim.view.look.Light;
 import darkrim.view.look.Look;
+import darkrim.view.parts.CoarseFacets;
 import darkrim.view.parts.Section;
 import darkrim.view.parts.SectionCut;
 import darkrim.view.parts.Stage;
@@ -39,6 +40,8 @@ final class SceneView {
     private static final int SELECTED = 0xff0067c0;
     private static final int GONE = 0xff20262b;
     private static final int PUPIL = 0xff9a6b00;
+    /** Of verdicts that are of another position than the one that is asked for. */
+    static final int OUTDATED = 0xff66717a;
 
     private final Palette palette = new Palette();
     private final CameraRig rig = new CameraRig();
@@ -57,6 +60,7 @@ final class SceneView {
     private Vector3D pupilCentre = Vector3D.ZERO;
     private Optional<Section> section = Optional.empty();
     private Set<String> hidden = Set.of();
+    private boolean coarse;
 
     SceneView() {
         pupil.setMaterial(palette.line(PUPIL));
@@ -83,8 +87,10 @@ final class SceneView {
     void show(Stage other) {
         stage = Optional.of(other);
         nodes.clear();
+        coarse = false;
+        CoarseFacets simple = new CoarseFacets(other.scene(), other.box());
         for (Surface surface : other.scene().surfaces()) {
-            nodes.add(new SurfaceNode(other.scene(), surface, other.edges().get(surface.index())));
+            nodes.add(new SurfaceNode(other.scene(), surface, other.edges().get(surface.index()), simple));
         }
         List<MeshView> faceViews =
                 new ArrayList<>(nodes.stream().map(SurfaceNode::faces).toList());
@@ -173,6 +179,10 @@ final class SceneView {
                     }
                 }
             }
+            boolean outdated = facts.filter(Facts::isOutdated).isPresent();
+            marks.get(verdict)
+                    .paint(palette.line(
+                            outdated ? OUTDATED : VerdictMark.of(verdict).argb()));
             double[] all = CutFaces.joined(edges);
             List<Double> dashes = VerdictMark.of(verdict).dashes();
             marks.get(verdict)
@@ -183,6 +193,19 @@ final class SceneView {
     /** Draws ways of light: six coordinates a line, mm. */
     void draw(double[] ways) {
         paths.show(ways);
+    }
+
+    /** Shows very many facets coarsely and without edges while the camera moves, or all as they are; whether anything changed. */
+    boolean coarsen(boolean moving) {
+        boolean wanted = moving
+                && stage.filter(shown -> shown.scene().facetCount() > CoarseFacets.MANY)
+                        .isPresent();
+        if (wanted == coarse) {
+            return false;
+        }
+        coarse = wanted;
+        nodes.forEach(node -> node.coarsen(wanted));
+        return true;
     }
 
     /** Puts the viewer where the look says. */

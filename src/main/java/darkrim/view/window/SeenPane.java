@@ -39,7 +39,6 @@ final class SeenPane implements AutoCloseable {
     private final Label legend = ToolStrip.label("");
     private final SeenImage image = new SeenImage();
     private final VBox box = new VBox(6);
-    private Runnable shown = () -> {};
     private Optional<PointName> point = Optional.empty();
     private Optional<PointLook.Asked> asked = Optional.empty();
     private Optional<SeenFrom> drawn = Optional.empty();
@@ -64,7 +63,6 @@ final class SeenPane implements AutoCloseable {
         box.getChildren().addAll(field, refused, share, image.node(), reading, hidden, legend);
         show(refused, "");
         box.widthProperty().addListener(changed -> follow());
-        commands.onLookFrom(this::look, this::ask);
         model.onContent(this::follow);
         model.onLook(this::follow);
     }
@@ -73,13 +71,8 @@ final class SeenPane implements AutoCloseable {
         return box;
     }
 
-    /** Tells a listener that this page is wanted. */
-    void onAsked(Runnable listener) {
-        shown = listener;
-    }
-
-    private void ask() {
-        shown.run();
+    /** Lets the viewer write a point. */
+    void ask() {
         field.requestFocus();
     }
 
@@ -100,11 +93,11 @@ final class SeenPane implements AutoCloseable {
         show(refused, why);
     }
 
-    private void look(PointName from) {
+    /** Shows what a point sees. */
+    void look(PointName from) {
         point = Optional.of(from);
         field.setText(from.text());
         refuse("");
-        shown.run();
         follow();
     }
 
@@ -190,13 +183,14 @@ final class SeenPane implements AutoCloseable {
         }
         Optional<Reading> cell = seen.cell(there);
         if (cell.isPresent()) {
-            return seen.light().words() + ", this cell " + cell.get().words() + "\n";
+            return seen.light().words() + ", this cell "
+                    + cell.get().words(seen.stage().scene()) + "\n";
         }
         String words = model.content()
                 .facts()
                 .map(facts -> facts.surfaces().get(surface(there).name()))
-                .map((SurfaceFacts facts) ->
-                        ", mean of the face " + facts.of(seen.light()).words())
+                .map((SurfaceFacts facts) -> ", mean of the face "
+                        + facts.of(seen.light()).words(seen.stage().scene()))
                 .orElse(" not known yet");
         return seen.light().words() + words + "\n";
     }

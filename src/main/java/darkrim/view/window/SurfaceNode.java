@@ -6,6 +6,7 @@ import darkrim.scene.Surface;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.SurfaceMap;
 import darkrim.view.parts.CellTriangles;
+import darkrim.view.parts.CoarseFacets;
 import darkrim.view.parts.Pieces;
 import darkrim.view.parts.SectionCut;
 import java.util.Optional;
@@ -27,16 +28,22 @@ final class SurfaceNode {
     private Optional<SurfaceMap> map = Optional.empty();
     private SectionCut.Side side = SectionCut.Side.KEPT;
     private boolean shown = true;
+    private final Optional<TriangleMesh> coarseFaces;
+    private boolean coarse;
 
     /**
      * @param edges six coordinates each, mm
+     * @param simple makes coarse forms of surfaces of very many facets
      */
-    SurfaceNode(Scene scene, Surface surface, double[] edges) {
+    SurfaceNode(Scene scene, Surface surface, double[] edges, CoarseFacets simple) {
         this.scene = scene;
         this.surface = surface;
         this.edges = edges;
         wholeFaces = Meshes.whole(scene, surface);
         wholeEdges = Meshes.lines(edges);
+        coarseFaces = simple.isCoarse(surface)
+                ? Optional.of(Meshes.pieces(scene, surface, simple.of(surface)))
+                : Optional.empty();
         faces = Meshes.faces(wholeFaces);
         lines = Meshes.lineView(wholeEdges);
     }
@@ -92,11 +99,20 @@ final class SurfaceNode {
         lines.setMaterial(lineMaterial);
     }
 
+    /** Shows it coarsely and without its edges, as while the camera moves, or whole. Cells of a map and cut faces stay. */
+    void coarsen(boolean on) {
+        coarse = on;
+        if (map.isEmpty() && side != SectionCut.Side.CUT) {
+            faces.setMesh(on ? coarseFaces.orElse(wholeFaces) : wholeFaces);
+        }
+        lines.setVisible(shown && side != SectionCut.Side.GONE && !on);
+    }
+
     void show(boolean visible) {
         shown = visible;
         boolean here = shown && side != SectionCut.Side.GONE;
         faces.setVisible(here);
-        lines.setVisible(here);
+        lines.setVisible(here && !coarse);
     }
 
     /** Cuts it; cells must be painted anew then. */
@@ -119,7 +135,7 @@ final class SurfaceNode {
             lines.setMesh(Meshes.lines(section.orElseThrow().edges(edges)));
         } else {
             if (map.isEmpty()) {
-                faces.setMesh(wholeFaces);
+                faces.setMesh(coarse ? coarseFaces.orElse(wholeFaces) : wholeFaces);
             }
             lines.setMesh(wholeEdges);
         }

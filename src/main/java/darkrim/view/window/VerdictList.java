@@ -1,12 +1,12 @@
 package darkrim.view.window;
 
 import darkrim.view.work.Facts;
-import darkrim.view.work.Judged;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 
 /** The requirements in a line each: verdict, name, least margin. */
 final class VerdictList {
@@ -34,25 +34,29 @@ final class VerdictList {
         shown = now;
         shownOutdated = outdated;
         grid.getChildren().clear();
+        if (!now.isEmpty()) {
+            Label head = new Label("margin");
+            head.getStyleClass().add("note");
+            grid.add(head, 2, 0);
+        }
         for (int row = 0; row < now.size(); row++) {
             Facts.RequirementFact requirement = now.get(row);
             Label margin = new Label();
-            String words =
-                    requirement.margin().isEmpty() ? evidence(facts.orElseThrow(), requirement) : requirement.margin();
+            String words = words(requirement);
             margin.setText((outdated && !words.isEmpty() ? "was " : "") + words);
             margin.setWrapText(true);
             margin.getStyleClass().add("note");
-            grid.addRow(row, DetailPane.badge(requirement.verdict(), outdated), new Label(requirement.name()), margin);
+            Label name = new Label(requirement.name());
+            name.setMinWidth(Region.USE_PREF_SIZE);
+            grid.addRow(row + 1, DetailPane.badge(requirement.verdict(), outdated), name, margin);
         }
     }
 
-    /** What is found of the surface that matters most, with the limit: of reflected light there is no margin in mm. */
-    private static String evidence(Facts facts, Facts.RequirementFact requirement) {
-        return Optional.ofNullable(facts.surfaces().get(requirement.worst())).stream()
-                .flatMap(worst -> worst.judged().stream())
-                .filter(judged -> judged.requirement().equals(requirement.name()))
-                .map(Judged::evidence)
-                .findFirst()
-                .orElse("");
+    /** The margin; where it is not known, the value with what is asked. */
+    private static String words(Facts.RequirementFact requirement) {
+        if (!requirement.margin().isEmpty()) {
+            return requirement.margin();
+        }
+        return requirement.value().isEmpty() ? "" : requirement.value() + "; asked: " + requirement.limit();
     }
 }

@@ -13,6 +13,7 @@ import darkrim.view.work.ViewModel;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
@@ -36,6 +37,10 @@ public final class ViewerWindow {
     private static final double LEAST_WIDTH = 800;
     private static final double LEAST_HEIGHT = 500;
 
+    private static final KeyCode[] PAGE_KEYS = {
+        KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5
+    };
+
     private final Path layout;
     private final Memory memory;
     private final ViewModel model = new ViewModel(Look.from(new Camera(Vector3D.ZERO, -60, 30, 100, false)));
@@ -46,7 +51,7 @@ public final class ViewerWindow {
     private final FileWatch watch;
     private final Background background;
     private final Dragging dragging;
-    private final SeenPane seen;
+    private final Pages pages;
     private final Optional<Beside> beside;
     private boolean begun;
 
@@ -76,23 +81,23 @@ public final class ViewerWindow {
         beside = second.map(file -> new Beside(model, layout, file, behind));
         loader = new Loader(layout, behind, change -> Platform.runLater(() -> model.show(change)));
         background = new Background(model, threads);
-        dragging = new Dragging(layout, behind, change -> Platform.runLater(() -> model.show(change)));
+        // A hand waits for it: with all cores.
+        dragging = new Dragging(layout, effort, change -> Platform.runLater(() -> model.show(change)));
         watch = new FileWatch(layout, () -> Platform.runLater(this::reload));
         PartTreePane tree = new PartTreePane(model, commands);
-        DetailPane details = new DetailPane(model, commands);
         StatusLine status = new StatusLine(model);
-        PictureDialog picture = new PictureDialog(stage, layout, model);
+        PictureDialog picture = new PictureDialog(
+                stage, layout, model, () -> beside.filter(Beside::comparing).isPresent());
         ToolStrip tools = new ToolStrip(model, commands, picture::ask);
         FindingBanner banner = new FindingBanner(model, "findings");
         Region middle = beside.map(other -> other.middle(banner, viewport))
                 .orElseGet(() -> new VBox(banner.node(), viewport.node()));
         VBox.setVgrow(viewport.node(), Priority.ALWAYS);
-        seen = new SeenPane(model, commands, threads);
-        RightSide right = new RightSide(
-                details,
-                new DimensionPane(model, dragging, loader, new WriteBackAction(model, dragging, layout)),
-                new MapPane(model, commands),
-                seen);
+        pages = new Pages(model, commands, dragging, loader, layout, behind);
+        List<Pages> ofEach = Stream.concat(
+                        Stream.of(pages), beside.map(other -> other.pages(commands, behind)).stream())
+                .toList();
+        RightSide right = new RightSide(commands, ofEach);
         beside.ifPresent(other -> right.both(other.both()));
         SplitPane split = new SplitPane(tree.node(), middle, right.node());
         split.setDividerPositions(0.2, 0.76);
@@ -103,15 +108,22 @@ public final class ViewerWindow {
         root.setBottom(status.node());
         Scene scene = new Scene(root, WIDTH, HEIGHT);
         scene.getStylesheets().add(ViewerWindow.class.getResource("window.css").toExternalForm());
-        viewport.mouse(commands, status::under);
         Keys keys = new Keys(model, commands);
-        viewport.node().setOnKeyPressed(keys::press);
+        if (beside.isPresent()) {
+            keys.add("O", "pages of the other layout", KeyCode.O, right::other);
+        }
+        viewport.listen(commands, keys, status::under);
         beside.ifPresent(other -> other.listen(commands, keys, status::under));
         shortcut(scene, KeyCode.Z, model::undo);
         shortcut(scene, KeyCode.Y, model::redo);
         shortcut(scene, KeyCode.F, tree::search);
         shortcut(scene, KeyCode.S, picture::ask);
-        shortcut(scene, KeyCode.C, details::copy);
+        shortcut(scene, KeyCode.C, () -> right.current().details().copy());
+        for (int i = 0; i < PAGE_KEYS.length; i++) {
+            int page = i;
+            shortcut(scene, PAGE_KEYS[i], () -> right.page(page));
+        }
+        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F6), this::toView);
         scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F1), () -> new KeyHelp(stage, keys).show());
         stage.setScene(scene);
         stage.setMinWidth(LEAST_WIDTH);
@@ -126,6 +138,14 @@ public final class ViewerWindow {
     private void reload() {
         dragging.reset();
         loader.load(Optional.empty());
+    }
+
+    /** Brings the keys back to the view that is shown. */
+    private void toView() {
+        beside.filter(Beside::comparing)
+                .map(other -> other.viewport().node())
+                .orElse(viewport.node())
+                .requestFocus();
     }
 
     private static void shortcut(Scene scene, KeyCode code, Runnable action) {
@@ -201,7 +221,7 @@ public final class ViewerWindow {
         loader.close();
         dragging.close();
         background.close();
-        seen.close();
+        pages.close();
         beside.ifPresent(Beside::close);
     }
 

@@ -2,6 +2,7 @@ package darkrim.view.window;
 
 import darkrim.present.Figures;
 import darkrim.present.picture.ColourScale;
+import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.study.irradiance.SurfaceMap;
 import darkrim.view.camera.Camera;
@@ -23,8 +24,11 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** The view of the parts with all that lies over it. It draws what has changed, once a frame. */
 final class Viewport {
+    /** So long after the last movement of the camera very many facets are shown whole again. */
+    private static final long REST_NANOSECONDS = 300_000_000;
+
     private final ViewModel model;
-    private final SceneView scene = new SceneView();
+    private final SceneView parts = new SceneView();
     private final Eye eye;
     private final Overlay overlay;
     private final SectionHandle handle;
@@ -36,10 +40,11 @@ final class Viewport {
     private Optional<Look> drawnLook = Optional.empty();
     private boolean resized = true;
     private boolean comparing;
+    private long moved = System.nanoTime() - REST_NANOSECONDS;
 
     Viewport(ViewModel model) {
         this.model = model;
-        eye = new Eye(model, scene);
+        eye = new Eye(model, parts);
         overlay = new Overlay(model, eye);
         handle = new SectionHandle(model, eye);
         canvas.setMouseTransparent(true);
@@ -50,7 +55,7 @@ final class Viewport {
         pane.setId("viewport");
         pane.setFocusTraversable(true);
         pane.setMinSize(200, 150);
-        pane.getChildren().addAll(scene.node(), canvas, handle.node(), hover);
+        pane.getChildren().addAll(parts.node(), canvas, handle.node(), hover);
         pane.widthProperty().addListener(changed -> resize());
         pane.heightProperty().addListener(changed -> resize());
     }
@@ -67,10 +72,6 @@ final class Viewport {
         return overlay;
     }
 
-    SceneView scene() {
-        return scene;
-    }
-
     /** Shows the difference to what stands beside, or what is here. */
     void compare(boolean on) {
         comparing = on;
@@ -83,18 +84,29 @@ final class Viewport {
     }
 
     private void resize() {
-        scene.node().setWidth(pane.getWidth());
-        scene.node().setHeight(pane.getHeight());
+        parts.node().setWidth(pane.getWidth());
+        parts.node().setHeight(pane.getHeight());
         canvas.setWidth(pane.getWidth());
         canvas.setHeight(pane.getHeight());
         resized = true;
     }
 
-    /** Tells a listener what is under the mouse, in words, and shows its name beside the mouse. */
-    MouseGestures mouse(Commands commands, Consumer<String> status) {
-        MouseGestures gestures = new MouseGestures(model, eye, commands, hit -> hovered(hit, status));
-        gestures.listen(pane);
-        return gestures;
+    /** Takes mouse and keys; tells a listener in words what the mouse or the mark points at, and shows its name there. */
+    void listen(Commands commands, Keys keys, Consumer<String> status) {
+        Picking picking = new Picking(model, eye, commands);
+        Consumer<Optional<Hit>> told = hit -> hovered(hit, status);
+        KeyMark mark = new KeyMark(eye, picking, told);
+        pane.getChildren().add(mark.node());
+        new MouseGestures(model, eye, commands, picking, hit -> {
+                    mark.hide();
+                    told.accept(hit);
+                })
+                .listen(pane);
+        pane.setOnKeyPressed(event -> {
+            if (!mark.press(event)) {
+                keys.press(event);
+            }
+        });
     }
 
     private void hovered(Optional<Hit> hit, Consumer<String> status) {
@@ -140,14 +152,18 @@ final class Viewport {
             double value = map.value(Scales.kind(light), cell);
             Reading reading =
                     Double.isNaN(value) ? Reading.UNKNOWN : new Reading(value, map.error(Scales.kind(light), cell));
-            return "   " + light.words() + ", this cell " + reading.words();
+            return "   " + light.words() + ", this cell " + reading.words(scene());
         }
         return model.content()
                 .facts()
                 .map(facts -> facts.surfaces().get(hit.name()))
                 .map(facts -> "   " + light.words() + ", mean of the face "
-                        + facts.of(light).words())
+                        + facts.of(light).words(scene()))
                 .orElse("");
+    }
+
+    private Scene scene() {
+        return model.content().stage().orElseThrow().scene();
     }
 
     /** Draws what has changed since the last frame; whether anything was. */
@@ -168,22 +184,25 @@ final class Viewport {
         boolean newScale = !drawnBeside.stage().equals(beside.stage())
                 || !drawnBeside.facts().equals(beside.facts())
                 || !drawnBeside.maps().equals(beside.maps());
+        boolean moving = before != null && !look.camera().equals(before.camera());
+        moved = moving ? System.nanoTime() : moved;
+        boolean otherDetail = parts.coarsen(moving || System.nanoTime() - moved < REST_NANOSECONDS);
         if (!newFacts && !newMaps && !newWays && !newScale && !resized && look.equals(before)) {
-            return false;
+            return otherDetail;
         }
         ColourScale scale = Scales.of(model);
         Optional<Differences> differences = comparing && look.light() != Light.NONE
                 ? Optional.of(new Differences(beside, content, look.light()))
                 : Optional.empty();
         if (newStage) {
-            scene.show(stage.get());
+            parts.show(stage.get());
         }
         boolean otherParts = newStage
                 || before == null
                 || !before.hidden().equals(look.hidden())
                 || !before.section().equals(look.section());
         if (otherParts) {
-            scene.arrange(look);
+            parts.arrange(look);
         }
         if (newFacts
                 || newMaps
@@ -194,7 +213,7 @@ final class Viewport {
                 || before.light() != look.light()
                 || !before.hidden().equals(look.hidden())
                 || !before.scale().equals(look.scale())) {
-            differences.ifPresentOrElse(found -> scene.paint(look, found), () -> scene.paint(look, content, scale));
+            differences.ifPresentOrElse(found -> parts.paint(look, found), () -> parts.paint(look, content, scale));
         }
         if (otherParts
                 || newFacts
@@ -202,13 +221,13 @@ final class Viewport {
                 || !before.selected().equals(look.selected())
                 || before.verdictMarks() != look.verdictMarks()) {
             // Outlines of verdicts would be taken for those of faces that are gone.
-            scene.outline(look.marking(look.verdictMarks() && differences.isEmpty()), content.facts());
+            parts.outline(look.marking(look.verdictMarks() && differences.isEmpty()), content.facts());
         }
         if (newWays || newFacts || before == null || !look.selected().equals(before.selected())) {
             overlay.mark(content.ways());
-            scene.draw(PathLines.of(content.ways(), PathLines.straight(look, content)));
+            parts.draw(PathLines.of(content.ways(), PathLines.straight(look, content)));
         }
-        scene.move(look);
+        parts.move(look);
         overlay.draw(canvas.getGraphicsContext2D(), scale, differences);
         handle.follow();
         drawnContent = content;

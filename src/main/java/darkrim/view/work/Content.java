@@ -87,7 +87,8 @@ public record Content(
 
     /** A dimension leaves the position that is shown: what is known of it is marked, until the new one is. */
     Content leaving() {
-        Optional<Facts> before = facts.map(known -> known.outdated("reckoning… what is shown is of before"));
+        Optional<Facts> before =
+                facts.map(known -> known.outdated("reckoning… what is shown is of the position before"));
         return new Content(stage, before, maps, ways, errors, activity, progress, true, note, seen);
     }
 

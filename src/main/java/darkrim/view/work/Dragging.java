@@ -81,10 +81,14 @@ public final class Dragging implements AutoCloseable {
         return live.filter(each -> !each.chosen().isEmpty()).isPresent();
     }
 
-    /** Forgets what was moved, as when the file has changed. */
+    /** Forgets what was moved, as when the file has changed. Returns at once: what is in work ends by itself, and says nothing more. */
     public void reset() {
         following.ifPresent(each -> each.ended = true);
-        live.ifPresent(LiveLayout::close);
+        live.ifPresent(old -> {
+            Thread end = new Thread(old::close, "darkrim-view-end");
+            end.setDaemon(true);
+            end.start();
+        });
         following = Optional.empty();
         live = Optional.empty();
     }

@@ -2,15 +2,13 @@ package darkrim.view.work;
 
 import darkrim.layout.Dimension;
 import darkrim.layout.Quantity;
-import darkrim.layout.Requirement;
-import darkrim.present.EvidenceWords;
 import darkrim.present.Figures;
 import darkrim.present.HeadCautions;
 import darkrim.present.LightPath;
-import darkrim.present.MarginWords;
+import darkrim.present.Values;
 import darkrim.scene.Scene;
 import darkrim.study.CheckResult;
-import darkrim.study.RequirementMargin;
+import darkrim.study.MarginScope;
 import darkrim.study.live.LiveState;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Judgement;
@@ -22,7 +20,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -77,9 +75,12 @@ public record Facts(
      * @param name its name
      * @param verdict the verdict
      * @param worst the surface that matters most; empty if there is none
-     * @param margin least margin of direct light in words; empty where there is none
+     * @param limit what is asked, in a few words
+     * @param value what was found of the surface that matters most, with its error, as a check prints it; empty without a surface
+     * @param margin the least margin in words, with its unit or its error; empty where there is none
      */
-    public record RequirementFact(String name, Verdict verdict, String worst, String margin) {}
+    public record RequirementFact(
+            String name, Verdict verdict, String worst, String limit, String value, String margin) {}
 
     /**
      * What a check found.
@@ -91,7 +92,15 @@ public record Facts(
         List<String> warnings = new ArrayList<>(HeadCautions.of(result));
         result.warnings().forEach(warning -> warnings.add(warning.toString()));
         double confidence = result.effort().confidence();
-        return of(result.judgement(), result.scene(), confidence, Map.of(), Map.of(), warnings, source);
+        boolean whole = result.margins().scope() != MarginScope.NONE;
+        return of(
+                result.judgement(),
+                result.scene(),
+                confidence,
+                requirement -> RequirementWords.margin(requirement, result.scene(), whole),
+                Map.of(),
+                warnings,
+                source);
     }
 
     /**
@@ -102,14 +111,6 @@ public record Facts(
      * @param cautions what speaks against relying on the verdict
      */
     static Facts of(LiveState.Placed state, Map<String, Reading> direct, List<String> cautions) {
-        Map<String, String> margins = new HashMap<>();
-        for (Requirement requirement : state.layout().requirements()) {
-            RequirementMargin margin = state.margins().get(requirement.name());
-            if (margin != null && !Double.isNaN(margin.margin())) {
-                String unit = MarginWords.unit(requirement);
-                margins.put(requirement.name(), MarginWords.of(margin) + (unit.equals("1") ? "" : " " + unit));
-            }
-        }
         String source = switch (state.detail()) {
             case DIRECT -> "while dragging: direct light by proof, margins follow";
             case MARGINS -> "while dragging: direct light and margins, reflected light follows";
@@ -124,7 +125,14 @@ public record Facts(
         List<String> warnings = new ArrayList<>(cautions);
         state.warnings().forEach(warning -> warnings.add(warning.toString()));
         String words = source + (position.isEmpty() ? "" : " (not as in the file: " + position + ")");
-        return of(state.judgement(), state.scene(), confidence, margins, direct, warnings, words);
+        return of(
+                state.judgement(),
+                state.scene(),
+                confidence,
+                requirement -> RequirementWords.margin(requirement, state.margins()),
+                direct,
+                warnings,
+                words);
     }
 
     private static String moved(Dimension dimension) {
@@ -136,31 +144,15 @@ public record Facts(
             Judgement judgement,
             Scene scene,
             double confidence,
-            Map<String, String> margins,
+            Function<RequirementResult, String> margins,
             Map<String, Reading> direct,
             List<String> warnings,
             String source) {
-        Map<String, List<Judged>> judged = new HashMap<>();
-        List<RequirementFact> requirements = new ArrayList<>();
-        for (RequirementResult requirement : judgement.requirements()) {
-            String name = requirement.requirement().name();
-            requirements.add(new RequirementFact(
-                    name,
-                    requirement.verdict(),
-                    requirement.outcomes().isEmpty()
-                            ? ""
-                            : requirement.worst().surface().name(),
-                    margins.containsKey(name)
-                            ? margins.get(name)
-                            : requirement
-                                    .leastMargin()
-                                    .map(outcome -> margin(outcome.evidence()))
-                                    .orElse("")));
-            for (Outcome outcome : requirement.outcomes()) {
-                judged.computeIfAbsent(outcome.surface().name(), surface -> new ArrayList<>())
-                        .add(judged(requirement.requirement(), outcome, confidence));
-            }
-        }
+        Map<String, List<Judged>> judged = RequirementWords.judged(judgement.requirements(), confidence);
+        List<RequirementFact> requirements = judgement.requirements().stream()
+                .map(each -> RequirementWords.fact(
+                        each, outcome -> value(judgement.surfaces(), outcome), margins.apply(each)))
+                .toList();
         Map<String, SurfaceFacts> surfaces = new HashMap<>();
         for (SurfaceResult surface : judgement.surfaces()) {
             String name = surface.surface().name();
@@ -187,34 +179,8 @@ public record Facts(
         return own.equals(Reading.UNKNOWN) ? otherwise : own;
     }
 
-    private static Judged judged(Requirement requirement, Outcome outcome, double confidence) {
-        String cell = outcome.cell() == Outcome.WHOLE
-                ? ""
-                : outcome.where().substring(outcome.surface().name().length()).strip() + ": ";
-        return judged(
-                requirement.name(),
-                !(requirement.condition() instanceof Requirement.PupilSeen
-                        || requirement.condition() instanceof Requirement.Clearance),
-                outcome.verdict(),
-                cell,
-                outcome.evidence(),
-                confidence);
-    }
-
-    static Judged judged(
-            String requirement, boolean keepDark, Verdict verdict, String cell, Evidence evidence, double confidence) {
-        Optional<Judged.Line> ray = evidence instanceof Evidence.WitnessRay witness
-                ? Optional.of(new Judged.Line(witness.onPupil(), witness.onSurface()))
-                : Optional.empty();
-        return new Judged(
-                requirement, keepDark, verdict, cell + EvidenceWords.of(evidence, confidence), margin(evidence), ray);
-    }
-
-    /** A margin in words; empty where there is none. */
-    static String margin(Evidence evidence) {
-        return evidence.margin()
-                .map(margin -> (margin.atLeast() ? (margin.millimetres() < 0 ? "at worst " : "at least ") : "")
-                        + Figures.margin(margin.millimetres()) + " mm")
-                .orElse("");
+    private static String value(List<SurfaceResult> surfaces, Outcome outcome) {
+        SurfaceResult surface = surfaces.get(outcome.surface().index());
+        return Values.of(outcome, surface.darkness(), surface.direct().irradiance());
     }
 }

@@ -7,6 +7,7 @@ import darkrim.layout.Layout;
 import darkrim.layout.LayoutReader;
 import darkrim.layout.LayoutReading;
 import darkrim.present.Figures;
+import darkrim.present.json.SavedResult;
 import darkrim.study.Check;
 import darkrim.study.Effort;
 import darkrim.study.MarginScope;
@@ -73,11 +74,12 @@ public final class Loader implements AutoCloseable {
         post.accept(content -> content.with(stage).noting(""));
         if (saved.isPresent()) {
             try {
-                Facts facts = SavedFacts.read(saved.get(), read).with(LayoutCautions.of(read, stage.warnings()));
+                Facts facts = SavedFacts.read(saved.get(), stage).with(LayoutCautions.of(read, stage.warnings()));
                 post.accept(content -> content.with(facts).doing("", -1));
                 return;
-            } catch (SavedFacts.Unusable unusable) {
-                post.accept(content -> content.noting(unusable.getMessage() + "; checked anew instead"));
+            } catch (SavedResult.Unusable unusable) {
+                post.accept(content ->
+                        content.noting(saved.get() + ": " + unusable.getMessage() + "; checked anew instead"));
             }
         }
         List<Finding> doubtful = reading.findings();

@@ -2,6 +2,8 @@ package darkrim.view.work;
 
 import darkrim.light.Estimate;
 import darkrim.present.Figures;
+import darkrim.present.picture.LightChoice;
+import darkrim.scene.Scene;
 
 /**
  * A relative irradiance.
@@ -31,6 +33,19 @@ public record Reading(double value, double error) {
     /** Both lights together; their errors are independent. */
     public Reading and(Reading other) {
         return new Reading(value + other.value, Math.sqrt(error * error + other.error * other.error));
+    }
+
+    /**
+     * In letters, in W/m2 as well where the radiance of the beam is known, such as {@code 0.708 +- 0.003, 1.42 +- 0.01 W/m2}.
+     *
+     * @param scene what the light is in
+     */
+    public String words(Scene scene) {
+        if (scene.beam().radiance().isEmpty() || !(value > 0)) {
+            return words();
+        }
+        double unit = LightChoice.perRelative(scene);
+        return words() + ", " + new Reading(value * unit, error * unit).words() + " W/m2";
     }
 
     /** In letters, such as {@code 0.708 +- 0.003}. */

@@ -24,9 +24,10 @@ public record RequirementPair(String name, Standing before, Standing after, bool
      *
      * @param asked whether the layout has it
      * @param verdict its verdict; empty where there is none yet
-     * @param margin least margin of direct light in words; empty where there is none
+     * @param value what was found of the surface that matters most, with its error; empty where there is none
+     * @param margin least margin in words; empty where there is none
      */
-    public record Standing(boolean asked, Optional<Verdict> verdict, String margin) {}
+    public record Standing(boolean asked, Optional<Verdict> verdict, String value, String margin) {}
 
     /** Whether the two differ in what can be seen: in the verdict once both are known, in being asked, or in what is asked. */
     public boolean isChanged() {
@@ -65,6 +66,7 @@ public record RequirementPair(String name, Standing before, Standing after, bool
         return new Standing(
                 asked.containsKey(name),
                 fact.map(Facts.RequirementFact::verdict),
+                fact.map(Facts.RequirementFact::value).orElse(""),
                 fact.map(Facts.RequirementFact::margin).orElse(""));
     }
 

@@ -2,14 +2,17 @@ package darkrim.view.work;
 
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Place;
-import darkrim.layout.Layout;
+import darkrim.layout.Requirement;
 import darkrim.layout.ThermalShape;
-import darkrim.light.Estimate;
+import darkrim.present.Values;
+import darkrim.present.json.SavedResult;
+import darkrim.scene.Surface;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.LightMargin;
+import darkrim.verdict.Outcome;
+import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
-import java.io.IOException;
-import java.nio.file.Files;
+import darkrim.view.parts.Stage;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -18,89 +21,41 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
-/** Reads back what {@code check --json} wrote, as docs/result.schema.json describes it. */
-public final class SavedFacts {
-    private static final int FORMAT = 1;
-
+/** Reads back what {@code check --json} wrote, as docs/result.schema.json describes it, in the words of the window. */
+final class SavedFacts {
+    private final Stage stage;
     private final JsonNode root;
-    private final double confidence;
 
-    private SavedFacts(JsonNode root) {
+    private SavedFacts(Stage stage, JsonNode root) {
+        this.stage = stage;
         this.root = root;
-        this.confidence = root.at("/sampling/confidence").asDouble(0.999);
-    }
-
-    /** Why a file cannot be used, one line. */
-    public static final class Unusable extends Exception {
-        private static final long serialVersionUID = 1;
-
-        Unusable(String why) {
-            super(why);
-        }
     }
 
     /**
      * Reads a file.
      *
      * @param file the file
-     * @param sha256 SHA-256 of the layout that is shown
-     * @throws Unusable if it is no result, or that of another layout
+     * @param stage the layout that is shown
+     * @throws SavedResult.Unusable if it is no result, or that of another layout
      */
-    public static Facts read(Path file, String sha256) throws Unusable {
-        return read(file, sha256, "");
-    }
-
-    /**
-     * Reads a file about one shape of a layout that is cooled.
-     *
-     * @param file the file
-     * @param layout the layout that is shown
-     * @throws Unusable if it is no result, or that of another layout or shape
-     */
-    static Facts read(Path file, Layout layout) throws Unusable {
-        String shape = layout.cooldown()
-                .map(each -> each.shape().name().toLowerCase(Locale.ROOT))
-                .orElse("");
-        return read(file, layout.source().sha256(), shape);
-    }
-
-    private static Facts read(Path file, String sha256, String shape) throws Unusable {
-        JsonNode root;
+    static Facts read(Path file, Stage stage) throws SavedResult.Unusable {
+        JsonNode root = SavedResult.read(file, stage.layout());
         try {
-            root = JsonMapper.shared().readTree(Files.readAllBytes(file));
-        } catch (IOException | JacksonException unreadable) {
-            throw new Unusable(file + ": no such file, or not JSON, expected a result written by check --json");
-        }
-        if (root.path("format_version").asInt(0) != FORMAT
-                || !root.path("surfaces").isArray()) {
-            throw new Unusable(file + ": expected a result written by check --json, format " + FORMAT);
-        }
-        if (!root.at("/layout/sha256").asString("").equals(sha256)) {
-            throw new Unusable(file + ": is the result of another layout or revision");
-        }
-        if (!root.at("/layout/shape").asString("").equals(shape)) {
-            throw new Unusable(file + ": is the result of another shape, expected one of the " + shape + " shape");
-        }
-        try {
-            return new SavedFacts(root)
+            return new SavedFacts(stage, root)
                     .facts(file + " (sampled with seed "
                             + root.at("/sampling/seed").asString("?") + ")");
         } catch (RuntimeException incomplete) {
-            throw new Unusable(file + ": is not whole");
+            throw SavedResult.Unusable.notWhole();
         }
     }
 
     private Facts facts(String source) {
-        Map<String, List<Judged>> judged = new HashMap<>();
-        List<Facts.RequirementFact> requirements = new ArrayList<>();
-        for (JsonNode requirement : root.path("requirements")) {
-            requirements.add(requirement(requirement, judged));
-        }
+        List<RequirementResult> results = new ArrayList<>();
+        root.path("requirements").forEach(requirement -> results.add(result(requirement)));
+        double confidence = root.at("/sampling/confidence").asDouble(0.999);
+        Map<String, List<Judged>> judged = RequirementWords.judged(results, confidence);
         Map<String, List<PathFact>> paths = new HashMap<>();
         for (JsonNode path : root.path("light_paths")) {
             paths.computeIfAbsent(path.path("receiver").asString(), name -> new ArrayList<>())
@@ -108,23 +63,41 @@ public final class SavedFacts {
                             path.path("via").asString(),
                             path.path("by").asString(),
                             path.path("share").asDouble(),
-                            new Reading(path.path("mean").asDouble(), number(path.path("standard_error")))));
+                            new Reading(
+                                    path.path("mean").asDouble(), SavedResult.number(path.path("standard_error")))));
         }
         Map<String, SurfaceFacts> surfaces = new HashMap<>();
+        Map<String, JsonNode> byName = new HashMap<>();
         for (JsonNode surface : root.path("surfaces")) {
             String name = surface.path("name").asString();
+            byName.put(name, surface);
             boolean dark = surface.at("/darkness/kind").asString("").equals("proved_dark");
             surfaces.put(
                     name,
                     new SurfaceFacts(
-                            dark ? Reading.NONE : Reading.of(estimate(surface.path("direct"))),
-                            Reading.of(estimate(surface.path("once_reflected"))),
+                            dark ? Reading.NONE : Reading.of(SavedResult.estimate(surface.path("direct"))),
+                            Reading.of(SavedResult.estimate(surface.path("once_reflected"))),
                             judged.getOrDefault(name, List.of()),
                             paths.getOrDefault(name, List.of())));
         }
+        boolean searched = !root.at("/margins/which").asString("none").equals("none");
+        List<Facts.RequirementFact> requirements = results.stream()
+                .map(result -> RequirementWords.fact(
+                        result,
+                        outcome -> value(outcome, byName.get(outcome.surface().name())),
+                        RequirementWords.margin(result, stage.scene(), searched)))
+                .toList();
         List<String> warnings = new ArrayList<>();
         root.path("warnings").forEach(warning -> warnings.add(warning(warning)));
         return new Facts(source, verdict(root.path("verdict")), requirements, surfaces, warnings, "");
+    }
+
+    private static String value(Outcome outcome, JsonNode surface) {
+        JsonNode darkness = surface.path("darkness");
+        return Values.of(
+                outcome,
+                darkness.isObject() ? Optional.of(evidence(darkness)) : Optional.empty(),
+                SavedResult.estimate(surface.path("direct")));
     }
 
     private static String warning(JsonNode warning) {
@@ -140,30 +113,32 @@ public final class SavedFacts {
                 .toString();
     }
 
-    private Facts.RequirementFact requirement(JsonNode requirement, Map<String, List<Judged>> judged) {
-        String name = requirement.path("name").asString();
-        boolean keepDark = !List.of("pupil_seen", "clearance")
-                .contains(requirement.at("/condition/light").asString());
-        double least = Double.POSITIVE_INFINITY;
-        String leastWords = "";
-        for (JsonNode outcome : requirement.path("outcomes")) {
-            Evidence evidence = evidence(outcome.path("evidence"));
-            JsonNode cell = outcome.path("cell");
-            String where = cell.isArray()
-                    ? "cell (" + cell.get(0).asInt() + "," + cell.get(1).asInt() + "): "
-                    : "";
-            judged.computeIfAbsent(outcome.path("surface").asString(), s -> new ArrayList<>())
-                    .add(Facts.judged(name, keepDark, verdict(outcome.path("verdict")), where, evidence, confidence));
-            if (evidence.margin().isPresent() && evidence.margin().get().millimetres() < least) {
-                least = evidence.margin().get().millimetres();
-                leastWords = Facts.margin(evidence);
-            }
-        }
-        return new Facts.RequirementFact(
-                name,
-                verdict(requirement.path("verdict")),
-                requirement.at("/worst/surface").asString(""),
-                leastWords);
+    /** The layout is the same byte for byte, and so it asks the same. */
+    private RequirementResult result(JsonNode node) {
+        Requirement requirement = stage.layout().requirements().stream()
+                .filter(each -> each.name().equals(node.path("name").asString()))
+                .findFirst()
+                .orElseThrow();
+        List<Outcome> outcomes = new ArrayList<>();
+        node.path("outcomes").forEach(outcome -> outcomes.add(outcome(outcome)));
+        return new RequirementResult(requirement, verdict(node.path("verdict")), outcomes);
+    }
+
+    private Outcome outcome(JsonNode node) {
+        Surface surface = stage.scene().surface(node.path("surface").asString()).orElseThrow();
+        JsonNode cell = node.path("cell");
+        int number = cell.isArray()
+                ? cell.get(0).asInt()
+                        - 1
+                        + (cell.get(1).asInt() - 1)
+                                * surface.grid().orElseThrow().columns()
+                : Outcome.WHOLE;
+        return new Outcome(
+                surface,
+                number,
+                verdict(node.path("verdict")),
+                node.path("value").isNumber() ? node.path("value").asDouble() : Double.NaN,
+                evidence(node.path("evidence")));
     }
 
     private static Verdict verdict(JsonNode word) {
@@ -176,8 +151,8 @@ public final class SavedFacts {
                 new Evidence.ProvedDark(node.path("closed_gap_mm").asDouble(), margin(node.path("clearance")));
             case "ray" ->
                 new Evidence.WitnessRay(
-                        point(node.path("on_pupil_mm")),
-                        point(node.path("on_surface_mm")),
+                        SavedResult.point(node.path("on_pupil_mm")),
+                        SavedResult.point(node.path("on_surface_mm")),
                         margin(node.path("shadow_margin")));
             case "open_area" ->
                 new Evidence.OpenArea(
@@ -187,32 +162,33 @@ public final class SavedFacts {
                         node.path("at_least").asDouble(),
                         node.path("at_most").asDouble(),
                         node.path("lowest_mm").isArray()
-                                ? Optional.of(point(node.path("lowest_mm")))
+                                ? Optional.of(SavedResult.point(node.path("lowest_mm")))
                                 : Optional.empty());
             case "proved_bound" -> new Evidence.ProvedBound(node.path("at_most").asDouble());
             case "sampled" ->
                 new Evidence.Sampled(
-                        estimate(node.path("estimate")),
-                        number(node.path("lower")),
-                        number(node.path("upper")),
+                        SavedResult.estimate(node.path("estimate")),
+                        SavedResult.number(node.path("lower")),
+                        SavedResult.number(node.path("upper")),
                         node.path("risk").asDouble(),
                         node.path("looks").asInt());
-            case "distance" ->
-                new Evidence.Distance(
-                        node.path("mm").asDouble(),
-                        ThermalShape.valueOf(node.path("shape").asString().toUpperCase(Locale.ROOT)),
-                        node.path("first").asString(),
-                        point(node.path("on_first_mm")),
-                        node.path("second").asString(),
-                        point(node.path("on_second_mm")),
-                        node.path("before_the_end_of_the_way_mm").isNumber()
-                                ? OptionalDouble.of(node.path("before_the_end_of_the_way_mm")
-                                        .asDouble())
-                                : OptionalDouble.empty(),
-                        node.path("overlap").asBoolean(),
-                        node.path("taken_off_mm").asDouble());
+            case "distance" -> distance(node);
             default -> throw new IllegalArgumentException("unknown evidence");
         };
+    }
+
+    private static Evidence.Distance distance(JsonNode node) {
+        JsonNode raised = node.path("before_the_end_of_the_way_mm");
+        return new Evidence.Distance(
+                node.path("mm").asDouble(),
+                ThermalShape.valueOf(node.path("shape").asString().toUpperCase(Locale.ROOT)),
+                node.path("first").asString(),
+                SavedResult.point(node.path("on_first_mm")),
+                node.path("second").asString(),
+                SavedResult.point(node.path("on_second_mm")),
+                raised.isNumber() ? OptionalDouble.of(raised.asDouble()) : OptionalDouble.empty(),
+                node.path("overlap").asBoolean(),
+                node.path("taken_off_mm").asDouble());
     }
 
     private static Optional<LightMargin> margin(JsonNode node) {
@@ -221,27 +197,9 @@ public final class SavedFacts {
                         node.path("mm").asDouble(),
                         node.path("at_least").asBoolean(),
                         node.path("set_by").isNull() ? "" : node.path("set_by").asString(""),
-                        node.path("at_mm").isArray() ? Optional.of(point(node.path("at_mm"))) : Optional.empty()))
+                        node.path("at_mm").isArray()
+                                ? Optional.of(SavedResult.point(node.path("at_mm")))
+                                : Optional.empty()))
                 : Optional.empty();
-    }
-
-    private static Vector3D point(JsonNode list) {
-        return Vector3D.of(
-                list.get(0).asDouble(), list.get(1).asDouble(), list.get(2).asDouble());
-    }
-
-    /** The variance follows from the error; what is null is unknown. */
-    private static Estimate estimate(JsonNode node) {
-        long samples = node.path("samples").asLong();
-        double error = number(node.path("standard_error"));
-        return new Estimate(
-                samples,
-                node.path("mean").isNull() ? 0 : node.path("mean").asDouble(),
-                Double.isFinite(error) ? error * error * samples : 0,
-                number(node.path("largest_sample")));
-    }
-
-    private static double number(JsonNode node) {
-        return node.isNumber() ? node.asDouble() : Double.POSITIVE_INFINITY;
     }
 }

@@ -11,9 +11,13 @@ public final class Stages {
 
     /** A shipped layout. */
     public static Stage of(String name) {
+        return of(Path.of("geometries", name));
+    }
+
+    /** A file. */
+    public static Stage of(Path file) {
         try {
-            return Stage.of(
-                    LayoutReader.read(Path.of("geometries", name)).layout().orElseThrow(), new Findings());
+            return Stage.of(LayoutReader.read(file).layout().orElseThrow(), new Findings());
         } catch (UnusableInput unusable) {
             throw new AssertionError(unusable);
         }

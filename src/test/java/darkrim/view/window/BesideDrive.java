@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import darkrim.study.Effort;
 import darkrim.view.camera.Camera;
 import darkrim.view.files.Memory;
+import darkrim.view.files.Pixels;
 import darkrim.view.look.Light;
 import darkrim.view.work.FacePair;
 import darkrim.view.work.LightChange;
@@ -13,8 +14,10 @@ import darkrim.view.work.ViewModel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.VBox;
@@ -79,8 +82,29 @@ final class BesideDrive {
                         .change(Light.DIRECT)
                         .kind()))
                 .isEqualTo(LightChange.Kind.MORE);
+        Pixels difference = Hands.on(() -> new Picture(left, true).of(new PictureSize(400, 300), LocalDate.EPOCH));
+        Pixels sides = Hands.on(() -> new Picture(left, false).of(new PictureSize(400, 300), LocalDate.EPOCH));
+        assertThat(difference.argb())
+                .as("a saved difference has the colours of more light")
+                .contains(Hands.on(() -> new Differences(left.content(), right.content(), Light.DIRECT)
+                        .argb(right.content()
+                                .stage()
+                                .get()
+                                .scene()
+                                .surface("sheet/front")
+                                .get())));
+        assertThat(difference.argb()).isNotEqualTo(sides.argb());
         two.key(KeyCode.K);
         assertThat(Hands.on(() -> beside.viewport().comparing())).isFalse();
+        // The pages are those of the first layout until the switch says otherwise.
+        two.key(KeyCode.CONTROL, KeyCode.DIGIT3);
+        assertThat(Hands.on(() ->
+                        ((TextField) two.lookup("slider-opening").getParent().lookup(".text-field")).getText()))
+                .isEqualTo("10");
+        two.click("pages-after");
+        assertThat(Hands.on(() ->
+                        ((TextField) two.lookup("slider-opening").getParent().lookup(".text-field")).getText()))
+                .isEqualTo("14");
         VBox banner = (VBox) two.find("findings-beside");
         Files.writeString(after, PlateLayout.TEXT.replace("opening: 10", "opening: 10 kg"));
         Hands.until("the error at its side", 20, banner::isVisible);

@@ -116,6 +116,11 @@ public final class WindowDrive {
         claim("keys change the class of light, the direction and the projection", this::keys);
         claim("a section opens the parts, and its handle is dragged", this::cuts);
         claim("the ruler measures between two clicked points in mm", this::measures);
+        KeyDrive keys = new KeyDrive(window, stage, hands);
+        claim("keys alone name and pick a face, and open its menu", keys::picks);
+        claim("keys alone measure between two points in mm", keys::measures);
+        claim("keys alone move a section, by a step or a tenth of it", keys::cuts);
+        claim("keys alone read a map, draw a profile and look from a cell", keys::maps);
         claim("a search finds faces by words, and keys alone hide and show", this::searches);
         claim("a picture is saved whole, in the size that was chosen", this::saves);
         claim(
@@ -297,7 +302,8 @@ public final class WindowDrive {
 
     private void saves() throws IOException {
         Path file = folder.resolve("picture.png");
-        Pixels pixels = Hands.on(() -> new Picture(model).of(new PictureSize(640, 480), LocalDate.of(2026, 1, 2)));
+        Pixels pixels =
+                Hands.on(() -> new Picture(model, false).of(new PictureSize(640, 480), LocalDate.of(2026, 1, 2)));
         PictureFile.write(file, pixels);
         BufferedImage image = ImageIO.read(file.toFile());
         assertThat(image.getWidth()).isEqualTo(640);

@@ -21,7 +21,7 @@ class BesideTest {
     private static final Stage B = Stages.of("nightglow-b.yaml");
 
     private static Content content(Stage stage, String requirement, Verdict verdict) {
-        Facts.RequirementFact fact = new Facts.RequirementFact(requirement, verdict, "", "");
+        Facts.RequirementFact fact = new Facts.RequirementFact(requirement, verdict, "", "", "", "");
         return Content.NOTHING.with(stage).with(new Facts("", verdict, List.of(fact), Map.of(), List.of(), ""));
     }
 

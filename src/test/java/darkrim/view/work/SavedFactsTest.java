@@ -4,14 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import darkrim.diagnostic.Findings;
+import darkrim.present.Ink;
+import darkrim.present.TextReport;
 import darkrim.present.json.JsonResult;
+import darkrim.present.json.SavedResult;
 import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.Effort;
 import darkrim.verdict.Watch;
+import darkrim.view.parts.Stage;
+import darkrim.view.parts.Stages;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,11 +30,16 @@ class SavedFactsTest {
     private Path folder;
 
     @BeforeAll
-    static void check() throws Exception {
-        result = Check.of(
-                Path.of("geometries/part-box.yaml"),
-                new Effort(1, Optional.empty(), Optional.of(200_000L)),
-                Watch.NONE);
+    static void check(@TempDir Path folder) throws Exception {
+        Path layout = Files.writeString(
+                folder.resolve("box.yaml"),
+                Files.readString(Path.of("geometries/part-box.yaml"))
+                        + "  whole: {surfaces: floor/front, pupil_seen: {at_least: 0.5}}\n");
+        result = Check.of(layout, new Effort(1, Optional.empty(), Optional.of(200_000L)), Watch.NONE);
+    }
+
+    private static Stage stage() throws Exception {
+        return Stage.of(result.layout(), new Findings());
     }
 
     private Path saved() throws Exception {
@@ -36,7 +48,7 @@ class SavedFactsTest {
 
     @Test
     void whatIsReadBackIsWhatTheCheckFound() throws Exception {
-        Facts read = SavedFacts.read(saved(), result.layout().source().sha256());
+        Facts read = SavedFacts.read(saved(), stage());
         Facts found = Facts.of(result, "");
         assertThat(read.verdict()).isEqualTo(found.verdict());
         assertThat(read.requirements()).isEqualTo(found.requirements());
@@ -53,23 +65,37 @@ class SavedFactsTest {
     }
 
     @Test
+    void eachRequirementHasTheLimitAndTheValueThatACheckPrints() {
+        String printed = new TextReport("1", Ink.PLAIN, false).of(result);
+        for (Facts.RequirementFact fact : Facts.of(result, "").requirements()) {
+            assertThat(fact.value()).as(fact.name()).isNotEmpty();
+            assertThat(fact.margin()).as(fact.name()).isNotEmpty();
+            assertThat(printed)
+                    .containsPattern("(?m)^" + Pattern.quote(fact.name()) + " .*" + Pattern.quote(fact.limit()) + " .*"
+                            + Pattern.quote(fact.value()));
+        }
+    }
+
+    @Test
     void theResultOfAnotherLayoutIsRefused() throws Exception {
         Path file = saved();
-        assertThatThrownBy(() -> SavedFacts.read(file, "0"))
-                .isInstanceOf(SavedFacts.Unusable.class)
+        Stage other = Stages.of("nightglow-b.yaml");
+        assertThatThrownBy(() -> SavedFacts.read(file, other))
+                .isInstanceOf(SavedResult.Unusable.class)
                 .hasMessageContaining("another layout");
     }
 
     @Test
     void whatIsNoResultIsRefusedInOneLine() throws Exception {
+        Stage stage = stage();
         for (String text : new String[] {"", "{", "[]", "{\"format_version\": 1}"}) {
             Path file = Files.writeString(folder.resolve("wrong.json"), text);
-            assertThatThrownBy(() -> SavedFacts.read(file, ""))
-                    .isInstanceOf(SavedFacts.Unusable.class)
+            assertThatThrownBy(() -> SavedFacts.read(file, stage))
+                    .isInstanceOf(SavedResult.Unusable.class)
                     .message()
                     .hasLineCount(1);
         }
-        assertThatThrownBy(() -> SavedFacts.read(folder.resolve("none.json"), ""))
-                .isInstanceOf(SavedFacts.Unusable.class);
+        assertThatThrownBy(() -> SavedFacts.read(folder.resolve("none.json"), stage))
+                .isInstanceOf(SavedResult.Unusable.class);
     }
 }
