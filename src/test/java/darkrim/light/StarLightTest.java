@@ -129,16 +129,16 @@ class StarLightTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("finishes")
     void followedAndGatheredLightAgreeForEveryFinish(Samples.Named finish) {
-        for (double lean : new double[] {0, 8, -6}) {
+        for (double lean : new double[] {0, 8}) {
             Scene scene = FinishedScenes.wall(finish.reflection(), lean);
             Vector3D focus = at(20, 2, -6);
             Surface floor = surface(scene, "floor");
-            StarTally forward = follow(scene, List.of(floor), focus, 120);
+            StarTally forward = follow(scene, List.of(floor), focus, 200);
             Estimate back = new GatheredStar(scene, tree(scene), focus)
-                    .share(floor, surface(scene, "wall"), new Streams(3).stream("gathered " + lean, 0), 150_000);
+                    .share(floor, surface(scene, "wall"), new Streams(3).stream("gathered " + lean, 0), 400_000);
             double error = Math.hypot(forward.total().standardError(), back.standardError());
             assertThat(forward.total().mean()).as("lean %s", lean).isCloseTo(back.mean(), within(3 * error));
-            assertThat(error).isLessThan(0.5 * back.mean() + 1e-9);
+            assertThat(error).isLessThan(0.3 * back.mean() + 1e-9);
         }
     }
 

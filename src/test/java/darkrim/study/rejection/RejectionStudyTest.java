@@ -95,7 +95,8 @@ class RejectionStudyTest {
 
     @Test
     void theShippedTubeLetsTwiceReflectedLightThroughOnly() throws Exception {
-        PlacedScene tube = PlacedScene.of(Path.of("geometries/dusk-tube.yaml"), Effort.asAsked(), new Findings(), Watch.NONE);
+        PlacedScene tube =
+                PlacedScene.of(Path.of("geometries/dusk-tube.yaml"), Effort.asAsked(), new Findings(), Watch.NONE);
         RejectionPoint point =
                 curve(tube, "**/active", List.of(20.0), 20, 2, 2).points().get(0);
         assertThat(point.orders())
