@@ -2,8 +2,8 @@ package darkrim.study.clearance;
 
 import darkrim.assembly.Assembly;
 import darkrim.assembly.AssemblyMemory;
-import darkrim.geom.distance.Least;
-import darkrim.geom.distance.LeastDistance;
+import darkrim.study.distance.Least;
+import darkrim.study.distance.LeastDistance;
 import darkrim.layout.Cooldown;
 import darkrim.layout.Layout;
 import darkrim.layout.Requirement;

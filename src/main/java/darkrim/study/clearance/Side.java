@@ -1,6 +1,6 @@
 package darkrim.study.clearance;
 
-import darkrim.geom.distance.FacetBoxes;
+import darkrim.study.distance.FacetBoxes;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import java.util.List;
