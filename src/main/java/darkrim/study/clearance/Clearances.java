@@ -2,8 +2,6 @@ package darkrim.study.clearance;
 
 import darkrim.assembly.Assembly;
 import darkrim.assembly.AssemblyMemory;
-import darkrim.geom.distance.Least;
-import darkrim.geom.distance.LeastDistance;
 import darkrim.layout.Cooldown;
 import darkrim.layout.Layout;
 import darkrim.layout.Requirement;
@@ -13,6 +11,8 @@ import darkrim.layout.Requirement.Shapes;
 import darkrim.layout.ThermalShape;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
+import darkrim.study.distance.Least;
+import darkrim.study.distance.LeastDistance;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;

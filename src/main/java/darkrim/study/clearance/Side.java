@@ -1,8 +1,8 @@
 package darkrim.study.clearance;
 
-import darkrim.geom.distance.FacetBoxes;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
+import darkrim.study.distance.FacetBoxes;
 import java.util.List;
 
 /** The facets of one side of a clearance. Immutable. */

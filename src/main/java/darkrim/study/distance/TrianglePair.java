@@ -1,4 +1,4 @@
-package darkrim.geom.distance;
+package darkrim.study.distance;
 
 /**
  * The points of two triangles that are nearest to each other. Of triangles that do not meet they are a corner and a point of the other

@@ -1,4 +1,4 @@
-package darkrim.geom.distance;
+package darkrim.study.distance;
 
 import darkrim.geom.mesh.PointToTriangle;
 import java.util.function.DoubleUnaryOperator;

@@ -1,4 +1,4 @@
-package darkrim.geom.distance;
+package darkrim.study.distance;
 
 /**
  * The nearest points of a triangle that is moved along a straight line and of one that stands. What the first sweeps over is a prism; the

@@ -1,4 +1,4 @@
-package darkrim.geom.distance;
+package darkrim.study.distance;
 
 import java.util.Arrays;
 

@@ -1,4 +1,4 @@
-package darkrim.geom.distance;
+package darkrim.study.distance;
 
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 

@@ -1,2 +1,2 @@
 /** How far triangulated surfaces are from one another, where they stand and while one is moved along a straight line. */
-package darkrim.geom.distance;
+package darkrim.study.distance;
