@@ -30,7 +30,7 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         footerHeading = "%nExample:%n",
         footer = {
-            "  java -jar target/darkrim.jar place-vanes --wall-diameter 80 --edge-diameter 60 --length 300",
+            "  java -jar target/darkrim.jar place-vanes --wall-diameter 80 --edge-diameter 60 --length 300 \\",
             "    --detector-diameter 20 --entrance-diameter 60 --off-axis 20",
             "",
             "Exit codes:",
@@ -47,6 +47,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             names = "--wall-diameter",
             paramLabel = "D[,D]",
             split = ",",
+            hideParamSyntax = true,
             required = true,
             converter = LengthOption.class,
             description = "Inner diameter of the wall, or at its base and at the entrance.")
@@ -56,6 +57,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             names = "--edge-diameter",
             paramLabel = "D[,D]",
             split = ",",
+            hideParamSyntax = true,
             converter = LengthOption.class,
             description = "Diameter of the edges of vanes, or at the base and at the entrance.")
     private List<Double> edge;
@@ -121,7 +123,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             converter = LengthOption.class,
             description =
                     "By how much edges, detector and entrance may be wider in radius than drawn; default: 0.05. With 0 the"
-                            + " lines just touch, and nothing is left for a proof.")
+                            + " lines just touch.")
     private Double clearance;
 
     @Option(

@@ -106,6 +106,7 @@ public final class VaneReport {
 
     private static void walls(Page page, VaneProof proof) {
         Table table = new Table().words("wall").words("lit and seen").words("how it is known");
+        page.space();
         for (FaceAnswer answer : proof.walls()) {
             table.row(Printable.of(answer.surface()), word(answer.found()), how(answer.found()));
         }
@@ -148,6 +149,7 @@ public final class VaneReport {
                         .add(answer);
             }
         }
+        page.space();
         Table table = new Table()
                 .words("on the vanes")
                 .numbers("faces")
