@@ -26,7 +26,7 @@ public final class HeadCautions {
 
     /** The cautions, a line each. */
     public static List<String> of(List<Feasibility> feasibility, List<Finding> warnings) {
-        return Stream.of(infeasible(feasibility), leaks(warnings), facets(warnings))
+        return Stream.of(infeasible(feasibility), leaks(warnings), facets(warnings), again(warnings))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -48,6 +48,19 @@ public final class HeadCautions {
                                 ? "with the placement error of " + Figures.length(error)
                                         + " mm; the verdict is for the parts exactly where they are drawn."
                                 : "even without placement error; the verdict covers only what the requirements ask."));
+    }
+
+    /** Light that no requirement counts and that is much beside a limit. */
+    private static Optional<String> again(List<Finding> warnings) {
+        List<Finding> found = warnings.stream()
+                .filter(warning -> warning.code().equals("reflected-twice"))
+                .toList();
+        return found.stream()
+                .findFirst()
+                .map(warning -> "CAUTION: " + Printable.of(warning.message()) + "."
+                        + (found.size() > 1
+                                ? " " + Figures.counted(found.size() - 1, "more such warning") + " below."
+                                : ""));
     }
 
     /** Facets that stand for curved surfaces: what is dark behind them by little need not be behind what will be built. */

@@ -11,6 +11,7 @@ import darkrim.layout.Layout;
 import darkrim.layout.LayoutReader;
 import darkrim.layout.LayoutReading;
 import darkrim.layout.SamplingSpec;
+import darkrim.light.ManyReflections;
 import darkrim.light.Transport;
 import darkrim.scene.Scene;
 import darkrim.trace.FacetTree;
@@ -140,6 +141,10 @@ public final class Check {
             double measured = secondsSince(measuring);
             Judgement found = judgement.with(margins.bySurface());
             Judgement certain = doubt.map(one -> one.applied(found, findings)).orElse(found);
+            if (plan.equals(Plan.FULL)) {
+                new ReflectedAgain(new ManyReflections(scene, tree, asked.seed()), workers, watch)
+                        .look(certain, findings);
+            }
             List<Finding> warnings = findings.sorted();
             return new CheckResult(
                     layout,
