@@ -13,8 +13,7 @@ final class BeamKeys {
     static final Range INDEX_RANGE = Range.closed(1, 10);
     static final Range FACE_RANGE = Range.closed(0, 0.99);
     static final Range INTERNAL_RANGE = Range.above(0, 1);
-    private static final Kind WINDOW_INDEX =
-            new Kind.Numeric("window_index", Optional.of(Measure.NUMBER), INDEX_RANGE);
+    private static final Kind WINDOW_INDEX = new Kind.Numeric("window_index", Optional.of(Measure.NUMBER), INDEX_RANGE);
     private static final Kind FACE_REFLECTANCE =
             new Kind.Numeric("face_reflectance", Optional.of(Measure.NUMBER), FACE_RANGE);
     private static final Kind INTERNAL =
@@ -98,7 +97,8 @@ final class BeamKeys {
             "beam",
             Key.required("pupil", PUPIL, "Where the light comes from; it has the same radiance everywhere."),
             Key.optional("field", FIELD, "What the light must pass: the edge of the lit field."),
-            Key.optional("window", WINDOW, "A plane plate, a window or a filter, that the light passes above all parts."),
+            Key.optional(
+                    "window", WINDOW, "A plane plate, a window or a filter, that the light passes above all parts."),
             Key.optional("radiance", Kinds.RADIANCE, "Radiance of the pupil, W/(m2 sr)."));
 
     private BeamKeys() {}

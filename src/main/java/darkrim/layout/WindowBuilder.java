@@ -49,11 +49,7 @@ record WindowBuilder(Optional<Band> band, Findings findings) {
     }
 
     private boolean check(
-            Fields fields,
-            double bottom,
-            double top,
-            BeamSpec.PupilSpec pupil,
-            Optional<BeamSpec.FieldSpec> field) {
+            Fields fields, double bottom, double top, BeamSpec.PupilSpec pupil, Optional<BeamSpec.FieldSpec> field) {
         int before = findings.sorted().size();
         if (pupil.tiltAboutX() != 0 || pupil.tiltAboutY() != 0) {
             findings.error(

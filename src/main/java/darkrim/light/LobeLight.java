@@ -84,8 +84,7 @@ final class LobeLight {
             return;
         }
         double density = pupilDensity(x, y, z, nx, ny, nz);
-        byDirection =
-                direct.transmitted * weighed(reflection, out, lobeDirection.in, lobeDirection.between, density);
+        byDirection = direct.transmitted * weighed(reflection, out, lobeDirection.in, lobeDirection.between, density);
         lobeIncidence = byDirection > 0
                 ? (lobeIncidence * lobeValue + lobeDirection.in * byDirection) / (lobeValue + byDirection)
                 : lobeIncidence;

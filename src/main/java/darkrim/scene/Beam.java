@@ -18,8 +18,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param radiance radiance of the pupil, W/(m2 sr), where known: results are then also given in W/m2
  * @param window a plate between the parts and the pupil; relative irradiance is relative to the pupil without it
  */
-public record Beam(
-        Pupil pupil, Optional<FieldLimit> fieldLimit, OptionalDouble radiance, Optional<Window> window) {
+public record Beam(Pupil pupil, Optional<FieldLimit> fieldLimit, OptionalDouble radiance, Optional<Window> window) {
     /** Points on a circle; the periodic trapezoid rule is exact to rounding far below this for a pupil that is seen within 60 deg. */
     private static final int CIRCLE_POINTS = 4096;
 

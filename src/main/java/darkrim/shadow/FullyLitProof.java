@@ -64,7 +64,8 @@ public final class FullyLitProof {
 
     /** Each sees the other from the front; otherwise part of the pupil is hidden by the surface itself. */
     private boolean isBeforeThePupil(Face face) {
-        double depth = CoverCut.range(scene.covering().pupil().frame(), face.piece().space())[0];
+        double depth =
+                CoverCut.range(scene.covering().pupil().frame(), face.piece().space())[0];
         PupilPieces pupil = new PupilPieces(
                 scene.covering().pupil().outline(), scene.covering().pupil().frame(), tolerance);
         double height = pupil.all().stream()

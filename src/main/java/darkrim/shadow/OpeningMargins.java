@@ -70,7 +70,9 @@ public final class OpeningMargins {
 
     private Reach reach(Surface surface) {
         List<FlatPiece> pupil = new PupilPieces(
-                        scene.covering().pupil().outline(), scene.covering().pupil().frame(), tolerance)
+                        scene.covering().pupil().outline(),
+                        scene.covering().pupil().frame(),
+                        tolerance)
                 .all();
         List<Face> faces = proofs.faces(surface);
         List<Shaft> shafts = faces.stream()

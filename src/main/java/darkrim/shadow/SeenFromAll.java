@@ -109,7 +109,8 @@ final class SeenFromAll {
                 waiting.push(new Open(front, inTheWay(new Pair(front, piece, 0, tolerance).shaft())));
             }
         }
-        double smallest = CELL * width * whole / scene.covering().pupil().outline().reach();
+        double smallest =
+                CELL * width * whole / scene.covering().pupil().outline().reach();
         while (!waiting.isEmpty() && hidden < 1) {
             if (isSpent()) {
                 return 0;

@@ -7,7 +7,6 @@ import darkrim.diagnostic.Place;
 import darkrim.geom.Frame;
 import darkrim.geom.Ring;
 import darkrim.layout.Requirement.LightClass;
-
 import darkrim.reflection.Reflection;
 import darkrim.reflection.RollOff;
 import darkrim.scene.Beam;

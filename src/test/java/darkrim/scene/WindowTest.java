@@ -143,13 +143,11 @@ class WindowTest {
     /** Ways from every corner and point between to the rim and the inside meet the covering pupil on their straight line. */
     @Test
     void theCoveringPupilHoldsTheStraightLineOfEveryWay() {
-        Frame down = new Frame(
-                Vector3D.of(1, 2, 40), Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y, Vector3D.Unit.MINUS_Z);
+        Frame down =
+                new Frame(Vector3D.of(1, 2, 40), Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y, Vector3D.Unit.MINUS_Z);
         Window thick = plain(12, 15, 2.4);
         UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(5);
-        for (Pupil pupil : new Pupil[] {
-            new Pupil(new Ring(12, 5), down), new Pupil(Polygon.rectangle(20, 8), down)
-        }) {
+        for (Pupil pupil : new Pupil[] {new Pupil(new Ring(12, 5), down), new Pupil(Polygon.rectangle(20, 8), down)}) {
             double[] corners = {-20, -10, 0, 20, -15, 3, 5, 30, 11};
             Beam beam = Beam.of(pupil).through(thick);
             Pupil seems = ApparentPupil.covering(beam, corners).pupil();
@@ -186,7 +184,8 @@ class WindowTest {
         Beam beam = Beam.of(new Pupil(
                 Ring.disc(3),
                 new Frame(Vector3D.of(0, 0, 9), Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y, Vector3D.Unit.MINUS_Z)));
-        assertThat(ApparentPupil.covering(beam, new double[] {0, 0, 0, 1, 0, 0, 0, 1, 0})).isSameAs(beam);
+        assertThat(ApparentPupil.covering(beam, new double[] {0, 0, 0, 1, 0, 0, 0, 1, 0}))
+                .isSameAs(beam);
         assertThat(beam.window()).isEqualTo(Optional.empty());
     }
 }

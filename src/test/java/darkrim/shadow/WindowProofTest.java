@@ -89,8 +89,7 @@ class WindowProofTest {
     private static boolean isClear(Scene scene, FacetTree tree, Vector3D from, Vector3D way, Vector3D normal) {
         boolean field = scene.beam()
                 .fieldLimit()
-                .map(limit ->
-                        limit.passes(from.getX(), from.getY(), from.getZ(), way.getX(), way.getY(), way.getZ()))
+                .map(limit -> limit.passes(from.getX(), from.getY(), from.getZ(), way.getX(), way.getY(), way.getZ()))
                 .orElse(true);
         if (!field || !(way.dot(normal) > 0)) {
             return false;
@@ -98,15 +97,7 @@ class WindowProofTest {
         Vector3D start = from.add(normal.multiply(1e-9));
         double length = scene.beam().window().orElseThrow().bottom() - start.getZ();
         Ray ray = new Ray();
-        ray.set(
-                start.getX(),
-                start.getY(),
-                start.getZ(),
-                way.getX(),
-                way.getY(),
-                way.getZ(),
-                length,
-                Ray.NO_PLANE);
+        ray.set(start.getX(), start.getY(), start.getZ(), way.getX(), way.getY(), way.getZ(), length, Ray.NO_PLANE);
         return !tree.blocked(ray);
     }
 
@@ -164,7 +155,14 @@ class WindowProofTest {
         Ray ray = new Ray();
         Vector3D start = witness.from();
         ray.set(
-                start.getX(), start.getY(), start.getZ(), -way.getX(), -way.getY(), -way.getZ(), 1 - 1e-9, Ray.NO_PLANE);
+                start.getX(),
+                start.getY(),
+                start.getZ(),
+                -way.getX(),
+                -way.getY(),
+                -way.getZ(),
+                1 - 1e-9,
+                Ray.NO_PLANE);
         if (!same || !inside || tree.blocked(ray)) {
             wrong.add(name + " witness");
         }
@@ -218,6 +216,6 @@ class WindowProofTest {
             proofs(seed);
         }
         assertThat(wrong).isEmpty();
-        System.out.println("COUNTS "+dark+" "+lit+" "+whole+" "+shares);
+        System.out.println("COUNTS " + dark + " " + lit + " " + whole + " " + shares);
     }
 }

@@ -67,7 +67,9 @@ final class SettingDifferences {
         return beam.window()
                 .map(each -> each.name() + " at " + Wording.number(each.bottom()) + " mm, "
                         + Wording.number(each.thickness()) + " mm thick, index " + Wording.number(each.index())
-                        + each.lower().map(r -> ", reflectance below " + Wording.number(r)).orElse("")
+                        + each.lower()
+                                .map(r -> ", reflectance below " + Wording.number(r))
+                                .orElse("")
                         + each.upper().map(r -> ", above " + Wording.number(r)).orElse("")
                         + ", internal transmittance " + Wording.number(each.internal()));
     }
