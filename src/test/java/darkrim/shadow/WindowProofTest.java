@@ -73,7 +73,7 @@ class WindowProofTest {
         double air = to.getZ() - from.getZ() - window.thickness();
         double low = 0;
         double high = Math.PI / 2;
-        for (int i = 0; i < 200; i++) {
+        for (int i = 0; i < 60; i++) {
             double a = (low + high) / 2;
             double within = Math.asin(Math.sin(a) / window.index());
             if (air * Math.tan(a) + window.thickness() * Math.tan(within) < aside) {
@@ -171,10 +171,10 @@ class WindowProofTest {
     private void proofs(long seed) {
         Scene scene = scene(seed);
         FacetTree tree = TestParts.tree(scene);
-        ProofSettings settings = new ProofSettings(0.02, 600, 1e-6);
+        ProofSettings settings = new ProofSettings(0.02, 300, 1e-6);
         DarknessProof darkness = new DarknessProof(scene, tree, settings);
         FullyLitProof fully = new FullyLitProof(scene, tree, settings);
-        LeastShare least = new LeastShare(scene, tree, 300);
+        LeastShare least = new LeastShare(scene, tree, 100);
         for (Surface surface : scene.surfaces()) {
             String name = seed + " " + surface.name();
             Darkness found = darkness.of(surface);
@@ -196,15 +196,15 @@ class WindowProofTest {
         }
     }
 
-    /** Each share of 1000 ways is apart from its mean by more than 0.08, five standard deviations, in 6e-7 of all seeds. */
+    /** Each share of 300 ways is apart from its mean by more than 0.15, five standard deviations, in 6e-7 of all seeds. */
     private void shares(Scene scene, FacetTree tree, Surface surface, LeastShare.Bracket bracket, String name) {
         shares++;
         SplittableRandom random = new SplittableRandom(name.hashCode());
-        if (share(scene, tree, surface, bracket.point(), 1000, 1) > bracket.atMost() + 0.08) {
+        if (share(scene, tree, surface, bracket.point(), 300, 1) > bracket.atMost() + 0.15) {
             wrong.add(name + " at most");
         }
         for (int i = 0; i < 4; i++) {
-            if (share(scene, tree, surface, point(scene, surface, random), 1000, 2 + i) < bracket.atLeast() - 0.08) {
+            if (share(scene, tree, surface, point(scene, surface, random), 300, 2 + i) < bracket.atLeast() - 0.15) {
                 wrong.add(name + " at least");
             }
         }
@@ -212,10 +212,14 @@ class WindowProofTest {
 
     @Test
     void noWayThroughTheWindowContradictsAProof() {
-        for (long seed = 1; seed <= 6; seed++) {
+        for (long seed = 1; seed <= 4; seed++) {
             proofs(seed);
         }
         assertThat(wrong).isEmpty();
-        System.out.println("COUNTS " + dark + " " + lit + " " + whole + " " + shares);
+        // The claims are not empty.
+        assertThat(dark).isGreaterThan(20);
+        assertThat(lit).isGreaterThan(20);
+        assertThat(whole).isPositive();
+        assertThat(shares).isGreaterThan(5);
     }
 }
