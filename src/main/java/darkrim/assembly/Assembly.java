@@ -104,6 +104,7 @@ public final class Assembly {
         Map<String, MapGrid> mapOf = Maps.of(layout, faces, selector, findings);
         RequirementCheck.check(layout, selector, mapOf.keySet(), findings);
         PupilPlane.check(layout.beam(), findings);
+        AboveWindow.check(placer.bodies(), layout.beam(), findings);
         BeyondPupil.check(placer.bodies(), layout.beam(), findings);
         return new Assembly(
                 placer.bodies(),

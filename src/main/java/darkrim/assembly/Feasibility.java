@@ -47,7 +47,8 @@ public record Feasibility(
     }
 
     /**
-     * Lines for every opening that is level, has a level die, square to the axes, below its middle, and lies between the pupil and that die.
+     * Lines for every opening that is level, has a level die, square to the axes, below its middle, and lies between the pupil and that die; none
+     * under a window.
      *
      * @param assembly the parts
      * @param beam the beam
@@ -56,6 +57,10 @@ public record Feasibility(
      */
     public static List<Feasibility> of(
             Assembly assembly, BeamSpec beam, Optional<Double> placementError, Findings findings) {
+        if (beam.window().isPresent()) {
+            underWindow(assembly, beam.window().get(), findings);
+            return List.of();
+        }
         List<Vector3D> pupil = PupilPlane.rim(beam.pupil());
         List<Feasibility> lines = new ArrayList<>();
         for (Opening opening : assembly.openings()) {
@@ -71,6 +76,17 @@ public record Feasibility(
             });
         }
         return lines;
+    }
+
+    private static void underWindow(Assembly assembly, BeamSpec.WindowSpec window, Findings findings) {
+        if (assembly.openings().stream()
+                .anyMatch(opening -> dieBelow(opening, assembly.detectors()).isPresent())) {
+            findings.warning(
+                    "no-feasibility-line",
+                    window.place(),
+                    "no feasibility lines are given, which follow straight lines from the pupil; expected a layout without"
+                            + " the window " + window.name() + " for them");
+        }
     }
 
     /** The level die below the middle of an opening, if there is one. */

@@ -10,6 +10,7 @@ import darkrim.present.RejectionCsv;
 import darkrim.present.RejectionReport;
 import darkrim.present.json.JsonResult;
 import darkrim.scene.DistantBody;
+import darkrim.study.NoWindow;
 import darkrim.study.PlacedScene;
 import darkrim.study.UnusableStudy;
 import darkrim.study.rejection.RejectionResult;
@@ -154,6 +155,7 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
         RejectionResult result = surroundings.watched(watch -> {
             Findings findings = new Findings();
             PlacedScene placed = PlacedScene.of(options.layout(), options.effort(), findings, watch);
+            NoWindow.require(placed.layout(), "rejection");
             return RejectionStudy.of(placed, settings(placed.layout()), options.effort(), findings, watch);
         });
         surroundings.show(result.warnings(), new RejectionReport(version).of(result));

@@ -6,6 +6,7 @@ import darkrim.present.StarScanCsv;
 import darkrim.present.StarScanReport;
 import darkrim.present.json.JsonResult;
 import darkrim.present.picture.StarMapPicture;
+import darkrim.study.NoWindow;
 import darkrim.study.PlacedScene;
 import darkrim.study.UnusableStudy;
 import darkrim.study.star.StarRegion;
@@ -175,6 +176,7 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
         StarScanResult result = surroundings.watched(watch -> {
             Findings findings = new Findings();
             PlacedScene placed = PlacedScene.of(options.layout(), options.effort(), findings, watch);
+            NoWindow.require(placed.layout(), "star-scan");
             return StarScan.of(placed, settings(), options.effort(), findings, watch);
         });
         surroundings.show(result.warnings(), new StarScanReport(version).of(result));

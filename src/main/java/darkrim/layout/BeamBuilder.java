@@ -14,9 +14,10 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /**
  * The beam of a file.
  *
+ * @param band over which values are averaged that change with wavelength
  * @param findings receives what is wrong
  */
-record BeamBuilder(Findings findings) {
+record BeamBuilder(Optional<Band> band, Findings findings) {
     /** The beam; empty, with a finding, if the pupil or the field cannot be as described. */
     Optional<BeamSpec> build(Fields beam) {
         Optional<BeamSpec.PupilSpec> pupil = pupil(beam.fields("pupil"));
@@ -26,8 +27,14 @@ record BeamBuilder(Findings findings) {
         if (pupil.isEmpty() || (beam.has("field") && field.isEmpty())) {
             return Optional.empty();
         }
+        Optional<BeamSpec.WindowSpec> window = beam.has("window")
+                ? new WindowBuilder(band, findings).build(beam.fields("window"), pupil.get(), field)
+                : Optional.empty();
+        if (beam.has("window") && window.isEmpty()) {
+            return Optional.empty();
+        }
         Optional<Double> radiance = beam.find("radiance").map(Fields::number);
-        return Optional.of(new BeamSpec(pupil.get(), field, radiance, beam.place()));
+        return Optional.of(new BeamSpec(pupil.get(), field, radiance, window, beam.place()));
     }
 
     private Optional<BeamSpec.PupilSpec> pupil(Fields fields) {

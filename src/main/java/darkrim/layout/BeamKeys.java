@@ -2,12 +2,23 @@ package darkrim.layout;
 
 import darkrim.layout.form.Key;
 import darkrim.layout.form.Kind;
+import darkrim.layout.form.Measure;
+import darkrim.layout.form.Range;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** The keys of the beam, each declared once. */
 final class BeamKeys {
+    static final Range INDEX_RANGE = Range.closed(1, 10);
+    static final Range FACE_RANGE = Range.closed(0, 0.99);
+    static final Range INTERNAL_RANGE = Range.above(0, 1);
+    private static final Kind WINDOW_INDEX = new Kind.Numeric("window_index", Optional.of(Measure.NUMBER), INDEX_RANGE);
+    private static final Kind FACE_REFLECTANCE =
+            new Kind.Numeric("face_reflectance", Optional.of(Measure.NUMBER), FACE_RANGE);
+    private static final Kind INTERNAL =
+            new Kind.Numeric("internal_transmittance", Optional.of(Measure.NUMBER), INTERNAL_RANGE);
+
     private static final List<Key> PUPIL_COMMON = List.of(
             Key.required(
                     "distance", Kinds.SIZE, "Distance of its centre from the focal plane along z; mm unless stated."),
@@ -59,10 +70,35 @@ final class BeamKeys {
                             Key.required("diameter", Kinds.SIZE, "Diameter; mm unless stated.")),
                     shape("polygon", "field", FIELD_COMMON, corners())));
 
+    private static final Kind WINDOW = Kind.Structure.of(
+            "window",
+            Key.withDefault("name", Kinds.NAME, "window", "Its name, by which paths of light name it."),
+            Key.required(
+                    "at_height",
+                    Kinds.SIZE,
+                    "Height of its lower face above the focal plane; all parts lie below; mm unless stated."),
+            Key.required("thickness", Kinds.SIZE, "Thickness; mm unless stated."),
+            Key.required("n", FinishKeys.spectral("window_index", WINDOW_INDEX), "Refractive index."),
+            Key.optional(
+                    "reflectance_below",
+                    FinishKeys.spectral("face_reflectance", FACE_REFLECTANCE),
+                    "Reflectance of the lower face at every angle, for a coating; by the index if left out."),
+            Key.optional(
+                    "reflectance_above",
+                    FinishKeys.spectral("face_reflectance", FACE_REFLECTANCE),
+                    "The same of the upper face."),
+            Key.withDefault(
+                    "internal_transmittance",
+                    FinishKeys.spectral("internal_transmittance", INTERNAL),
+                    "1",
+                    "Share of light that one straight crossing leaves, without the faces."));
+
     static final Kind BEAM = Kind.Structure.of(
             "beam",
             Key.required("pupil", PUPIL, "Where the light comes from; it has the same radiance everywhere."),
             Key.optional("field", FIELD, "What the light must pass: the edge of the lit field."),
+            Key.optional(
+                    "window", WINDOW, "A plane plate, a window or a filter, that the light passes above all parts."),
             Key.optional("radiance", Kinds.RADIANCE, "Radiance of the pupil, W/(m2 sr)."));
 
     private BeamKeys() {}

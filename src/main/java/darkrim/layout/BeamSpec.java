@@ -11,9 +11,42 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param pupil where it comes from
  * @param field what it must pass, if anything
  * @param radiance radiance of the pupil, W/(m2 sr), where stated
+ * @param window a plate that it passes, if any
  * @param place where the beam stands in the file
  */
-public record BeamSpec(PupilSpec pupil, Optional<FieldSpec> field, Optional<Double> radiance, Place place) {
+public record BeamSpec(
+        PupilSpec pupil,
+        Optional<FieldSpec> field,
+        Optional<Double> radiance,
+        Optional<WindowSpec> window,
+        Place place) {
+    /** A beam without a window. */
+    public BeamSpec(PupilSpec pupil, Optional<FieldSpec> field, Optional<Double> radiance, Place place) {
+        this(pupil, field, radiance, Optional.empty(), place);
+    }
+
+    /**
+     * A plane plate parallel to the focal plane, above all parts and below the pupil.
+     *
+     * @param name its name
+     * @param bottom height of its lower face above the focal plane, mm
+     * @param thickness thickness, mm
+     * @param index refractive index, at least 1
+     * @param lower reflectance of the lower face, where it is not Fresnel's
+     * @param upper reflectance of the upper face, likewise
+     * @param internal share of light that one crossing along z leaves
+     * @param place where it stands in the file
+     */
+    public record WindowSpec(
+            String name,
+            double bottom,
+            double thickness,
+            double index,
+            Optional<Double> lower,
+            Optional<Double> upper,
+            double internal,
+            Place place) {}
+
     /**
      * A pupil of uniform radiance.
      *

@@ -39,7 +39,7 @@ public final class ForwardTracer {
         this.tree = tree;
         this.starts = new StartPoints(scene.corners(), tree);
         this.streams = new Streams(seed);
-        this.pupil = new PupilSource(scene.beam());
+        this.pupil = PupilSource.withoutWindow(scene.beam());
         double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
         double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
         for (int f = 0; f < scene.facetCount(); f++) {

@@ -33,7 +33,7 @@ public final class HemisphereView {
     public HemisphereView(Scene scene, FacetTree tree, Optional<Warmth> warmth, long seed) {
         this.scene = scene;
         this.tree = tree;
-        this.pupil = new PupilSource(scene.beam());
+        this.pupil = PupilSource.withoutWindow(scene.beam());
         this.starts = new StartPoints(scene.corners(), tree);
         this.streams = new Streams(seed);
         this.warmth = warmth;

@@ -17,7 +17,8 @@ final class LitMirrors {
     LitMirrors(Scene scene, PupilSource pupil) {
         SortedMap<Integer, Integer> facetOf = new TreeMap<>();
         for (Surface surface : scene.surfaces()) {
-            if (surface.finish().reflection().hasMirror()) {
+            // Through a window the image of the pupil is not that of a flat outline: mirrors are followed instead.
+            if (surface.finish().reflection().hasMirror() && pupil.window == null) {
                 for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
                     facetOf.putIfAbsent(scene.plane(f), f);
                 }

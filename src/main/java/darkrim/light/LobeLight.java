@@ -70,7 +70,8 @@ final class LobeLight {
             broadValue = sample * reflection.broad(in, out);
             if (!reflection.lobes().isEmpty()) {
                 double between = -(direct.toX * dx + direct.toY * dy + direct.toZ * dz) / length;
-                lobeValue = weighed(reflection, out, in, between, 1 / (sample * reference));
+                lobeValue = direct.transmitted
+                        * weighed(reflection, out, in, between, direct.transmitted / (sample * reference));
             }
         }
         if (reflection.lobes().isEmpty()) {
@@ -83,7 +84,7 @@ final class LobeLight {
             return;
         }
         double density = pupilDensity(x, y, z, nx, ny, nz);
-        byDirection = weighed(reflection, out, lobeDirection.in, lobeDirection.between, density);
+        byDirection = direct.transmitted * weighed(reflection, out, lobeDirection.in, lobeDirection.between, density);
         lobeIncidence = byDirection > 0
                 ? (lobeIncidence * lobeValue + lobeDirection.in * byDirection) / (lobeValue + byDirection)
                 : lobeIncidence;
@@ -104,6 +105,9 @@ final class LobeLight {
         }
         double facing = nx * direct.toX + ny * direct.toY + nz * direct.toZ;
         double squared = direct.toX * direct.toX + direct.toY * direct.toY + direct.toZ * direct.toZ;
+        if (pupil.window != null) {
+            return Math.sqrt(squared) / (pupil.area * facing * direct.solidAngle);
+        }
         return squared * squared / (pupil.area * facing * height);
     }
 

@@ -27,7 +27,7 @@ public final class ObstructionSampler {
     public ObstructionSampler(Scene scene, FacetTree tree, long seed) {
         this.scene = scene;
         this.tree = tree;
-        this.pupil = new PupilSource(scene.beam());
+        this.pupil = PupilSource.withoutWindow(scene.beam());
         this.streams = new Streams(seed);
     }
 

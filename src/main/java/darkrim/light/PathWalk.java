@@ -130,6 +130,9 @@ final class PathWalk {
     private boolean step(int order) {
         ray.set(x, y, z, dx, dy, dz, Double.POSITIVE_INFINITY, plane);
         int facet = tree.nearest(ray);
+        if (facet < 0 && pupil.window != null && dz > 0) {
+            return turnAtWindow(order);
+        }
         int met = facet < 0 ? Scene.INSIDE : scene.surfaceMet(facet, dx, dy, dz);
         if (met == Scene.INSIDE) {
             return false;
@@ -157,6 +160,36 @@ final class PathWalk {
         return order < most && turn(order, met, reflection, out);
     }
 
+    /**
+     * Goes back down from the window, with the chance of the square root of what it throws back. It scatters nothing, and no light of the beam
+     * comes down from it but what is counted as passing: nothing is taken here.
+     */
+    private boolean turnAtWindow(int order) {
+        double reflectance = pupil.window.reflectance(dz);
+        double goesOn = Math.sqrt(reflectance);
+        if (!(order < most && random.nextDouble() < goesOn)) {
+            return false;
+        }
+        weight *= reflectance / goesOn;
+        double level = Math.sqrt(dx * dx + dy * dy);
+        double way = (pupil.window.bottom() - z) / dz;
+        if (level > 0) {
+            int trips = pupil.window.roundTrips(dz, random.nextDouble(), random.nextDouble());
+            way += trips * pupil.window.roundTrip(level / dz) / level;
+        }
+        x += way * dx;
+        y += way * dy;
+        z = pupil.window.bottom();
+        dz = -dz;
+        plane = Ray.NO_PLANE;
+        lookedAtImages = false;
+        int window = scene.surfaces().size();
+        path.place(order, -1, window, x, y, z);
+        path.part(order, Reflector.Part.MIRROR);
+        node = sums.child(node, window, Reflector.Part.MIRROR);
+        return true;
+    }
+
     /** Takes what the pupil sends by the surface reached, without another reflection. */
     private void gather(int order, int met, Reflection reflection, double out) {
         if (reflection.scatters()) {
@@ -177,7 +210,7 @@ final class PathWalk {
         if (reflection.hasMirror()
                 && !(lookedAtImages && image.finds(mirrors.images(), plane, pupil.height(x, y, z)))
                 && direct.along(x, y, z, dx + 2 * out * nx, dy + 2 * out * ny, dz + 2 * out * nz, plane)) {
-            double value = reflection.mirror(out) * Math.PI * perReference;
+            double value = reflection.mirror(out) * Math.PI * direct.transmitted * perReference;
             add(order, met, Reflector.Part.MIRROR, value, direct.toX, direct.toY, direct.toZ);
         }
     }

@@ -3,6 +3,7 @@ package darkrim.light;
 import darkrim.geom.Outline;
 import darkrim.scene.Beam;
 import darkrim.scene.FieldLimit;
+import darkrim.scene.Window;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** The pupil and field limit as plain numbers for the hot code. Immutable. */
@@ -21,6 +22,9 @@ final class PupilSource {
     final double nx;
     final double ny;
     final double nz;
+    /** Absent where there is none, for the same reason as the limit. */
+    final Window window;
+
     /** Absent where the field is not limited; a null check in the hot code is cheaper than an Optional. */
     final FieldLimit fieldLimit;
 
@@ -43,7 +47,20 @@ final class PupilSource {
         nx = normal.getX();
         ny = normal.getY();
         nz = normal.getZ();
+        window = beam.window().orElse(null);
         fieldLimit = beam.fieldLimit().orElse(null);
+    }
+
+    /**
+     * For what follows light in straight lines to the pupil only.
+     *
+     * @throws IllegalArgumentException if the beam has a window
+     */
+    static PupilSource withoutWindow(Beam beam) {
+        if (beam.window().isPresent()) {
+            throw new IllegalArgumentException("light through a window is not followed here");
+        }
+        return new PupilSource(beam);
     }
 
     /** Height of a point in front of the pupil's plane, mm; the pupil shines on points of positive height only. */
@@ -58,14 +75,21 @@ final class PupilSource {
 
     /**
      * Whether points at a height are better sampled over the hemisphere than over the pupil: there the pupil fills so much of the sky that
-     * a sample over its area could weigh more than 2 pi.
+     * a sample over its area could weigh more than 2 pi. Through a window no element of the pupil fills more of the sky than one that is nearer by
+     * the window's thickness, as {@link Window#solidAngle} shows when what it adds for the plate is left out.
      */
     boolean fillsTheSky(double height) {
-        return area > 2 * Math.PI * height * height;
+        double nearest = nearest(height);
+        return area > 2 * Math.PI * nearest * nearest;
+    }
+
+    private double nearest(double height) {
+        return window == null ? height : height - window.thickness();
     }
 
     /** No sample of direct irradiance at heights from {@code least} on is larger than this, sr. */
     double largestSample(double least) {
-        return least <= 0 || fillsTheSky(least) ? 2 * Math.PI : area / (least * least);
+        double nearest = nearest(least);
+        return nearest <= 0 || fillsTheSky(least) ? 2 * Math.PI : area / (nearest * nearest);
     }
 }

@@ -130,7 +130,7 @@ final class ReflectedLight {
         }
         if (reflection.hasMirror() && !image.finds(reflectors.images(), plane, pupil.height(x, y, z))) {
             if (direct.along(x, y, z, dx + 2 * back * nx, dy + 2 * back * ny, dz + 2 * back * nz, plane)) {
-                followedValue = reflection.mirror(back) * Math.PI * perReference;
+                followedValue = reflection.mirror(back) * Math.PI * direct.transmitted * perReference;
                 followedIncidence = back;
             }
         }

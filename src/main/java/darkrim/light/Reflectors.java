@@ -22,7 +22,8 @@ final class Reflectors {
     Reflectors(Scene scene, Senders senders, Receiver receiver, double lift) {
         Facing facing = new Facing(scene, receiver, lift);
         Mirrors mirrors = new Mirrors(scene, senders, facing);
-        images = new ImagePlanes(scene, mirrors.facetOf);
+        // Through a window the image of the pupil is not that of a flat outline: mirrors are followed instead.
+        images = new ImagePlanes(scene, scene.beam().window().isPresent() ? new TreeMap<>() : mirrors.facetOf);
         double image = 0;
         for (int i = 0; i < images.count(); i++) {
             image = Math.max(image, mirrors.largestOf.get(images.number(i)));

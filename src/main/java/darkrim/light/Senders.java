@@ -110,7 +110,7 @@ final class Senders {
 
     private static double greatestMirror(Scene scene, Surface surface, int facet) {
         Incidence incidence = Incidence.of(
-                scene.beam().pupil(),
+                scene.covering().pupil(),
                 scene.corner(facet, 0),
                 scene.corner(facet, 1),
                 scene.corner(facet, 2),

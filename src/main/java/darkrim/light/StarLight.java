@@ -47,7 +47,7 @@ public final class StarLight {
     public StarLight(Scene scene, FacetTree tree, List<Surface> receivers, long seed) {
         this.scene = scene;
         this.tree = tree;
-        this.pupil = new PupilSource(scene.beam());
+        this.pupil = PupilSource.withoutWindow(scene.beam());
         this.starts = new StartPoints(scene.corners(), tree);
         this.streams = new Streams(seed);
         this.receivers = List.copyOf(receivers);

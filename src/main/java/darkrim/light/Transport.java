@@ -164,9 +164,7 @@ public final class Transport {
                 cells[point.cell].add(value);
             }
             if (value > 0 && example.isEmpty()) {
-                example = Optional.of(new Tally.ExampleRay(
-                        Vector3D.of(point.x + direct.toX, point.y + direct.toY, point.z + direct.toZ),
-                        Vector3D.of(point.x, point.y, point.z)));
+                example = Optional.of(ray(point, direct));
             }
         }
         return new Tally(
@@ -177,6 +175,13 @@ public final class Transport {
                 new TreeMap<>(),
                 new TreeMap<>(),
                 example);
+    }
+
+    private Tally.ExampleRay ray(PointSampler point, DirectLight direct) {
+        Vector3D to = Vector3D.of(point.x, point.y, point.z);
+        Vector3D way = Vector3D.of(direct.toX, direct.toY, direct.toZ);
+        Vector3D from = pupil.window == null ? to.add(way) : scene.beam().origin(to, way);
+        return new Tally.ExampleRay(from, to);
     }
 
     private Tally reflectedBatch(Receiver receiver, UniformRandomProvider random, int samples) {

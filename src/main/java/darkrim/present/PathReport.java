@@ -99,7 +99,7 @@ public record PathReport(String version) {
     }
 
     private static void paths(Page page, PathResult result, ReceiverPaths receiver) {
-        List<Surface> surfaces = result.scene().surfaces();
+        List<Surface> surfaces = result.scene().reflecting();
         page.space();
         Table table = new Table()
                 .numbers("path")

@@ -45,7 +45,7 @@ public final class PathsCsv {
         for (ReceiverPaths receiver : result.receivers()) {
             for (TopPath path : receiver.strongest()) {
                 text.append(CsvLine.of(
-                        fields(receiver.receiver(), path, result.scene().surfaces())));
+                        fields(receiver.receiver(), path, result.scene().reflecting())));
             }
         }
         return text.toString();

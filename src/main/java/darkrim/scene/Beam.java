@@ -16,10 +16,62 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param pupil where the light comes from; all of it above the focal plane
  * @param fieldLimit what the light must pass, if anything
  * @param radiance radiance of the pupil, W/(m2 sr), where known: results are then also given in W/m2
+ * @param window a plate between the parts and the pupil; relative irradiance is relative to the pupil without it
  */
-public record Beam(Pupil pupil, Optional<FieldLimit> fieldLimit, OptionalDouble radiance) {
+public record Beam(Pupil pupil, Optional<FieldLimit> fieldLimit, OptionalDouble radiance, Optional<Window> window) {
     /** Points on a circle; the periodic trapezoid rule is exact to rounding far below this for a pupil that is seen within 60 deg. */
     private static final int CIRCLE_POINTS = 4096;
+
+    /**
+     * @throws IllegalArgumentException if the pupil does not lie above the window and parallel to it
+     */
+    public Beam {
+        if (window.isPresent()
+                && !(pupil.frame().normal().getZ() == -1
+                        && pupil.frame().origin().getZ() > window.get().top())) {
+            throw new IllegalArgumentException("the pupil must lie above the window and parallel to it");
+        }
+    }
+
+    /** A beam without a window. */
+    public Beam(Pupil pupil, Optional<FieldLimit> fieldLimit, OptionalDouble radiance) {
+        this(pupil, fieldLimit, radiance, Optional.empty());
+    }
+
+    /** The same through a window. */
+    public Beam through(Window plate) {
+        return new Beam(pupil, fieldLimit, radiance, Optional.of(plate));
+    }
+
+    /**
+     * Where on the plane of the pupil a line comes from.
+     *
+     * @param at a point of it below the window, mm
+     * @param way its direction there, toward the pupil, any length
+     */
+    public Vector3D origin(Vector3D at, Vector3D way) {
+        double height = pupil.frame().height(at);
+        Vector3D normal = pupil.frame().normal();
+        if (window.isEmpty()) {
+            return at.add(way.multiply(-height / normal.dot(way)));
+        }
+        double level = Math.hypot(way.getX(), way.getY());
+        double aside = window.get().aside(height, level / way.getZ());
+        double along = level > 0 ? aside / level : 0;
+        return at.add(Vector3D.of(along * way.getX(), along * way.getY(), height));
+    }
+
+    /** Whether a line comes from the pupil, beyond rounding; for the parameters see {@link #origin}. */
+    public boolean surelyShines(Vector3D at, Vector3D way) {
+        Vector3D from = origin(at, way);
+        double u = pupil.frame().inU(from);
+        double v = pupil.frame().inV(from);
+        double doubt = 1e-9 * (pupil.outline().reach() + at.distance(from));
+        return pupil.outline().contains(u - doubt, v - doubt)
+                && pupil.outline().contains(u - doubt, v + doubt)
+                && pupil.outline().contains(u + doubt, v - doubt)
+                && pupil.outline().contains(u + doubt, v + doubt);
+    }
 
     /** A beam with neither field limit nor radiance. */
     public static Beam of(Pupil pupil) {

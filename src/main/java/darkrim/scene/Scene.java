@@ -1,5 +1,6 @@
 package darkrim.scene;
 
+import darkrim.diagnostic.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +26,7 @@ public final class Scene {
     private final double bound;
     private final List<Surface> surfaces;
     private final Beam beam;
+    private final Beam covering;
     private final double referenceIrradiance;
 
     Scene(double[] corners, int[] front, int[] back, List<Surface> surfaces, Beam beam) {
@@ -33,9 +35,10 @@ public final class Scene {
         this.back = back;
         this.surfaces = List.copyOf(surfaces);
         this.beam = beam;
+        this.covering = ApparentPupil.covering(beam, corners);
         this.referenceIrradiance = beam.referenceIrradiance();
         double reach = largest(corners);
-        this.bound = Math.max(reach, reach(beam));
+        this.bound = Math.max(reach, Math.max(reach(beam), reach(covering)));
         FacetPlanes planes = FacetPlanes.of(corners, reach);
         this.normals = planes.normals();
         this.areas = planes.areas();
@@ -49,8 +52,9 @@ public final class Scene {
         back = other.back;
         surfaces = other.surfaces;
         this.beam = beam;
+        covering = ApparentPupil.covering(beam, corners);
         referenceIrradiance = beam.referenceIrradiance();
-        bound = Math.max(other.bound, reach(beam));
+        bound = Math.max(other.bound, Math.max(reach(beam), reach(covering)));
         normals = other.normals;
         areas = other.areas;
         plane = other.plane;
@@ -189,6 +193,28 @@ public final class Scene {
         return surfaces;
     }
 
+    /**
+     * All surfaces and, after them, the window where there is one: what can reflect light on its way. The window has no facets, and its finish
+     * says nothing.
+     */
+    public List<Surface> reflecting() {
+        if (beam.window().isEmpty()) {
+            return surfaces;
+        }
+        List<Surface> all = new ArrayList<>(surfaces);
+        all.add(new Surface(
+                surfaces.size(),
+                beam.window().get().name(),
+                Finish.ABSORBER,
+                0,
+                0,
+                false,
+                0,
+                Optional.empty(),
+                Place.IN_CODE));
+        return List.copyOf(all);
+    }
+
     /** The surface of a name, if there is one. */
     public Optional<Surface> surface(String name) {
         return surfaces.stream().filter(surface -> surface.name().equals(name)).findFirst();
@@ -197,6 +223,14 @@ public final class Scene {
     /** The beam. */
     public Beam beam() {
         return beam;
+    }
+
+    /**
+     * A beam of straight lines that holds every line which light takes below a window, and more: what is proved for all of its lines is proved
+     * for the light. The beam itself where there is no window.
+     */
+    public Beam covering() {
+        return covering;
     }
 
     /** {@link Beam#referenceIrradiance()} of the beam, sr. */

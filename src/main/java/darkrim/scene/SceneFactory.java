@@ -76,7 +76,19 @@ public final class SceneFactory {
         return new Beam(
                 pupil,
                 spec.field().map(SceneFactory::fieldLimit),
-                spec.radiance().map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+                spec.radiance().map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                spec.window().map(SceneFactory::window));
+    }
+
+    private static Window window(BeamSpec.WindowSpec spec) {
+        return new Window(
+                spec.name(),
+                spec.bottom(),
+                spec.thickness(),
+                spec.index(),
+                spec.lower().map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                spec.upper().map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                spec.internal());
     }
 
     private static FieldLimit fieldLimit(FieldSpec field) {

@@ -28,12 +28,15 @@ final class BlockedLine {
 
     /** The line, if it is blocked; a start outside the pupil or behind the face counts as not blocked. */
     Optional<WitnessRay> between(double[] pupilPoint, Face face, Vector3D to, String surface) {
-        Beam beam = scene.beam();
+        Beam beam = scene.covering();
         if (!beam.pupil().outline().contains(pupilPoint[0], pupilPoint[1])) {
             return Optional.empty();
         }
         Vector3D from = beam.pupil().frame().at(pupilPoint[0], pupilPoint[1]);
         Vector3D way = from.subtract(to);
+        if (scene.beam().window().isPresent() && !scene.beam().surelyShines(to, way)) {
+            return Optional.empty();
+        }
         if (!(face.piece().frame().height(from) > tolerance.gap())) {
             return Optional.empty();
         }

@@ -36,12 +36,15 @@ final class ClearLine {
      * @param surface name of the surface
      */
     Optional<WitnessRay> between(double[] pupilPoint, Face face, Vector3D to, String surface) {
-        Beam beam = scene.beam();
+        Beam beam = scene.covering();
         if (!beam.pupil().outline().contains(pupilPoint[0], pupilPoint[1])) {
             return Optional.empty();
         }
         Vector3D from = beam.pupil().frame().at(pupilPoint[0], pupilPoint[1]);
         Vector3D way = from.subtract(to);
+        if (scene.beam().window().isPresent() && !scene.beam().surelyShines(to, way)) {
+            return Optional.empty();
+        }
         Frame own = face.piece().frame();
         // A point beside the plane of the face stands for the face moved there.
         Frame seen = Math.abs(own.height(to)) <= tolerance.flat() ? own : new Frame(to, own.u(), own.v(), own.normal());
@@ -73,7 +76,7 @@ final class ClearLine {
     private boolean isSurelyClear(Vector3D from, Vector3D to, Frame face) {
         double[] start = {from.getX(), from.getY(), from.getZ()};
         double[] end = {to.getX(), to.getY(), to.getZ()};
-        Frame pupil = scene.beam().pupil().frame();
+        Frame pupil = scene.covering().pupil().frame();
         boolean[] clear = {true};
         tree.passing(
                 (box, at) -> clear[0] && mayMeet(start, end, box, at),

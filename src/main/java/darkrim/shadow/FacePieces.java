@@ -32,7 +32,9 @@ final class FacePieces {
         this.edges = edges;
         this.tolerance = tolerance;
         pupil = new PupilPieces(
-                        scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance)
+                        scene.covering().pupil().outline(),
+                        scene.covering().pupil().frame(),
+                        tolerance)
                 .all();
         for (Face face : faces) {
             cutAlongFeet(face, tree);

@@ -64,9 +64,10 @@ public final class FullyLitProof {
 
     /** Each sees the other from the front; otherwise part of the pupil is hidden by the surface itself. */
     private boolean isBeforeThePupil(Face face) {
-        double depth = CoverCut.range(scene.beam().pupil().frame(), face.piece().space())[0];
+        double depth =
+                CoverCut.range(scene.covering().pupil().frame(), face.piece().space())[0];
         PupilPieces pupil = new PupilPieces(
-                scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance);
+                scene.covering().pupil().outline(), scene.covering().pupil().frame(), tolerance);
         double height = pupil.all().stream()
                 .mapToDouble(piece -> CoverCut.range(face.piece().frame(), piece.space())[0])
                 .min()

@@ -26,7 +26,7 @@ final class IsDark implements Question {
             String surface) {
         sheetCut = new SheetCut(scene, corners, edges);
         coverCut = new CoverCut(scene, corners, edges, tolerance);
-        field = scene.beam().fieldLimit().map(limit -> new FieldExclusion(limit, tolerance));
+        field = scene.covering().fieldLimit().map(limit -> new FieldExclusion(limit, tolerance));
         this.clearLine = clearLine;
         this.surface = surface;
     }

@@ -37,7 +37,7 @@ final class IsFullyLit implements Question {
         this.edges = edges;
         this.blockedLine = blockedLine;
         this.surface = surface;
-        field = scene.beam().fieldLimit().map(limit -> new FieldExclusion(limit, tolerance));
+        field = scene.covering().fieldLimit().map(limit -> new FieldExclusion(limit, tolerance));
     }
 
     @Override

@@ -87,7 +87,7 @@ public final class LeastShare {
      * @param width the bounds may differ by this; by more if the most pairs have been looked at
      */
     public Bracket of(Surface surface, double width) {
-        return search(surface, (low, high, spent) -> high - low > width ? width : 0, () -> false);
+        return ofPupil(search(surface, (low, high, spent) -> high - low > width ? width : 0, () -> false));
     }
 
     /**
@@ -99,13 +99,14 @@ public final class LeastShare {
      * @param stop whether to stop and keep what is known
      */
     public Bracket against(Surface surface, double limit, BooleanSupplier stop) {
+        double asked = onStraight(limit);
         Goal goal = (low, high, spent) -> {
-            if (low >= limit || high < limit) {
+            if (low >= asked || high < asked) {
                 return high - low > NEAR && spent < FOR_THE_WORST ? NEAR : 0;
             }
-            return Math.max(FINEST, 0.5 * (high - limit));
+            return Math.max(FINEST, 0.5 * (high - asked));
         };
-        return search(surface, goal, stop);
+        return ofPupil(search(surface, goal, stop));
     }
 
     /**
@@ -116,8 +117,35 @@ public final class LeastShare {
      * @param stop whether to stop and keep what is known
      */
     public Bracket sideOf(Surface surface, double limit, BooleanSupplier stop) {
-        Goal goal = (low, high, spent) -> low >= limit || high < limit ? 0 : Math.max(FINEST, 0.5 * (high - limit));
-        return search(surface, goal, stop);
+        double asked = onStraight(limit);
+        Goal goal = (low, high, spent) -> low >= asked || high < asked ? 0 : Math.max(FINEST, 0.5 * (high - asked));
+        return ofPupil(search(surface, goal, stop));
+    }
+
+    /** The area of the pupil of straight lines over that of the pupil: 1 without a window. */
+    private double excess() {
+        return scene.covering().pupil().outline().area()
+                / scene.beam().pupil().outline().area();
+    }
+
+    /**
+     * Bounds for the pupil from those for the wider one of straight lines, through a window: ways draw together above it ({@link
+     * darkrim.scene.Window#excess} never falls), so no part of the pupil has more area than the part of the wider one for which it stands.
+     */
+    private Bracket ofPupil(Bracket straight) {
+        if (scene.beam().window().isEmpty()) {
+            return straight;
+        }
+        double excess = excess();
+        return new Bracket(
+                Math.max(0, 1 - (1 - straight.atLeast) * excess),
+                Math.min(1, straight.atMost * excess),
+                straight.point);
+    }
+
+    /** The share of the wider pupil from which on a limit surely holds. */
+    private double onStraight(double limit) {
+        return scene.beam().window().isEmpty() ? limit : 1 - (1 - limit) / excess();
     }
 
     private Bracket search(Surface surface, Goal goal, BooleanSupplier stop) {

@@ -42,7 +42,7 @@ final class LimitingEdge {
                 }
             }
         }
-        boolean field = scene.beam()
+        boolean field = scene.covering()
                         .fieldLimit()
                         .map(limit -> distanceFromRim(limit, line))
                         .orElse(Double.POSITIVE_INFINITY)
@@ -65,7 +65,7 @@ final class LimitingEdge {
     }
 
     private double depth(Vector3D point) {
-        return scene.beam().pupil().frame().height(point);
+        return scene.covering().pupil().frame().height(point);
     }
 
     /** The surfaces that meet at an edge, in order of their names, with commas between. */

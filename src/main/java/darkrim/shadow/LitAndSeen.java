@@ -125,7 +125,7 @@ public final class LitAndSeen {
             ClearLine line = new ClearLine(sight, tree, corners, tolerance);
             lightQuestion = new IsDarkBeyond(
                     new IsDark(lighting, corners, edges, tolerance, Optional.of(light), surface),
-                    lighting.beam().pupil().frame(),
+                    lighting.covering().pupil().frame(),
                     angle,
                     tolerance);
             sightQuestion = new IsDark(sight, corners, edges, tolerance, Optional.of(line), surface);
@@ -179,7 +179,7 @@ public final class LitAndSeen {
 
         /** A line from points over the disc, among them those nearest to and farthest from the point. */
         private Optional<WitnessRay> from(Scene scene, Question question, Face face, Vector3D point) {
-            Pupil pupil = scene.beam().pupil();
+            Pupil pupil = scene.covering().pupil();
             double radius = ((Ring) pupil.outline()).radius();
             double toward =
                     StrictMath.atan2(pupil.frame().inV(point), pupil.frame().inU(point));

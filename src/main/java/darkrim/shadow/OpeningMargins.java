@@ -70,7 +70,9 @@ public final class OpeningMargins {
 
     private Reach reach(Surface surface) {
         List<FlatPiece> pupil = new PupilPieces(
-                        scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance)
+                        scene.covering().pupil().outline(),
+                        scene.covering().pupil().frame(),
+                        tolerance)
                 .all();
         List<Face> faces = proofs.faces(surface);
         List<Shaft> shafts = faces.stream()
@@ -135,8 +137,8 @@ public final class OpeningMargins {
 
     /** The least room of the sides over the detectors that look at the middle of the pupil through the opening. */
     private Optional<Room> inward(MovedSides sides, int... which) {
-        PupilRoom rooms = new PupilRoom(scene.beam().pupil());
-        Vector3D pupil = scene.beam().pupil().frame().origin();
+        PupilRoom rooms = new PupilRoom(scene.covering().pupil());
+        Vector3D pupil = scene.covering().pupil().frame().origin();
         Room least = null;
         for (Die die : dies) {
             Vector3D.Sum sum = Vector3D.Sum.create();
@@ -223,7 +225,7 @@ public final class OpeningMargins {
 
     /** The limit between two distances: all surfaces are dark at the first, and are looked at up to the second. */
     private Room room(MovedSides sides, boolean[] moved, List<Surface> surfaces, double from, double to) {
-        OpeningGuess guess = new OpeningGuess(scene.beam().pupil(), sides, moved);
+        OpeningGuess guess = new OpeningGuess(scene.covering().pupil(), sides, moved);
         // Of an opening of many sides a guess costs more than the halvings that it saves.
         double[] guesses = (sides.count() > MOST_SIDES ? List.<Surface>of() : surfaces)
                 .stream()

@@ -70,7 +70,7 @@ final class PairSearch {
         this.question = question;
         this.radius = radius;
         this.pupil = new PupilPieces(
-                scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance);
+                scene.covering().pupil().outline(), scene.covering().pupil().frame(), tolerance);
     }
 
     /** Asks before each face and each pair whether to give up: what is left then counts as open. */
@@ -120,7 +120,7 @@ final class PairSearch {
     /** Area of the pieces for which nothing is proved, mm2; stops at the first counterexample. */
     double open(List<Face> faces) {
         double open = 0;
-        scan = new LightScan(scene.beam(), question, faces);
+        scan = new LightScan(scene.covering(), question, faces);
         for (Face face : faces) {
             if (witness.isEmpty()) {
                 open += stop.getAsBoolean() ? unproved(face) : open(face);
@@ -131,8 +131,8 @@ final class PairSearch {
 
     private double open(Face whole) {
         // What lies behind the pupil gets no light from it.
-        Vector3D normal = scene.beam().pupil().frame().normal();
-        double depth = normal.dot(scene.beam().pupil().frame().origin());
+        Vector3D normal = scene.covering().pupil().frame().normal();
+        double depth = normal.dot(scene.covering().pupil().frame().origin());
         FlatPiece piece = whole.piece().clipToSpace(normal, depth - radius);
         if (piece == null) {
             return 0;

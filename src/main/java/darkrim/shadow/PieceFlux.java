@@ -30,7 +30,7 @@ final class PieceFlux {
      * @param target the facets of the receiver
      */
     PieceFlux(Scene scene, List<SpaceTriangle> target) {
-        this.pupil = scene.beam().pupil();
+        this.pupil = scene.covering().pupil();
         this.reference = scene.referenceIrradiance();
         this.target = target;
         flat = target.stream()

@@ -193,7 +193,7 @@ public final class ReflectedBound {
         }
         if (reflection.hasMirror()) {
             Incidence incidence =
-                    Incidence.of(scene.beam().pupil(), triangle.a(), triangle.b(), triangle.c(), triangle.normal());
+                    Incidence.of(scene.covering().pupil(), triangle.a(), triangle.b(), triangle.c(), triangle.normal());
             double mirror = reflection.greatestMirror(incidence.least(), incidence.most());
             sent += mirror;
             brightest += mirror * all;

@@ -59,12 +59,12 @@ final class SeenFromAll {
         this.mostPairs = mostPairs;
         this.stop = stop;
         pupil = new PupilPieces(
-                scene.beam().pupil().outline(), scene.beam().pupil().frame(), tolerance);
+                scene.covering().pupil().outline(), scene.covering().pupil().frame(), tolerance);
         lit = new IsFullyLit(scene, corners, edges, tolerance, new BlockedLine(scene, tree, corners, tolerance), "");
         cut = new SheetCut(scene, corners, edges);
-        shadows = new ShadowCut(corners, scene.beam().pupil());
-        circles = Circle.boundsOf(scene.beam().pupil().outline());
-        whole = scene.beam().pupil().outline().area();
+        shadows = new ShadowCut(corners, scene.covering().pupil());
+        circles = Circle.boundsOf(scene.covering().pupil().outline());
+        whole = scene.covering().pupil().outline().area();
     }
 
     /** Whether it may look at no more pairs, or was stopped: from then on nothing counts as seen. */
@@ -95,7 +95,7 @@ final class SeenFromAll {
      */
     double share(FlatPiece piece, double width) {
         pairs++;
-        if (isSpent() || !(CoverCut.range(scene.beam().pupil().frame(), piece.space())[0] > tolerance.gap())) {
+        if (isSpent() || !(CoverCut.range(scene.covering().pupil().frame(), piece.space())[0] > tolerance.gap())) {
             return 0;
         }
         Deque<Open> waiting = new ArrayDeque<>();
@@ -109,7 +109,8 @@ final class SeenFromAll {
                 waiting.push(new Open(front, inTheWay(new Pair(front, piece, 0, tolerance).shaft())));
             }
         }
-        double smallest = CELL * width * whole / scene.beam().pupil().outline().reach();
+        double smallest =
+                CELL * width * whole / scene.covering().pupil().outline().reach();
         while (!waiting.isEmpty() && hidden < 1) {
             if (isSpent()) {
                 return 0;
@@ -138,7 +139,7 @@ final class SeenFromAll {
 
     /** The share of the pupil that lies in a cell, exactly; 0 where the cell lies outside its round outline. */
     private double shareOf(FlatPiece cell) {
-        return new PupilView(scene.beam().pupil(), Vector3D.ZERO, Vector3D.ZERO, List.of(cell.plane()), circles, 0)
+        return new PupilView(scene.covering().pupil(), Vector3D.ZERO, Vector3D.ZERO, List.of(cell.plane()), circles, 0)
                 .areaFraction();
     }
 

@@ -43,7 +43,7 @@ public final class VisiblePupil {
         this.tree = tree;
         edges = FacetEdges.of(scene);
         tolerance = Tolerance.of(scene.bound(), ProofSettings.DEFAULT.gapWidth());
-        pupil = scene.beam().pupil();
+        pupil = scene.covering().pupil();
         screenOfFacet = new int[scene.facetCount()];
         List<double[]> found = new ArrayList<>();
         List<Integer> first = new ArrayList<>();
@@ -100,7 +100,7 @@ public final class VisiblePupil {
             return List.of();
         }
         List<double[]> pieces = clipAll(outline(circles), new ViewLine(pupil.frame(), normal, point));
-        return scene.beam()
+        return scene.covering()
                 .fieldLimit()
                 .map(limit -> FieldProjection.clip(limit, pupil.frame(), point, pieces, circles))
                 .orElse(pieces);

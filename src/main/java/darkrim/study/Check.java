@@ -123,6 +123,7 @@ public final class Check {
         Scene scene = placed.scene();
         FacetTree tree = placed.tree();
         List<Feasibility> feasibility = Feasibility.of(assembly, layout.beam(), layout.placementError(), findings);
+        WindowCaution.of(layout, scene, findings);
         Optional<ChordDoubt> doubt = ChordDoubt.of(layout, assembly, scene);
         MarginScope least =
                 doubt.isPresent() && effort.margins() == MarginScope.NONE ? MarginScope.REQUIREMENTS : effort.margins();

@@ -149,7 +149,7 @@ public final class ChordDoubt {
         double greatest = Double.NEGATIVE_INFINITY;
         for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
             for (int k = 0; k < 3; k++) {
-                double depth = scene.beam().pupil().frame().height(scene.corner(f, k));
+                double depth = scene.covering().pupil().frame().height(scene.corner(f, k));
                 least = Math.min(least, depth);
                 greatest = Math.max(greatest, depth);
             }
@@ -173,7 +173,7 @@ public final class ChordDoubt {
     }
 
     private boolean isGrazing(int facet, boolean back, double sine) {
-        Pupil pupil = scene.beam().pupil();
+        Pupil pupil = scene.covering().pupil();
         double reach = pupil.outline().reach();
         Vector3D normal = back ? scene.normal(facet).negate() : scene.normal(facet);
         for (int k = 0; k < 3; k++) {

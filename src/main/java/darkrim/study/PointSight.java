@@ -107,6 +107,7 @@ public record PointSight(
     public static PointSight of(
             Layout layout, Findings findings, String surface, double u, double v, Effort effort, Watch watch)
             throws UnusableInput, NoSuchPoint {
+        NoWindow.require(layout, "seen-from");
         Assembly assembly = Assembly.of(layout, findings);
         findings.throwIfErrors();
         Scene scene = SceneFactory.of(layout, assembly);

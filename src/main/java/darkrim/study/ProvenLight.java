@@ -15,6 +15,7 @@ import darkrim.verdict.Prover;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** What the proofs of the exact shadows say, as evidence for verdicts. */
 public final class ProvenLight implements Prover {
@@ -62,7 +63,10 @@ public final class ProvenLight implements Prover {
         }
         if (found instanceof Darkness.Lit lit) {
             WitnessRay ray = lit.witness();
-            return new Evidence.WitnessRay(ray.from(), ray.to());
+            Vector3D from = scene.beam().window().isEmpty()
+                    ? ray.from()
+                    : scene.beam().origin(ray.to(), ray.from().subtract(ray.to()));
+            return new Evidence.WitnessRay(from, ray.to());
         }
         Darkness.Undecided open = (Darkness.Undecided) found;
         return new Evidence.OpenArea(open.openArea(), open.openFraction());

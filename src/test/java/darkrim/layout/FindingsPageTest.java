@@ -39,6 +39,9 @@ class FindingsPageTest {
     /** Codes that need a layout of very many facets; darkrim.cli.MillionFacetsIT triggers them. */
     private static final Set<String> OF_LARGE_LAYOUTS = Set.of("opening-margins-left-out");
 
+    /** Codes of commands that cannot do their work; darkrim.cli.WindowCommandsTest triggers them. */
+    private static final Set<String> OF_COMMANDS = Set.of("window-not-followed");
+
     /** Codes that need a file beside the layout; see {@link FinishTablesTest}. */
     private static final Set<String> WITH_A_TABLE = Set.of("misfit");
 
@@ -54,6 +57,7 @@ class FindingsPageTest {
         codes.addAll(OF_MESH_FILES);
         codes.addAll(OF_TOLERANCES);
         codes.addAll(OF_LARGE_LAYOUTS);
+        codes.addAll(OF_COMMANDS);
         codes.addAll(WITH_A_TABLE);
         try (Stream<Path> files = Files.list(Path.of("src/test/resources/broken"))) {
             for (Path file : files.toList()) {

@@ -38,7 +38,7 @@ record PathDocument(
                 result.stopped(),
                 result.settings().most(),
                 result.receivers().stream()
-                        .map(each -> ReceiverDocument.of(each, result.scene().surfaces()))
+                        .map(each -> ReceiverDocument.of(each, result.scene().reflecting()))
                         .toList());
     }
 

@@ -35,7 +35,7 @@ final class SettingDifferences {
 
     private SettingDifferences() {}
 
-    /** The beams: pupil, field and radiance. */
+    /** The beams: pupil, field, radiance and window. */
     static List<Changed<String>> beam(BeamSpec before, BeamSpec after) {
         SettingDifferences found = new SettingDifferences();
         PupilSpec one = before.pupil();
@@ -59,7 +59,19 @@ final class SettingDifferences {
                 SettingDifferences::point);
         found.compareOptional(
                 "radiance", before.radiance(), after.radiance(), value -> Wording.number(value) + " W/(m2 sr)");
+        found.compareOptional("window", words(before), words(after), each -> each);
         return List.copyOf(found.changed);
+    }
+
+    private static Optional<String> words(BeamSpec beam) {
+        return beam.window()
+                .map(each -> each.name() + " at " + Wording.number(each.bottom()) + " mm, "
+                        + Wording.number(each.thickness()) + " mm thick, index " + Wording.number(each.index())
+                        + each.lower()
+                                .map(r -> ", reflectance below " + Wording.number(r))
+                                .orElse("")
+                        + each.upper().map(r -> ", above " + Wording.number(r)).orElse("")
+                        + ", internal transmittance " + Wording.number(each.internal()));
     }
 
     /** Placement error, requirements of the same name, rules for finishes, maps and sampling. */

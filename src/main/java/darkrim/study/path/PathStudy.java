@@ -207,13 +207,17 @@ public final class PathStudy {
 
         private WayCollector collector(Surface receiver, List<ReflectionPath> wanted) {
             return new WayCollector(wanted, path -> {
-                Surface last = scene().surfaces().get(path.last().surface());
+                Surface last = scene().reflecting().get(path.last().surface());
                 return new WaySums(scene(), path, new CellSums(cells(receiver)), new CellSums(cells(last)));
             });
         }
 
         private synchronized SurfaceCells cells(Surface surface) {
-            return cells.computeIfAbsent(surface.index(), each -> SurfaceCells.of(scene(), surface, CELLS));
+            return cells.computeIfAbsent(
+                    surface.index(),
+                    each -> surface.facetCount() > 0
+                            ? SurfaceCells.of(scene(), surface, CELLS)
+                            : SurfaceCells.whole(scene(), surface));
         }
     }
 }

@@ -55,10 +55,15 @@ final class WaySums {
         double squared = 0;
         for (int k = 0; k < 3; k++) {
             double leg = way.at(point - 1, k) - way.at(point, k);
-            along += leg * scene.normal(way.facet(point), k);
+            along += leg * normal(way.facet(point), k);
             squared += leg * leg;
         }
         return Math.min(1, Math.abs(along) / Math.sqrt(squared));
+    }
+
+    /** Component of the normal where a way is reflected; a window has no facets. */
+    private double normal(int facet, int k) {
+        return facet >= 0 ? scene.normal(facet, k) : k == 2 ? 1 : 0;
     }
 
     void add(WaySums other) {

@@ -11,6 +11,7 @@ import darkrim.scene.WarmthFactory;
 import darkrim.study.Check;
 import darkrim.study.Effort;
 import darkrim.study.NoSuchPoint;
+import darkrim.study.NoWindow;
 import darkrim.study.PlacedScene;
 import darkrim.study.PointName;
 import darkrim.study.SurfacePoint;
@@ -95,6 +96,7 @@ public record PixelView(
      */
     public static PixelView of(Layout layout, Findings findings, List<PointName> points, Effort effort, Watch watch)
             throws UnusableInput, NoSuchPoint {
+        NoWindow.require(layout, "pixel-view");
         PlacedScene placed = PlacedScene.of(layout, findings, watch);
         Scene scene = placed.scene();
         Optional<Warmth> warmth = WarmthFactory.of(layout, placed.assembly(), scene);

@@ -9,6 +9,7 @@ import darkrim.layout.Layout;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneFactory;
 import darkrim.scene.Surface;
+import darkrim.study.NoWindow;
 import darkrim.trace.FacetTree;
 import darkrim.view.camera.Box;
 import java.util.ArrayList;
@@ -53,6 +54,7 @@ public record Stage(
      * @throws UnusableInput with everything that is wrong with it
      */
     public static Stage of(Layout layout, Findings findings) throws UnusableInput {
+        NoWindow.require(layout, "view");
         Assembly assembly = Assembly.of(layout, findings);
         findings.throwIfErrors();
         Scene scene = SceneFactory.of(layout, assembly);
