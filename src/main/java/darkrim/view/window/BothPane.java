@@ -77,7 +77,9 @@ final class BothPane {
         grid.add(note(side), 0, row);
         if (standing.verdict().isEmpty()) {
             // Over both columns: words as wide as these would move the values of the other side.
-            grid.add(ToolStrip.label(standing.asked() ? "no verdict yet" : "not asked"), 1, row, 2, 1);
+            Label none = new Label(standing.asked() ? "no verdict yet" : "not asked");
+            none.setMinWidth(Region.USE_PREF_SIZE);
+            grid.add(none, 1, row, 2, 1);
             return;
         }
         Label badge = DetailPane.badge(standing.verdict().get());
