@@ -1,15 +1,19 @@
 package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.Layout;
+import darkrim.layout.SourceSpec;
 import darkrim.present.json.SavedCheck;
 import darkrim.present.json.SavedResult;
 import darkrim.scene.Scene;
 import darkrim.study.Check;
 import darkrim.study.MarginScope;
 import darkrim.study.NoSuchPoint;
+import darkrim.study.UnusableStudy;
 import darkrim.study.irradiance.CheckedLight;
 import darkrim.study.irradiance.LitLayout;
 import darkrim.study.irradiance.PlacedLayout;
+import darkrim.study.irradiance.SourceLight;
 import darkrim.verdict.Watch;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -41,7 +45,7 @@ import picocli.CommandLine.Parameters;
             "      --seen-from 'mosaic/die[1,2]/active:0.98,0.5'",
             "",
             "Put names and patterns in single quotes: they hold brackets and stars, which a shell takes for its own.",
-            "The layout is checked first, unless RESULT is given, so that outlines can tell verdicts.",
+            "The layout is checked first, unless RESULT or --source is given, so that outlines can tell verdicts.",
             "No date is written unless --date gives one: the same command makes the same bytes.",
             "",
             "Exit codes:",
@@ -111,6 +115,15 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             description = "Also write this date on the picture.")
     private String date;
 
+    @Option(
+            names = "--source",
+            paramLabel = "NAME",
+            order = -21,
+            description =
+                    "The light of this source of the layout, of kind 'distant', instead of the beam's, relative to its irradiance."
+                            + " It is sampled, not judged: no verdict is drawn.")
+    private String source;
+
     @Mixin
     private DrawnParts parts;
 
@@ -129,7 +142,6 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         OutputFile file = options.output("--output", output).orElseThrow();
         List<String> problems = problems();
         boolean usable = file.isUsable(options.layout(), surroundings.errors());
-        Drawing drawing = drawing();
         try {
             PlacedLayout placed;
             try {
@@ -138,12 +150,16 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
                 refused(problems);
                 throw unusable;
             }
+            Optional<SourceSpec.Distant> shown = shown(placed.layout(), problems);
+            Drawing drawing = drawing(shown);
             problems.addAll(names(placed.scene(), drawing));
             if (refused(problems) || !usable) {
                 return ExitCode.UNUSABLE;
             }
             LitLayout lit = surroundings.watched(watch -> LitLayout.of(
-                    checked(placed, drawing, watch),
+                    shown.isPresent()
+                            ? SourceLight.of(placed, shown.get(), options.effort(), watch)
+                            : checked(placed, drawing, watch),
                     drawing.fineness(),
                     options.effort().threads(),
                     watch));
@@ -173,8 +189,18 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
                 : CheckedLight.of(Check.of(options.layout(), drawing.effort().with(MarginScope.NONE), watch));
     }
 
-    private Drawing drawing() {
-        Drawing.Given given = new Drawing.Given(light, size, Optional.ofNullable(date), options.effort());
+    /** The source whose light is shown; empty for the beam, and where it was not found, which is then a problem. */
+    private Optional<SourceSpec.Distant> shown(Layout layout, List<String> problems) {
+        try {
+            return source == null ? Optional.empty() : Optional.of(DistantSource.of(layout, source));
+        } catch (UnusableStudy none) {
+            problems.add(none.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private Drawing drawing(Optional<SourceSpec.Distant> shown) {
+        Drawing.Given given = new Drawing.Given(shown, light, size, Optional.ofNullable(date), options.effort());
         if (detector != null) {
             return new Drawing.FlatMap(given, detector);
         }
@@ -198,7 +224,14 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         if (light.light().isEmpty() && (detector != null || point != null)) {
             problems.add("--light none is for pictures of parts, expected direct, reflected or total here");
         }
-        if (result != null
+        if (source != null && light.light().isEmpty()) {
+            problems.add("--source says whose light is drawn, expected --light direct, reflected or total with it");
+        }
+        if (source != null && (result != null || options.effort().mostSamples().isPresent())) {
+            problems.add("RESULT and --samples are about a check of the beam, expected neither with --source");
+        }
+        if (source == null
+                && result != null
                 && (options.effort().seed().isPresent()
                         || options.effort().mostSamples().isPresent())) {
             problems.add("--seed and --samples are for a check, which RESULT replaces");

@@ -1,9 +1,12 @@
 package darkrim.cli;
 
+import darkrim.layout.SourceSpec;
 import darkrim.layout.form.Wording;
+import darkrim.present.Printable;
 import darkrim.present.picture.ColourScale;
-import darkrim.present.picture.LightChoice;
+import darkrim.present.picture.LightUnit;
 import darkrim.present.picture.MapPicture;
+import darkrim.present.picture.PictureText;
 import darkrim.present.picture.PictureWords;
 import darkrim.present.picture.PixelPicture;
 import darkrim.present.picture.ScenePicture;
@@ -41,12 +44,18 @@ sealed interface Drawing {
     /**
      * What every picture is given.
      *
+     * @param source the source whose light is shown; empty for the beam
      * @param light how light is coloured
      * @param size size of the picture
      * @param date a date to be written
      * @param effort threads to work with
      */
-    record Given(DrawnLight light, PictureSize size, Optional<String> date, Effort effort) {
+    record Given(
+            Optional<SourceSpec.Distant> source,
+            DrawnLight light,
+            PictureSize size,
+            Optional<String> date,
+            Effort effort) {
         LitLayout.Fineness fineness(Predicate<String> cells, int along, int samples) {
             int direct = light.samples(samples);
             Optional<LightKind> kind = light.light();
@@ -61,7 +70,20 @@ sealed interface Drawing {
             return judged ? effort : new Effort(effort.threads(), effort.seed(), Optional.of(1L)).warm(effort.warm());
         }
 
-        PictureWords words(LitLayout lit, List<String> notes) {
+        LightUnit unit(LitLayout lit) {
+            return source.map(each -> LightUnit.ofSource(each, lit.scene()))
+                    .orElseGet(() -> LightUnit.ofBeam(lit.scene()));
+        }
+
+        ColourScale scale(LitLayout lit, List<SurfaceMap> maps) {
+            return light.choice().scale(unit(lit), maps);
+        }
+
+        PictureText text(LitLayout lit, List<String> notes, String what, ColourScale scale) {
+            return words(lit, notes).text(what, light.light(), unit(lit), scale);
+        }
+
+        private PictureWords words(LitLayout lit, List<String> notes) {
             List<String> all = lit.stopped()
                     ? Stream.concat(
                                     notes.stream(),
@@ -84,7 +106,7 @@ sealed interface Drawing {
                     light.light(),
                     lit.maps(),
                     scale,
-                    LightChoice.perRelative(lit.scene()),
+                    unit(lit).perRelative(),
                     verdicts,
                     section,
                     paths);
@@ -138,7 +160,17 @@ sealed interface Drawing {
             if (kind != LightKind.DIRECT) {
                 rays.reflected(receiver.get()).ifPresent(paths::add);
             }
-            return paths;
+            return given.source().isPresent()
+                    ? paths.stream().map(path -> shortened(path, lit.scene())).toList()
+                    : paths;
+        }
+
+        /** A ray from far away, begun at twice the reach of the parts: near enough to be drawn. */
+        private static List<Vector3D> shortened(List<Vector3D> path, Scene scene) {
+            Vector3D end = path.get(1);
+            List<Vector3D> shorter = new ArrayList<>(path);
+            shorter.set(0, end.add(path.get(0).subtract(end).normalize().multiply(2 * scene.reach())));
+            return shorter;
         }
 
         @Override
@@ -158,14 +190,19 @@ sealed interface Drawing {
             String ray = look.path()
                     .map(name -> paths(lit).isEmpty() ? " No ray to " + name + " was found." : " Ray to " + name + ".")
                     .orElse("");
-            return given.light().light().map(kind -> beginning(kind) + ". ").orElse("") + look.words() + ray;
+            return given.light()
+                            .light()
+                            .map(kind -> beginning(given, kind) + ". ")
+                            .orElse("")
+                    + look.words()
+                    + ray;
         }
 
         @Override
         public byte[] png(LitLayout lit) {
             BitSet shown = look.shown(lit.scene());
             List<SurfaceMap> maps = shown.stream().mapToObj(lit.maps()::get).toList();
-            ColourScale scale = given.light().choice().scale(lit.scene(), maps);
+            ColourScale scale = given.scale(lit, maps);
             Subject subject = given.subject(
                     lit,
                     shown,
@@ -173,10 +210,7 @@ sealed interface Drawing {
                     look.outlines() ? lit.checked().verdicts() : Map.of(),
                     look.section(),
                     paths(lit));
-            return new ScenePicture(
-                            subject,
-                            given.words(lit, List.of())
-                                    .text(what(lit), given.light().light(), scale))
+            return new ScenePicture(subject, given.text(lit, List.of(), what(lit), scale))
                     .png(
                             look.view(lit.scene(), subject.corners()),
                             given.size().width(),
@@ -213,7 +247,7 @@ sealed interface Drawing {
             LightKind kind = given.light().light().orElseThrow();
             MapPicture picture = picture(lit);
             String stretched = picture.stretch().words();
-            return beginning(kind) + " on " + surface + ": " + picture.summary() + "."
+            return beginning(given, kind) + " on " + surface + ": " + picture.summary() + "."
                     + (stretched.isEmpty() ? "" : " " + stretched);
         }
 
@@ -222,20 +256,22 @@ sealed interface Drawing {
         }
 
         private ColourScale scale(LitLayout lit) throws NoSuchPoint {
-            return given.light().choice().scale(lit.scene(), List.of(map(lit)));
+            return given.scale(lit, List.of(map(lit)));
         }
 
         private MapPicture picture(LitLayout lit) throws NoSuchPoint {
             return new MapPicture(
-                    map(lit), given.light().light().orElseThrow(), scale(lit), LightChoice.perRelative(lit.scene()));
+                    map(lit),
+                    given.light().light().orElseThrow(),
+                    scale(lit),
+                    given.unit(lit).perRelative());
         }
 
         @Override
         public byte[] png(LitLayout lit) throws NoSuchPoint {
             return picture(lit)
                     .png(
-                            given.words(lit, List.of())
-                                    .text(what(lit), given.light().light(), scale(lit)),
+                            given.text(lit, List.of(), what(lit), scale(lit)),
                             given.size().width(),
                             given.size().height());
         }
@@ -270,7 +306,7 @@ sealed interface Drawing {
 
         @Override
         public String what(LitLayout lit) {
-            return beginning(given.light().light().orElseThrow()) + " on what " + at.surface() + " sees at "
+            return beginning(given, given.light().light().orElseThrow()) + " on what " + at.surface() + " sees at "
                     + Wording.number(at.u()) + "," + Wording.number(at.v()) + ", to "
                     + Wording.number(halfAngle) + " deg from the direction that it faces.";
         }
@@ -278,15 +314,17 @@ sealed interface Drawing {
         @Override
         public byte[] png(LitLayout lit) throws NoSuchPoint {
             SurfacePoint point = point(lit.scene());
-            ColourScale scale = given.light().choice().scale(lit.scene(), lit.maps());
+            ColourScale scale = given.scale(lit, lit.maps());
             Subject subject = given.subject(lit, look.shown(lit.scene()), scale, Map.of(), Optional.empty(), List.of());
             List<String> notes = List.of(
                     "The distance from the middle grows in proportion to the angle. Right and up are as layouts are"
-                            + " drawn: an eye at the point would see right and left exchanged. Blue-green line: outline of the pupil.");
+                            + " drawn: an eye at the point would see right and left exchanged. Blue-green line: outline of "
+                            + given.source()
+                                    .map(each -> Printable.of(each.name()))
+                                    .orElse("the pupil") + ".");
             return new PixelPicture(
                             subject,
-                            given.words(lit, notes)
-                                    .text(what(lit), given.light().light(), scale),
+                            given.text(lit, notes, what(lit), scale),
                             point,
                             SurfaceRectangle.of(lit.scene(), point.surface()).alongV(),
                             halfAngle)
@@ -297,8 +335,11 @@ sealed interface Drawing {
         }
     }
 
-    private static String beginning(LightKind kind) {
+    /** Which light of what, at the beginning of a sentence. */
+    private static String beginning(Given given, LightKind kind) {
         String words = kind.words();
-        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        String of =
+                given.source().map(each -> " of " + Printable.of(each.name())).orElse("");
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1) + of;
     }
 }

@@ -4,7 +4,6 @@ import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Layout;
 import darkrim.layout.SourceSpec;
-import darkrim.layout.form.Wording;
 import darkrim.present.RejectionChart;
 import darkrim.present.RejectionCsv;
 import darkrim.present.RejectionReport;
@@ -197,18 +196,7 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
         if (source == null) {
             return Optional.empty();
         }
-        List<String> known = layout.sources().stream()
-                .filter(SourceSpec.Distant.class::isInstance)
-                .map(SourceSpec::name)
-                .toList();
-        return Optional.of(layout.sources().stream()
-                .filter(each -> each.name().equals(source))
-                .filter(SourceSpec.Distant.class::isInstance)
-                .map(SourceSpec.Distant.class::cast)
-                .findFirst()
-                .orElseThrow(() -> new UnusableStudy("--source: the layout has no source of kind 'distant' named '"
-                        + Wording.shortened(source) + "'"
-                        + (known.isEmpty() ? ", and none of another name" : ", expected " + Wording.anyOf(known)))));
+        return Optional.of(DistantSource.of(layout, source));
     }
 
     private static byte[] utf8(String text) {

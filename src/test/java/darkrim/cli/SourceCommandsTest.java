@@ -1,6 +1,7 @@
 package darkrim.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import darkrim.present.Ink;
 import darkrim.verdict.Watch;
@@ -10,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -184,5 +187,60 @@ class SourceCommandsTest {
                     .doesNotContain("Exception");
         }
         assertThat(at("a.gif")).doesNotExist();
+    }
+
+    private double drawnMean(String light) throws Exception {
+        output.getBuffer().setLength(0);
+        String[] command = {
+            "draw",
+            layout(),
+            "-o",
+            at("moon.png").toString(),
+            "--overwrite",
+            "--detector",
+            "pixels/front",
+            "--source",
+            "moon",
+            "--light",
+            light,
+            "--size",
+            "640x400",
+            "--threads",
+            "1"
+        };
+        assertThat(run(command)).as(errors.toString()).isEqualTo(ExitCode.DONE);
+        Matcher mean = Pattern.compile("light of moon on pixels/front: mean ([-0-9.e]+) \\+- ")
+                .matcher(output.toString());
+        assertThat(mean.find()).as(output.toString()).isTrue();
+        return Double.parseDouble(mean.group(1));
+    }
+
+    /**
+     * The pixels lie flat under a body at 40 deg: cos 40 deg of its irradiance. The face of the ridge gets sin 40 deg and sends half of it; the
+     * share of that on the strip of the pixels follows from Hottel's crossed strings, for a ridge without ends: of this one, 12 times as long as it is away, a little is lost.
+     */
+    @Test
+    void aPictureShowsTheLightOfASourceRelativeToItsIrradiance() throws Exception {
+        assertThat(drawnMean("direct")).isCloseTo(StrictMath.cos(Math.toRadians(40)), within(1e-3));
+        double height = 0.15;
+        double near = 0.25;
+        double far = 6.25;
+        double share = (Math.hypot(near, height) + far - Math.hypot(far, height) - near) / (2 * height);
+        double endless = 0.5 * StrictMath.sin(Math.toRadians(40)) * share * height * 5 / 36;
+        assertThat(drawnMean("reflected")).isBetween(0.85 * endless, 1.02 * endless);
+    }
+
+    @Test
+    void aSourceThatIsNotThereIsRefusedWithThoseThatAre() throws Exception {
+        String file = at("moon.png").toString();
+        assertThat(run("draw", layout(), "-o", file, "--source", "guide")).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run("draw", layout(), "-o", file, "--source", "moon", "--light", "none", "--samples", "10"))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(errors.toString())
+                .contains(
+                        "no source of kind 'distant' named 'guide', expected moon; nothing was drawn",
+                        "expected --light direct, reflected or total",
+                        "--samples are about a check of the beam");
+        assertThat(at("moon.png")).doesNotExist();
     }
 }

@@ -33,18 +33,14 @@ public record LightChoice(Optional<LightKind> light, Spacing spacing, Optional<R
     }
 
     /** The scale for some maps. */
-    public ColourScale scale(Scene scene, List<SurfaceMap> maps) {
-        boolean absolute = scene.beam().radiance().isPresent();
-        String quantity = absolute ? "irradiance" : "relative irradiance";
-        String unit = absolute ? "W/m2" : "";
+    public ColourScale scale(LightUnit in, List<SurfaceMap> maps) {
         if (range.isPresent()) {
-            return new ColourScale(spacing, range.get().least(), range.get().most(), quantity, unit);
+            return new ColourScale(spacing, range.get().least(), range.get().most(), in.quantity(), in.unit());
         }
-        double factor = perRelative(scene);
         DoubleStream values = light.map(kind -> maps.stream()
-                        .flatMapToDouble(map ->
-                                IntStream.of(map.cells().filled()).mapToDouble(cell -> map.value(kind, cell) * factor)))
+                        .flatMapToDouble(map -> IntStream.of(map.cells().filled())
+                                .mapToDouble(cell -> map.value(kind, cell) * in.perRelative())))
                 .orElse(DoubleStream.empty());
-        return ColourScale.around(spacing, values, quantity, unit);
+        return ColourScale.around(spacing, values, in.quantity(), in.unit());
     }
 }

@@ -28,12 +28,13 @@ public record PictureWords(Layout layout, long seed, String version, Optional<St
      *
      * @param what what it shows
      * @param light which light it shows; empty for none
+     * @param unit in what it is given
      * @param scale the colours
      */
-    public PictureText text(String what, Optional<LightKind> light, ColourScale scale) {
+    public PictureText text(String what, Optional<LightKind> light, LightUnit unit, ColourScale scale) {
         List<String> foot = new ArrayList<>();
         if (light.isPresent()) {
-            foot.add(reading(light.get(), scale));
+            foot.add(reading(light.get(), unit, scale));
         }
         foot.addAll(notes);
         foot.add(LayoutWords.file(layout) + "; Darkrim " + version + ", seed " + seed
@@ -41,10 +42,8 @@ public record PictureWords(Layout layout, long seed, String version, Optional<St
         return new PictureText(LayoutWords.title(layout), what, foot);
     }
 
-    private static String reading(LightKind light, ColourScale scale) {
-        String relative = scale.unit().isEmpty()
-                ? "Relative irradiance 1 is what the unobstructed pupil gives at the origin, facing +z. "
-                : "";
+    private static String reading(LightKind light, LightUnit unit, ColourScale scale) {
+        String relative = unit.words().isEmpty() ? "" : unit.words() + " ";
         String none =
                 scale.least() > 0 ? "Black: below the scale, or no light found; only a proof shows darkness. " : "";
         String more = light == LightKind.DIRECT ? "" : "More than one reflection is not in it. ";

@@ -113,7 +113,8 @@ public record CheckedLight(
                 .orElse(List.of());
     }
 
-    private static Optional<Reflector> strongest(Tally reflected) {
+    /** What reflects most of some light; empty where there is none. */
+    static Optional<Reflector> strongest(Tally reflected) {
         return reflected.by().entrySet().stream()
                 .filter(entry -> entry.getValue().mean() > 0)
                 .max(Comparator.comparingDouble(entry -> entry.getValue().mean()))

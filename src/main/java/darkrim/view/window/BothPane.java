@@ -73,13 +73,20 @@ final class BothPane {
     }
 
     private static void side(GridPane grid, String side, RequirementPair.Standing standing) {
-        Label badge = standing.verdict()
-                .map(DetailPane::badge)
-                .orElseGet(() -> new Label(standing.asked() ? "no verdict yet" : "not asked"));
+        int row = grid.getRowCount();
+        grid.add(note(side), 0, row);
+        if (standing.verdict().isEmpty()) {
+            // Over both columns: words as wide as these would move the values of the other side.
+            Label none = new Label(standing.asked() ? "no verdict yet" : "not asked");
+            none.setMinWidth(Region.USE_PREF_SIZE);
+            grid.add(none, 1, row, 2, 1);
+            return;
+        }
+        Label badge = DetailPane.badge(standing.verdict().get());
         badge.setMinWidth(Region.USE_PREF_SIZE);
-        Label margin = ToolStrip.label(
-                standing.margin().isEmpty() ? standing.value() : standing.value() + ", margin " + standing.margin());
-        grid.addRow(grid.getRowCount(), note(side), badge, margin);
+        String margin = standing.margin().isEmpty() ? "" : ", margin " + standing.margin();
+        grid.add(badge, 1, row);
+        grid.add(ToolStrip.label(standing.value() + margin), 2, row);
     }
 
     private void face(String name, Content before, Content after) {

@@ -1,5 +1,6 @@
 package darkrim.view.window;
 
+import darkrim.present.LayoutWords;
 import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
 import darkrim.view.work.Facts;
@@ -38,10 +39,10 @@ final class SideTitle {
         return box;
     }
 
-    /** The revision first: two revisions mostly have one title, and a long one is cut short. */
-    private static String words(Stage stage) {
+    /** The revision first, and which shape of a layout that is cooled: two revisions mostly have one title, and a long one is cut short. */
+    static String words(Stage stage) {
         String revision = stage.layout().revision();
-        return (revision.isEmpty() ? "" : ", revision " + revision) + ": "
+        return (revision.isEmpty() ? "" : ", revision " + revision) + LayoutWords.shape(stage.layout()) + ": "
                 + stage.layout().title();
     }
 

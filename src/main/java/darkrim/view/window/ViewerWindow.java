@@ -168,25 +168,37 @@ public final class ViewerWindow {
         beside.ifPresent(Beside::begin);
     }
 
-    /** Where the window stood before, if a screen is still there. */
+    /** Where the window stood before, if a screen is still there; otherwise where it is opened, and never larger than its screen. */
     private void place() {
-        Optional<Memory.Window> before = memory.recall(layout);
-        before.ifPresent(window -> {
-            Rectangle2D wanted = new Rectangle2D(
-                    window.x(),
-                    window.y(),
-                    Math.max(LEAST_WIDTH, window.width()),
-                    Math.max(LEAST_HEIGHT, window.height()));
-            boolean visible = Screen.getScreens().stream()
-                    .anyMatch(
-                            screen -> screen.getVisualBounds().contains(wanted.getMinX() + 50, wanted.getMinY() + 20));
-            if (visible) {
-                stage.setX(wanted.getMinX());
-                stage.setY(wanted.getMinY());
-                stage.setWidth(wanted.getWidth());
-                stage.setHeight(wanted.getHeight());
-            }
-        });
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        Optional<Rectangle2D> before = memory.recall(layout)
+                .map(window -> new Rectangle2D(
+                        window.x(),
+                        window.y(),
+                        Math.max(LEAST_WIDTH, window.width()),
+                        Math.max(LEAST_HEIGHT, window.height())))
+                .filter(wanted -> Screen.getScreens().stream()
+                        .anyMatch(
+                                each -> each.getVisualBounds().contains(wanted.getMinX() + 50, wanted.getMinY() + 20)));
+        boolean tooLarge = WIDTH > screen.getWidth() || HEIGHT > screen.getHeight();
+        before.or(() -> tooLarge ? Optional.of(fitted(screen)) : Optional.empty())
+                .ifPresent(wanted -> {
+                    stage.setX(wanted.getMinX());
+                    stage.setY(wanted.getMinY());
+                    stage.setWidth(wanted.getWidth());
+                    stage.setHeight(wanted.getHeight());
+                });
+    }
+
+    /** The first window on a screen that is too small for it, such as one whose pixels count double. */
+    static Rectangle2D fitted(Rectangle2D screen) {
+        double width = Math.min(WIDTH, screen.getWidth());
+        double height = Math.min(HEIGHT, screen.getHeight());
+        return new Rectangle2D(
+                screen.getMinX() + (screen.getWidth() - width) / 2,
+                screen.getMinY() + (screen.getHeight() - height) / 2,
+                width,
+                height);
     }
 
     /** The first look, once there is something to look at. */

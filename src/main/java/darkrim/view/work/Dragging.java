@@ -26,7 +26,7 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
-/** Follows dimensions that are dragged: each position is shown as more and more is known of it. Used from the window's thread. */
+/** Follows dimensions that are dragged: each position is shown as more and more is known of it. */
 public final class Dragging implements AutoCloseable {
     /** Points at each surface that is not dark, for a first look at its direct light. */
     private static final MapSampling.Round GLANCE = new MapSampling.Round(64, 0);
@@ -34,6 +34,9 @@ public final class Dragging implements AutoCloseable {
     private final Path file;
     private final Effort effort;
     private final Consumer<UnaryOperator<Content>> post;
+    /** Where dimensions were moved before the file was read. */
+    private final Map<String, Double> asked = new HashMap<>();
+
     private Optional<LiveLayout> live = Optional.empty();
     private Optional<Following> following = Optional.empty();
 
@@ -55,42 +58,82 @@ public final class Dragging implements AutoCloseable {
      * @param value its value, in mm, degrees or plain
      */
     public void move(String name, double value) {
-        if (live.isEmpty()) {
-            try {
-                Following next = new Following();
-                live = Optional.of(new LiveLayout(LayoutFamily.of(file).shaped(effort), effort, next::follow));
-                following = Optional.of(next);
-            } catch (UnusableInput unusable) {
-                post.accept(content -> content.refused(unusable.findings()));
-                return;
-            }
-        }
         // Before the move: what is shown is of another position from now on.
         post.accept(Content::leaving);
-        Following follows = following.orElseThrow();
-        follows.awaited = live.get().move(name, value);
+        synchronized (this) {
+            if (live.isPresent()) {
+                following.orElseThrow().awaited = live.get().move(name, value);
+                return;
+            }
+            asked.put(name, value);
+            if (following.isEmpty()) {
+                Following next = new Following();
+                following = Optional.of(next);
+                Thread begin = new Thread(() -> begin(next), "darkrim-view-begin");
+                begin.setDaemon(true);
+                begin.start();
+            }
+        }
+    }
+
+    /** Reads the file, which may take a while, and goes where dimensions were moved meanwhile. */
+    private void begin(Following next) {
+        try {
+            LayoutFamily family = LayoutFamily.of(file).shaped(effort);
+            synchronized (this) {
+                if (!next.ended) {
+                    LiveLayout begun = new LiveLayout(family, effort, next::follow);
+                    live = Optional.of(begun);
+                    next.awaited = begun.moveTo(asked);
+                    asked.clear();
+                }
+            }
+        } catch (UnusableInput unusable) {
+            end(next);
+            next.show(content -> content.refused(unusable.findings()));
+        } catch (IllegalArgumentException gone) {
+            // The file has changed since its dimensions were shown; it is about to be read again.
+            end(next);
+            next.show(content -> content.impossible(String.valueOf(gone.getMessage()), false));
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError broken) {
+            end(next);
+            next.show(content -> content.impossible("the program broke in the background: " + broken, false));
+        }
+    }
+
+    /** Forgets what was moved, unless that was done already. Comes before it is said why: a move that answers to that begins anew. */
+    private synchronized void end(Following which) {
+        if (following.filter(each -> each == which).isPresent()) {
+            live.ifPresent(Dragging::leave);
+            following = Optional.empty();
+            live = Optional.empty();
+            asked.clear();
+        }
     }
 
     /** The layouts and the values to which dimensions were moved; empty while none was. */
-    public Optional<LiveLayout> live() {
+    public synchronized Optional<LiveLayout> live() {
         return live;
     }
 
     /** Whether a dimension was moved from where the file has it. */
     public boolean isMoved() {
-        return live.filter(each -> !each.chosen().isEmpty()).isPresent();
+        return live().filter(each -> !each.chosen().isEmpty()).isPresent();
     }
 
     /** Forgets what was moved, as when the file has changed. Returns at once: what is in work ends by itself, and says nothing more. */
-    public void reset() {
+    public synchronized void reset() {
         following.ifPresent(each -> each.ended = true);
-        live.ifPresent(old -> {
-            Thread end = new Thread(old::close, "darkrim-view-end");
-            end.setDaemon(true);
-            end.start();
-        });
+        live.ifPresent(Dragging::leave);
         following = Optional.empty();
         live = Optional.empty();
+        asked.clear();
+    }
+
+    private static void leave(LiveLayout old) {
+        Thread end = new Thread(old::close, "darkrim-view-end");
+        end.setDaemon(true);
+        end.start();
     }
 
     @Override

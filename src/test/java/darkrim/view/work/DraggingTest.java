@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.Condition;
 import java.util.concurrent.locks.ReentrantLock;
@@ -169,6 +170,46 @@ class DraggingTest {
                     await(now -> now.facts().isPresent() && now.activity().isEmpty());
             assertThat(shown.facts().orElseThrow().warnings())
                     .anyMatch(words -> words.contains("plate.yaml:") && words.contains("rod") && words.contains("lid"));
+        }
+    }
+
+    @Test
+    void theFileIsReadElsewhereAndWhatWasMovedMeanwhileCounts(@TempDir Path folder) throws Exception {
+        try (Dragging dragging = dragging(folder, PlateLayout.TEXT)) {
+            dragging.move("opening", 10);
+            dragging.move("opening", 13);
+            Content shown = await(now -> !now.moving() && now.facts().isPresent());
+            assertThat(opening(shown)).isEqualTo(13);
+            assertThat(dragging.isMoved()).isTrue();
+        }
+    }
+
+    @Test
+    void aFileThatCannotBeReadAnyMoreIsRefusedFromAnotherThread(@TempDir Path folder) throws Exception {
+        Path file = Files.writeString(folder.resolve("plate.yaml"), "title: [");
+        Thread here = Thread.currentThread();
+        List<Thread> others = new CopyOnWriteArrayList<>();
+        Effort effort = new Effort(1, Optional.empty(), Optional.of(2_000L));
+        try (Dragging dragging = new Dragging(file, effort, change -> {
+            if (Thread.currentThread() != here) {
+                others.add(Thread.currentThread());
+            }
+            post(change);
+        })) {
+            dragging.move("opening", 10);
+            Content shown = await(now -> !now.errors().isEmpty());
+            assertThat(shown.moving()).isFalse();
+            assertThat(others).isNotEmpty();
+            assertThat(dragging.isMoved()).isFalse();
+        }
+    }
+
+    @Test
+    void aDimensionThatIsGoneFromTheFileIsNamed(@TempDir Path folder) throws Exception {
+        try (Dragging dragging = dragging(folder, PlateLayout.TEXT)) {
+            dragging.move("gone", 1);
+            assertThat(await(now -> !now.note().isEmpty()).note()).contains("'gone'");
+            assertThat(opening(whole(dragging, 12))).isEqualTo(12);
         }
     }
 }
