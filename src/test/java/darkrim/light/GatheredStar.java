@@ -57,7 +57,9 @@ final class GatheredStar {
                     .get();
             Vector3D toSource = toward(x);
             double in = toSource.dot(normal);
-            double irradiance = contains(reflector, x) ? facing(x, normal) * in / focus.subtract(x).normSq() : 0;
+            double irradiance = contains(reflector, x)
+                    ? facing(x, normal) * in / focus.subtract(x).normSq()
+                    : 0;
             // Both are drawn whether x is lit or not, so that every finish gets the same points.
             Vector3D even = evenly(receiver, random);
             double distance = NEAREST * Math.exp(random.nextDouble() * LOGARITHM);
@@ -68,9 +70,9 @@ final class GatheredStar {
             }
             Reflection reflection = reflector.finish().reflection();
             Vector3D mirrorWay = normal.multiply(2 * in).subtract(toSource);
-            double light = reflection.hasMirror() && strikes(x, mirrorWay, receiver, reflector) ? reflection.mirror(in) : 0;
-            Vector3D place =
-                    x.add(mirrorWay.multiply(onReceiver.subtract(x).dot(up) / mirrorWay.dot(up)));
+            double light =
+                    reflection.hasMirror() && strikes(x, mirrorWay, receiver, reflector) ? reflection.mirror(in) : 0;
+            Vector3D place = x.add(mirrorWay.multiply(onReceiver.subtract(x).dot(up) / mirrorWay.dot(up)));
             Vector3D about = Vector3D.Sum.of(place)
                     .addScaled(distance * Math.cos(turn), along)
                     .addScaled(distance * Math.sin(turn), up.cross(along))
@@ -81,8 +83,8 @@ final class GatheredStar {
                 double facing = -way.dot(up);
                 if (out > 0 && facing > 0 && strikes(x, way, receiver, reflector)) {
                     double away = y.distance(place);
-                    double density = 1 / receiver.area()
-                            + (away < NEAREST ? 0 : 1 / (2 * Math.PI * away * away * LOGARITHM));
+                    double density =
+                            1 / receiver.area() + (away < NEAREST ? 0 : 1 / (2 * Math.PI * away * away * LOGARITHM));
                     double brdf = reflection.broad(in, out) / Math.PI + reflection.lobe(in, out, way.dot(toSource));
                     light += brdf * out * facing / y.subtract(x).normSq() / density;
                 }

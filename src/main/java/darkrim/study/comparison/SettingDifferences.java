@@ -148,8 +148,7 @@ final class SettingDifferences {
     }
 
     /** Likewise for what is told apart by more than its words hold. */
-    void compare(
-            String name, Optional<?> one, Optional<?> two, Optional<String> wordsOne, Optional<String> wordsTwo) {
+    void compare(String name, Optional<?> one, Optional<?> two, Optional<String> wordsOne, Optional<String> wordsTwo) {
         if (!Objects.equals(one, two)) {
             boolean lookAlike = wordsOne.equals(wordsTwo);
             changed.add(new Changed<>(

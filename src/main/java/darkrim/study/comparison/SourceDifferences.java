@@ -23,7 +23,12 @@ final class SourceDifferences {
         for (String name : names) {
             Optional<SourceSpec> one = named(before, name);
             Optional<SourceSpec> two = named(after, name);
-            found.compare("source " + name, one.map(Content::of), two.map(Content::of), one.map(SourceDifferences::words), two.map(SourceDifferences::words));
+            found.compare(
+                    "source " + name,
+                    one.map(Content::of),
+                    two.map(Content::of),
+                    one.map(SourceDifferences::words),
+                    two.map(SourceDifferences::words));
         }
     }
 
@@ -51,7 +56,9 @@ final class SourceDifferences {
     private static String words(SourceSpec source) {
         if (source instanceof SourceSpec.Star star) {
             return "star at " + SettingDifferences.point(star.focus())
-                    + star.flux().map(flux -> ", " + Wording.number(flux) + " W").orElse("");
+                    + star.flux()
+                            .map(flux -> ", " + Wording.number(flux) + " W")
+                            .orElse("");
         }
         SourceSpec.Distant body = (SourceSpec.Distant) source;
         return "body " + Wording.number(body.offAxis()) + " deg off axis, azimuth " + Wording.number(body.azimuth())

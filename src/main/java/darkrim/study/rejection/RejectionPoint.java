@@ -26,7 +26,7 @@ public record RejectionPoint(double azimuth, double offAxis, List<OrderLight> or
                 orders.stream().mapToDouble(each -> each.error() * each.error()).sum());
     }
 
-    /** The sum of the bounds. */
+    /** The sum of the bounds; infinite where one is missing. */
     public double atMost() {
         return orders.stream().mapToDouble(OrderLight::atMost).sum();
     }

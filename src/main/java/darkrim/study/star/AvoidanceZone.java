@@ -44,7 +44,8 @@ public record AvoidanceZone(double level, List<Area> areas, double area) {
 
         /** Area, without the holes, mm2. */
         public double size() {
-            return enclosed(outline) - holes.stream().mapToDouble(Area::enclosed).sum();
+            return enclosed(outline)
+                    - holes.stream().mapToDouble(Area::enclosed).sum();
         }
 
         /** Area within a ring, by the shoelace formula. */

@@ -121,7 +121,7 @@ class ComparisonStudyTest {
     @Test
     void temperaturesEmissivitiesAndSourcesAreNamedThoughNoVerdictChanges() throws Exception {
         String warm = TEXT.replace("{diffuse: 0.1}", "{diffuse: 0.1, emissivity: 0.5}")
-                .replace("finish: grey}", "finish: grey, temperature: 120}")
+                        .replace("finish: grey}", "finish: grey, temperature: 120}")
                 + """
                 warmth:
                   temperature: 80
@@ -153,10 +153,7 @@ class ComparisonStudyTest {
                         pair("warmth of the pupil", "200 K, emissivity 0.05", "200 K, emissivity 0.06"),
                         pair("temperature of wall", "120 K", "125 K"),
                         pair("temperature rule 1", "wall/-y at 90 K", "wall/-y at 95 K"),
-                        pair(
-                                "source guide",
-                                "star at [21, -3.5, 0] mm, 1e-12 W",
-                                "star at [21, -3.6, 0] mm, 1e-12 W"),
+                        pair("source guide", "star at [21, -3.5, 0] mm, 1e-12 W", "star at [21, -3.6, 0] mm, 1e-12 W"),
                         pair(
                                 "source moon",
                                 "body 35 deg off axis, azimuth 20 deg, 0.53 deg wide",
