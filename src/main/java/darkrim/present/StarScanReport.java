@@ -181,6 +181,11 @@ public record StarScanReport(String version) {
                         + " for each position, its share may exceed the level; each cell is widened by half its side. This is"
                         + " sampled, not proved.");
         notes.forEach(page::paragraph);
+        if (result.beyond()) {
+            page.paragraph(
+                    "CAUTION: stars beyond the region might send light to the receivers too, and were not looked at;"
+                            + " --within looks there.");
+        }
         if (!result.refined()) {
             page.paragraph("CAUTION: the map was not made as fine as asked everywhere, since "
                     + Figures.count(result.settings().mostPositions())

@@ -134,6 +134,20 @@ class RejectionStudyTest {
     }
 
     @Test
+    void errorsOfOrdersThatShareTheirSamplesAddUp() {
+        RejectionPoint point = new RejectionPoint(
+                0,
+                10,
+                List.of(
+                        new OrderLight(0, Evidence.SAMPLED, 1, 3, 9),
+                        new OrderLight(1, Evidence.SAMPLED, 1, 4, 9),
+                        new OrderLight(2, Evidence.SAMPLED, 1, 5, 9),
+                        new OrderLight(3, Evidence.SAMPLED, 1, 7, 9)));
+        // 9 + 16 + (5 + 7)^2 = 169.
+        assertThat(point.error()).isCloseTo(13, within(1e-12));
+    }
+
+    @Test
     void theNumberOfThreadsChangesNothing() throws Exception {
         PlacedScene placed = placed(WALL);
         List<Double> angles = List.of(20.0, 50.0);
