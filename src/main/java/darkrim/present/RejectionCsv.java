@@ -27,7 +27,7 @@ public final class RejectionCsv {
                         .append(',')
                         .append(each.error())
                         .append(',')
-                        .append(each.atMost())
+                        .append(each.isBounded() ? String.valueOf(each.atMost()) : "")
                         .append('\n');
             }
         }

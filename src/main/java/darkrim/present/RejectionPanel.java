@@ -76,7 +76,7 @@ final class RejectionPanel {
         for (RejectionPoint point : points) {
             for (OrderLight each : point.orders()) {
                 double shown = each.evidence() == OrderLight.Evidence.NONE_FOUND ? each.atMost() : each.value();
-                if (shown > 0) {
+                if (shown > 0 && shown < Double.POSITIVE_INFINITY) {
                     largest = Math.max(largest, shown);
                     least = Math.min(least, shown);
                 }
@@ -152,8 +152,11 @@ final class RejectionPanel {
                 if (light.evidence() == OrderLight.Evidence.PROVED) {
                     // Beside each other where several are proved.
                     graphics.fill(mark(order, x + 8 * (order - 1), TOP + high));
-                } else {
+                } else if (light.isBounded()) {
                     arrow(graphics, x, y(light.atMost()));
+                } else {
+                    // Nothing is known: it may be anywhere.
+                    graphics.drawString("?", (float) (x - 3 + 8 * (order - 1)), (float) (TOP + high - 4));
                 }
             }
         }

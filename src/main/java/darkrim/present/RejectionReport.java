@@ -58,13 +58,10 @@ public record RejectionReport(String version) {
             point.orders().forEach(each -> cells.add(words(each)));
             double total = point.total();
             boolean none = total == 0;
-            String all = none && point.atMost() == 0
-                    ? "0 (proved)"
-                    : none ? "< " + Figures.atMost(point.atMost()) : Figures.withError(total, point.error());
-            cells.add(all);
+            cells.add(none ? none(point.atMost(), 1) : Figures.withError(total, point.error()));
             if (watts) {
                 double unit = result.settings().irradiance().getAsDouble();
-                cells.add(none ? "< " + Figures.atMost(unit * point.atMost()) : Figures.three(unit * total));
+                cells.add(none ? none(point.atMost(), unit) : Figures.three(unit * total));
             }
             table.row(cells.toArray(String[]::new));
         }
@@ -80,8 +77,16 @@ public record RejectionReport(String version) {
         return switch (light.evidence()) {
             case PROVED -> "0 (proved)";
             case SAMPLED -> Figures.withError(light.value(), light.error());
-            case NONE_FOUND -> "< " + Figures.atMost(light.atMost());
+            case NONE_FOUND -> none(light.atMost(), 1);
         };
+    }
+
+    /** What is said where nothing was found. */
+    private static String none(double atMost, double unit) {
+        if (atMost == 0) {
+            return "0 (proved)";
+        }
+        return atMost < Double.POSITIVE_INFINITY ? "< " + Figures.atMost(unit * atMost) : "none found";
     }
 
     private static void notes(Page page, RejectionResult result) {
@@ -90,10 +95,13 @@ public record RejectionReport(String version) {
                 "'0 (proved)' is geometry: no such light arrives from this direction. '<' means that no sample found"
                         + " any, and that there is less than this. '+-' is a standard error.");
         if (result.settings().most() > 1) {
-            page.paragraph("Bounds of light after two reflections or more are those of the normal law, not proofs."
-                    + (result.shiny()
-                            ? " Where '<' stands there, it holds for what scatters evenly only: this layout has mirrors or lobes."
-                            : ""));
+            page.paragraph(
+                    result.shiny()
+                            ? "CAUTION: this layout has mirrors or lobes. By two of them in turn the light of a small body comes in"
+                                    + " full, and hardly any sample finds it: after two reflections or more there can be"
+                                    + " far more light than is told here, whether some was found or none, and no bound is"
+                                    + " stated."
+                            : "Bounds of light after two reflections or more are those of the normal law, not proofs.");
         } else {
             page.paragraph("CAUTION: light after two reflections or more is not in it; --most 2 adds it.");
         }

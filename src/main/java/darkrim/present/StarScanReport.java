@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
  * A star scan as plain text.
@@ -111,9 +112,12 @@ public record StarScanReport(String version) {
                 .numbers("x from, mm")
                 .numbers("to")
                 .numbers("y from, mm")
-                .numbers("to");
+                .numbers("to")
+                .numbers("mm2")
+                .numbers("holes");
         for (int i = 0; i < Math.min(AREAS, zone.areas().size()); i++) {
-            var outline = zone.areas().get(i).outline();
+            AvoidanceZone.Area area = zone.areas().get(i);
+            List<Vector2D> outline = area.outline();
             table.row(
                     String.valueOf(i + 1),
                     Figures.length(
@@ -123,9 +127,14 @@ public record StarScanReport(String version) {
                     Figures.length(
                             outline.stream().mapToDouble(c -> c.getY()).min().orElse(0)),
                     Figures.length(
-                            outline.stream().mapToDouble(c -> c.getY()).max().orElse(0)));
+                            outline.stream().mapToDouble(c -> c.getY()).max().orElse(0)),
+                    Figures.three(area.size()),
+                    String.valueOf(area.holes().size()));
         }
         page.block(table.text());
+        if (zone.areas().stream().limit(AREAS).anyMatch(each -> !each.holes().isEmpty())) {
+            page.line("A piece with a hole goes around it: stars may stand in the hole.");
+        }
         if (zone.areas().size() > AREAS) {
             page.line((zone.areas().size() - AREAS) + " further pieces; --json holds all corners");
         }
@@ -172,6 +181,11 @@ public record StarScanReport(String version) {
                         + " for each position, its share may exceed the level; each cell is widened by half its side. This is"
                         + " sampled, not proved.");
         notes.forEach(page::paragraph);
+        if (result.beyond()) {
+            page.paragraph(
+                    "CAUTION: stars beyond the region might send light to the receivers too, and were not looked at;"
+                            + " --within looks there.");
+        }
         if (!result.refined()) {
             page.paragraph("CAUTION: the map was not made as fine as asked everywhere, since "
                     + Figures.count(result.settings().mostPositions())

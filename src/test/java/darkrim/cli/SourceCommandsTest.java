@@ -81,10 +81,11 @@ class SourceCommandsTest {
         };
         assertThat(run(command)).as(errors.toString()).isEqualTo(ExitCode.DONE);
         assertThat(output.toString())
-                .contains("The brightest position", "ridge/-x", "Stars of the layout", "guide")
+                .contains("The brightest position", "ridge/-x", "Stars of the layout", "guide", "mm2  holes")
                 .doesNotContain("CAUTION");
         assertThat(output.toString().lines()).allMatch(line -> line.length() <= 100);
         assertThat(ImageIO.read(at("a.png").toFile()).getWidth()).isEqualTo(1300);
+        assertThat(StudySchema.problems("star-scan.schema.json", at("a.json"))).isEmpty();
         JsonNode json = JsonMapper.builder().build().readTree(Files.readString(at("a.json")));
         assertThat(json.get("avoidance_zone").get("pieces").size()).isPositive();
         assertThat(json.get("stars").get(0).get("share").asDouble()).isGreaterThan(1e-3);
@@ -120,8 +121,11 @@ class SourceCommandsTest {
                         "--onto",
                         "pixels/front",
                         "--csv",
-                        at("a.csv").toString()))
+                        at("a.csv").toString(),
+                        "--json",
+                        at("a.json").toString()))
                 .isEqualTo(ExitCode.UNDECIDED);
+        assertThat(StudySchema.problems("star-scan.schema.json", at("a.json"))).isEmpty();
         assertThat(output.toString()).contains("stopped before its end");
         assertThat(Files.readAllLines(at("a.csv"))).hasSizeGreaterThan(2);
     }
@@ -155,6 +159,7 @@ class SourceCommandsTest {
         assertThat(output.toString().lines()).allMatch(line -> line.length() <= 100);
         assertThat(Files.readString(at("a.svg"))).contains("<svg");
         assertThat(Files.readAllLines(at("a.csv"))).hasSize(1 + 2 * 3 * 3);
+        assertThat(StudySchema.problems("rejection.schema.json", at("a.json"))).isEmpty();
         JsonNode json = JsonMapper.builder().build().readTree(Files.readString(at("a.json")));
         assertThat(json.get("points").size()).isEqualTo(6);
         assertThat(json.get("points").get(0).get("orders").get(0).get("value").asDouble())

@@ -115,10 +115,11 @@ record ComparisonDocument(
         }
     }
 
-    /** How a finish reflects. */
-    record FinishDocument(double diffuse, double mirror) {
+    /** How a finish reflects, and its emissivity where that is stated. */
+    record FinishDocument(double diffuse, double mirror, Double emissivity) {
         static FinishDocument of(FinishSpec each) {
-            return new FinishDocument(each.diffuse(), each.mirror());
+            return new FinishDocument(
+                    each.diffuse(), each.mirror(), each.emissivity().orElse(null));
         }
     }
 

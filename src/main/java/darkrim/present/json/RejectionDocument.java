@@ -56,9 +56,14 @@ record RejectionDocument(
     }
 
     /** Light after some number of reflections. */
-    record Order(int reflections, String evidence, double value, double standardError, double atMost) {
+    record Order(int reflections, String evidence, double value, double standardError, Double atMost) {
         private static Order of(OrderLight light) {
-            return new Order(light.order(), RejectionCsv.word(light), light.value(), light.error(), light.atMost());
+            return new Order(
+                    light.order(),
+                    RejectionCsv.word(light),
+                    light.value(),
+                    light.error(),
+                    light.isBounded() ? (Double) light.atMost() : null);
         }
     }
 }

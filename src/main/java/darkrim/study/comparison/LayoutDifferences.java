@@ -33,7 +33,8 @@ final class LayoutDifferences {
         return changed(
                 before.finishes(),
                 after.finishes(),
-                (one, two) -> one.reflection().equals(two.reflection()));
+                (one, two) -> one.reflection().equals(two.reflection())
+                        && one.emissivity().equals(two.emissivity()));
     }
 
     /** Names of parts of one layout that the other has not. */

@@ -74,7 +74,7 @@ final class SettingDifferences {
                         + ", internal transmittance " + Wording.number(each.internal()));
     }
 
-    /** Placement error, requirements of the same name, rules for finishes, maps and sampling. */
+    /** Placement error, temperatures, sources beside the beam, requirements of the same name, rules for finishes, maps and sampling. */
     static List<Changed<String>> others(Layout before, Layout after) {
         SettingDifferences found = new SettingDifferences();
         found.compareOptional(
@@ -83,6 +83,8 @@ final class SettingDifferences {
                 after.placementError(),
                 value -> Wording.number(value) + " mm");
         found.cooldown(before, after);
+        WarmthDifferences.find(found, before.warmth(), after.warmth());
+        SourceDifferences.find(found, before.sources(), after.sources());
         for (Requirement one : before.requirements()) {
             after.requirements().stream()
                     .filter(two -> two.name().equals(one.name()))
@@ -147,16 +149,18 @@ final class SettingDifferences {
         compare(name, Optional.of(one), Optional.of(two), Optional.of(outline(first)), Optional.of(outline(second)));
     }
 
-    private <T> void compare(String name, T one, T two, Function<T, String> words) {
+    /** Adds a setting if it differs; its values in words. */
+    <T> void compare(String name, T one, T two, Function<T, String> words) {
         compareOptional(name, Optional.of(one), Optional.of(two), words);
     }
 
-    private <T> void compareOptional(String name, Optional<T> one, Optional<T> two, Function<T, String> words) {
+    /** Likewise for what may be absent. */
+    <T> void compareOptional(String name, Optional<T> one, Optional<T> two, Function<T, String> words) {
         compare(name, one, two, one.map(words), two.map(words));
     }
 
-    private void compare(
-            String name, Optional<?> one, Optional<?> two, Optional<String> wordsOne, Optional<String> wordsTwo) {
+    /** Likewise for what is told apart by more than its words hold. */
+    void compare(String name, Optional<?> one, Optional<?> two, Optional<String> wordsOne, Optional<String> wordsTwo) {
         if (!Objects.equals(one, two)) {
             boolean lookAlike = wordsOne.equals(wordsTwo);
             changed.add(new Changed<>(
@@ -165,11 +169,11 @@ final class SettingDifferences {
     }
 
     /** What makes an outline: radii of a ring, corners of a polygon. */
-    private static Object corners(Outline outline) {
+    static Object corners(Outline outline) {
         return outline instanceof Polygon polygon ? polygon.corners() : outline;
     }
 
-    private static String outline(Outline outline) {
+    static String outline(Outline outline) {
         if (outline instanceof Ring ring) {
             String disc = "disc, diameter " + Wording.number(2 * ring.radius()) + " mm";
             return ring.hole() == 0 ? disc : disc + ", hole " + Wording.number(2 * ring.hole()) + " mm";
@@ -185,7 +189,7 @@ final class SettingDifferences {
                         + " mm";
     }
 
-    private static String point(Vector3D at) {
+    static String point(Vector3D at) {
         return "[" + Wording.number(at.getX()) + ", " + Wording.number(at.getY()) + ", " + Wording.number(at.getZ())
                 + "] mm";
     }
@@ -236,7 +240,7 @@ final class SettingDifferences {
                 + mounting.heldBy().map(part -> " by " + part).orElse("");
     }
 
-    private static String degrees(double angle) {
+    static String degrees(double angle) {
         return Wording.number(angle) + " deg";
     }
 

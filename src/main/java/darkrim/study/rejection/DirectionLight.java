@@ -31,7 +31,8 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  *
  * <p>Direct and once-reflected light are bounded by {@link ConfidenceSequence}. Light after more reflections is bounded by mean + z s where some
  * was found. Where n samples found none, it is below ln(1 / risk) / n of the body's irradiance: a sample of what scatters evenly is no larger
- * than that irradiance, and the chance that n samples all miss light of a share p is (1 - p)^n.
+ * than that irradiance, and the chance that n samples all miss light of a share p is (1 - p)^n. Where finishes have mirrors or lobes neither holds:
+ * two mirrors in turn send a small body's light on to the receiver in full, and hardly any sample meets it. There no bound is known.
  */
 final class DirectionLight {
     private static final ProofSettings QUICK = new ProofSettings(0.01, 2_000, ProofSettings.DEFAULT.gapWidth());
@@ -46,6 +47,7 @@ final class DirectionLight {
     private final double risk;
     private final Workers workers;
     private final Watch watch;
+    private final boolean shiny;
     private final double perIrradiance;
     private final double area;
 
@@ -64,6 +66,7 @@ final class DirectionLight {
         transport = new Transport(lit, tree, seed);
         many = new ManyReflections(lit, tree, seed);
         most = settings.most();
+        shiny = isShiny(scene);
         batches = settings.batches();
         risk = (1 - confidence) / receivers.size();
         this.workers = workers;
@@ -121,7 +124,17 @@ final class DirectionLight {
         return found;
     }
 
+    /** Whether a finish has a mirror or a lobe. */
+    static boolean isShiny(Scene scene) {
+        return scene.surfaces().stream()
+                .map(each -> each.finish().reflection())
+                .anyMatch(each -> each.hasMirror() || !each.lobes().isEmpty());
+    }
+
     private double usual(Estimate estimate) {
+        if (shiny) {
+            return Double.POSITIVE_INFINITY;
+        }
         double quantile = NormalDistribution.of(0, 1).inverseCumulativeProbability(1 - risk);
         double unseen = -StrictMath.log(risk) / estimate.samples();
         return perIrradiance * (estimate.mean() + quantile * estimate.standardError()) + unseen;

@@ -7,7 +7,7 @@ package darkrim.study.rejection;
  * @param evidence how it is known
  * @param value the share; 0 where none was found
  * @param error its standard error
- * @param atMost it is no larger, at the stated confidence
+ * @param atMost it is no larger, at the stated confidence; infinite where no bound is known
  */
 public record OrderLight(int order, Evidence evidence, double value, double error, double atMost) {
     /** How a share is known. */
@@ -16,8 +16,13 @@ public record OrderLight(int order, Evidence evidence, double value, double erro
         PROVED,
         /** It was sampled and some was found. */
         SAMPLED,
-        /** It was sampled and none was found: it lies below the bound. */
+        /** It was sampled and none was found: it lies below the bound, if there is one. */
         NONE_FOUND
+    }
+
+    /** Whether there is a bound. */
+    public boolean isBounded() {
+        return atMost < Double.POSITIVE_INFINITY;
     }
 
     /** A proved zero. */

@@ -20,13 +20,21 @@ public record RejectionPoint(double azimuth, double offAxis, List<OrderLight> or
         return orders.stream().mapToDouble(OrderLight::value).sum();
     }
 
-    /** Standard error of the total; orders are taken to be independent. */
+    /** Standard error of the total. From two reflections on the same walks are counted, so that errors may hang together: they add up. */
     public double error() {
-        return Math.sqrt(
-                orders.stream().mapToDouble(each -> each.error() * each.error()).sum());
+        double square = 0;
+        double together = 0;
+        for (OrderLight each : orders) {
+            if (each.order() < 2) {
+                square += each.error() * each.error();
+            } else {
+                together += each.error();
+            }
+        }
+        return Math.sqrt(square + together * together);
     }
 
-    /** The sum of the bounds. */
+    /** The sum of the bounds; infinite where one is missing. */
     public double atMost() {
         return orders.stream().mapToDouble(OrderLight::atMost).sum();
     }

@@ -14,7 +14,7 @@ import java.util.List;
  * @param confidence confidence of each bound
  * @param receivers surfaces on which light is counted
  * @param points the directions that were looked at: by azimuth, then by angle
- * @param shiny whether a finish has a mirror or a lobe, so that bounds on what was not found after two reflections or more do not hold
+ * @param shiny whether a finish has a mirror or a lobe, so that no bound is known for light after two reflections or more
  * @param stopped whether the work was stopped before its end
  * @param warnings what deserves attention
  */

@@ -61,9 +61,6 @@ public final class RejectionStudy {
                 }
             }
         }
-        boolean shiny = scene.surfaces().stream()
-                .map(each -> each.finish().reflection())
-                .anyMatch(each -> each.hasMirror() || !each.lobes().isEmpty());
         return new RejectionResult(
                 placed.layout(),
                 settings,
@@ -71,7 +68,7 @@ public final class RejectionStudy {
                 asked.confidence(),
                 receivers,
                 points,
-                shiny,
+                DirectionLight.isShiny(scene),
                 points.size() < planned,
                 warnings.sorted());
     }

@@ -41,6 +41,21 @@ public record AvoidanceZone(double level, List<Area> areas, double area) {
             outline = List.copyOf(outline);
             holes = List.copyOf(holes);
         }
+
+        /** Area, without the holes, mm2. */
+        public double size() {
+            return enclosed(outline)
+                    - holes.stream().mapToDouble(Area::enclosed).sum();
+        }
+
+        /** Area within a ring, by the shoelace formula. */
+        private static double enclosed(List<Vector2D> ring) {
+            double twice = 0;
+            for (int i = 0; i < ring.size(); i++) {
+                twice += ring.get(i).signedArea(ring.get((i + 1) % ring.size()));
+            }
+            return Math.abs(twice) / 2;
+        }
     }
 
     /** The zone of some cells within a region. */

@@ -3,9 +3,12 @@ package darkrim.study.star;
 import darkrim.geom.Outline;
 import darkrim.geom.Polygon;
 import darkrim.layout.BeamSpec;
+import darkrim.light.StarReach;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
+import darkrim.study.UnusableStudy;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A rectangle of star positions, mm.
@@ -18,6 +21,8 @@ import java.util.List;
 public record StarRegion(double fromX, double fromY, double toX, double toY) {
     /** How far stars beside the receivers are looked at where nothing else is asked for, mm. */
     private static final double BESIDE = 10;
+    /** No star stands further out, mm. */
+    private static final double FAR = 1e9;
 
     /**
      * @throws IllegalArgumentException if the rectangle has no area
@@ -39,8 +44,13 @@ public record StarRegion(double fromX, double fromY, double toX, double toY) {
         return toY - fromY;
     }
 
-    /** The receivers and 10 mm around them; where the optics light a field in the focal plane only, no more than it. */
-    static StarRegion around(Scene scene, List<Surface> receivers, BeamSpec beam, double focusHeight) {
+    /**
+     * The receivers and 10 mm around them; where the optics light a field in the plane of the foci only, no more than it.
+     *
+     * @throws UnusableStudy if the field lies elsewhere
+     */
+    static StarRegion around(Scene scene, List<Surface> receivers, BeamSpec beam, double focusHeight)
+            throws UnusableStudy {
         double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
         double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
         for (Surface surface : receivers) {
@@ -53,21 +63,45 @@ public record StarRegion(double fromX, double fromY, double toX, double toY) {
                 }
             }
         }
-        BeamSpec.FieldSpec field = beam.field()
-                .filter(limit -> limit.centre().getZ() == focusHeight)
-                .orElse(null);
-        if (field == null) {
-            return new StarRegion(low[0], low[1], high[0], high[1]);
+        StarRegion wanted = new StarRegion(low[0], low[1], high[0], high[1]);
+        Optional<StarRegion> lit = lit(beam, focusHeight);
+        if (lit.isEmpty()) {
+            return wanted;
         }
-        double x = field.centre().getX();
-        double y = field.centre().getY();
-        double[] half = half(field.outline());
-        StarRegion lit = new StarRegion(
-                Math.max(low[0], x - half[0]),
-                Math.max(low[1], y - half[1]),
-                Math.min(high[0], x + half[0]),
-                Math.min(high[1], y + half[1]));
-        return lit;
+        StarRegion field = lit.get();
+        double fromX = Math.max(wanted.fromX, field.fromX);
+        double fromY = Math.max(wanted.fromY, field.fromY);
+        double toX = Math.min(wanted.toX, field.toX);
+        double toY = Math.min(wanted.toY, field.toY);
+        if (!(fromX < toX && fromY < toY)) {
+            throw new UnusableStudy(
+                    "the field ends more than " + BESIDE + " mm before the surfaces on which light counts,"
+                            + " expected stars beside them, or --within to say where stars stand");
+        }
+        return new StarRegion(fromX, fromY, toX, toY);
+    }
+
+    /** A rectangle around the field, where the optics light one in the plane of the foci. */
+    private static Optional<StarRegion> lit(BeamSpec beam, double focusHeight) {
+        return beam.field()
+                .filter(limit -> limit.centre().getZ() == focusHeight)
+                .map(field -> {
+                    double x = field.centre().getX();
+                    double y = field.centre().getY();
+                    double[] half = half(field.outline());
+                    return new StarRegion(x - half[0], y - half[1], x + half[0], y + half[1]);
+                });
+    }
+
+    /** Whether a star of the field that stands outside might light a receiver after one reflection; where not, none does. */
+    boolean isExceeded(StarReach reach, BeamSpec beam, double focusHeight) {
+        StarRegion outer = lit(beam, focusHeight).orElse(new StarRegion(-FAR, -FAR, FAR, FAR));
+        // Strips on all sides, less what covers rounding.
+        double off = 1e-6;
+        return (outer.fromX < fromX && reach.mayLight(outer.fromX, outer.fromY, fromX - off, outer.toY))
+                || (outer.toX > toX && reach.mayLight(toX + off, outer.fromY, outer.toX, outer.toY))
+                || (outer.fromY < fromY && reach.mayLight(fromX, outer.fromY, toX, fromY - off))
+                || (outer.toY > toY && reach.mayLight(fromX, toY + off, toX, outer.toY));
     }
 
     private static double[] half(Outline outline) {

@@ -105,8 +105,9 @@ public final class StarScan {
             throw new UnusableStudy("the light would come together " + settings.focusHeight()
                     + " mm above the focal plane, expected a focus below the pupil at " + lowest + " mm");
         }
-        StarRegion region = settings.within()
-                .orElseGet(() -> StarRegion.around(scene, receivers, layout.beam(), settings.focusHeight()));
+        StarRegion region = settings.within().isPresent()
+                ? settings.within().get()
+                : StarRegion.around(scene, receivers, layout.beam(), settings.focusHeight());
         StarLight light = new StarLight(scene, placed.tree(), receivers, asked.seed());
         StarReach reach = new StarReach(scene, placed.tree(), receivers, settings.focusHeight());
         try (Workers workers = new Workers(effort.threads())) {
@@ -128,6 +129,7 @@ public final class StarScan {
                     AvoidanceZone.of(cells, settings.level(), bound, region),
                     named,
                     scan.refined,
+                    settings.within().isEmpty() && region.isExceeded(reach, layout.beam(), settings.focusHeight()),
                     watch.stop(),
                     found);
         }

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param zone where the level is, or may be, exceeded
  * @param named the stars that the layout names
  * @param refined whether all cells that ask for it were split down to the finest
+ * @param beyond whether stars outside the region, which was not asked for as such, might send light too
  * @param stopped whether the work was stopped before its end
  * @param warnings what deserves attention
  */
@@ -37,6 +38,7 @@ public record StarScanResult(
         AvoidanceZone zone,
         List<NamedStar> named,
         boolean refined,
+        boolean beyond,
         boolean stopped,
         List<Finding> warnings) {
     /** Copies the lists. */

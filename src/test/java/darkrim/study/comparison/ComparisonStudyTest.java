@@ -119,6 +119,51 @@ class ComparisonStudyTest {
     }
 
     @Test
+    void temperaturesEmissivitiesAndSourcesAreNamedThoughNoVerdictChanges() throws Exception {
+        String warm = TEXT.replace("{diffuse: 0.1}", "{diffuse: 0.1, emissivity: 0.5}")
+                        .replace("finish: grey}", "finish: grey, temperature: 120}")
+                + """
+                warmth:
+                  temperature: 80
+                  band: [1, 2.5]
+                  surroundings: 150
+                  pupil: {temperature: 200, emissivity: 0.05}
+                  temperature_rules: [{surfaces: "wall/-y", temperature: 90}]
+                sources:
+                  guide: {kind: star, at: [21, -3.5], flux: 1.0e-12}
+                  moon: {kind: distant, off_axis: 35, azimuth: 20, diameter: 0.53}
+                """;
+        String other = warm.replace("emissivity: 0.5", "emissivity: 0.6")
+                .replace("temperature: 120", "temperature: 125")
+                .replace("temperature: 80", "temperature: 85")
+                .replace("2.5]", "2.6]")
+                .replace("surroundings: 150", "surroundings: 160")
+                .replace("0.05", "0.06")
+                .replace("temperature: 90", "temperature: 95")
+                .replace("-3.5", "-3.6")
+                .replace("off_axis: 35", "off_axis: 36");
+        Comparison changed = compare(warm, other);
+        assertThat(changed.judgement()).isEqualTo(RequirementChange.Judgement.NOT_WORSE);
+        assertThat(changed.finishes()).extracting(Changed::name).containsExactly("grey");
+        assertThat(changed.others())
+                .containsExactly(
+                        pair("temperature of all that states none", "80 K", "85 K"),
+                        pair("band of warm light", "1 to 2.5 um", "1 to 2.6 um"),
+                        pair("temperature of the surroundings", "150 K", "160 K"),
+                        pair("warmth of the pupil", "200 K, emissivity 0.05", "200 K, emissivity 0.06"),
+                        pair("temperature of wall", "120 K", "125 K"),
+                        pair("temperature rule 1", "wall/-y at 90 K", "wall/-y at 95 K"),
+                        pair("source guide", "star at [21, -3.5, 0] mm, 1e-12 W", "star at [21, -3.6, 0] mm, 1e-12 W"),
+                        pair(
+                                "source moon",
+                                "body 35 deg off axis, azimuth 20 deg, 0.53 deg wide",
+                                "body 36 deg off axis, azimuth 20 deg, 0.53 deg wide"));
+        assertThat(compare(warm, "# The same, one line further down.\n" + warm).others())
+                .isEmpty();
+        assertThat(compare(TEXT, warm).others()).hasSize(9);
+    }
+
+    @Test
     void otherLightAndOtherQuestionsAreNamed() throws Exception {
         String other = TEXT.replace("diameter: 40", "diameter: 44")
                         .replace("distance: 200}", "distance: 210}\n  radiance: 3")

@@ -105,6 +105,48 @@ class RejectionStudyTest {
         assertThat(point.orders().get(2).value()).isBetween(1e-7, 3e-6);
     }
 
+    /**
+     * Between two mirrors 40 mm high and apart, light from 60 deg strikes the left one 32 to 38 mm up, the right one 9 to 14 mm up and so the whole sheet:
+     * 0.9^2 cos 60 deg, of which samples toward a body of 7e-5 sr find next to nothing. No bound may deny it.
+     */
+    @Test
+    void whatTwoMirrorsCouldSendIsNotBoundedBySamplesThatMissIt() throws Exception {
+        PlacedScene mirrors = placed("""
+                title: Sheet between mirrors
+                finishes: {glass: {mirror: 0.9, source: "invented"}}
+                beam: {pupil: {shape: disc, diameter: 30, distance: 320}}
+                parts:
+                  sheet: {kind: rectangle, width: 10, depth: 10}
+                  left: {kind: block, width: 2, depth: 40, height: 40, at: [-21, 0, 0], finish: glass}
+                  right: {kind: block, width: 2, depth: 40, height: 40, at: [21, 0, 0], finish: glass}
+                requirements: {dark: {surfaces: "sheet/back", direct: none}}
+                """);
+        RejectionResult result = curve(mirrors, "sheet/front", List.of(45.0, 60.0), 0, 2, 1);
+        assertThat(result.shiny()).isTrue();
+        assertThat(result.points()).allSatisfy(point -> {
+            assertThat(point.orders().get(2).isBounded()).isFalse();
+            assertThat(point.atMost()).isGreaterThan(0.81 * Math.cos(Math.toRadians(60)));
+        });
+        // At 45 deg the left mirror lights the sheet by itself, in full; the wall in front hides the body from it.
+        OrderLight once = result.points().get(0).orders().get(1);
+        assertThat(once.value()).isCloseTo(0.9 * Math.cos(Math.toRadians(45)), within(3 * once.error()));
+        assertThat(once.atMost()).isGreaterThan(once.value());
+    }
+
+    @Test
+    void errorsOfOrdersThatShareTheirSamplesAddUp() {
+        RejectionPoint point = new RejectionPoint(
+                0,
+                10,
+                List.of(
+                        new OrderLight(0, Evidence.SAMPLED, 1, 3, 9),
+                        new OrderLight(1, Evidence.SAMPLED, 1, 4, 9),
+                        new OrderLight(2, Evidence.SAMPLED, 1, 5, 9),
+                        new OrderLight(3, Evidence.SAMPLED, 1, 7, 9)));
+        // 9 + 16 + (5 + 7)^2 = 169.
+        assertThat(point.error()).isCloseTo(13, within(1e-12));
+    }
+
     @Test
     void theNumberOfThreadsChangesNothing() throws Exception {
         PlacedScene placed = placed(WALL);

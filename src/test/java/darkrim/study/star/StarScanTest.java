@@ -110,6 +110,32 @@ class StarScanTest {
         assertThat(black.zone().areas()).isEmpty();
     }
 
+    /** A ridge 26.5 mm from the middle of the pixels is struck by stars over it only; of itself a scan ends 13 mm from the middle. */
+    @Test
+    void starsBeyondTheRegionThatMightSendLightAreSaid() throws Exception {
+        String far = RIDGE.replace("at: [3.3, 0, 0]", "at: [26.5, 0, 0]");
+        StarScanResult unlimited = scan(placed(far), settings(Optional.empty(), 1), 1, Watch.NONE);
+        assertThat(unlimited.region()).isEqualTo(new StarRegion(-13, -13, 13, 13));
+        assertThat(unlimited.beyond()).isTrue();
+        assertThat(scan(placed(RIDGE), settings(Optional.empty(), 1), 1, Watch.NONE)
+                        .beyond())
+                .isFalse();
+        String field = "distance: 320}\n  field: {shape: rectangle, width: 40, height: 40}";
+        String limited = far.replace("distance: 320}", field);
+        assertThat(scan(placed(limited), settings(Optional.empty(), 1), 1, Watch.NONE)
+                        .beyond())
+                .isFalse();
+    }
+
+    @Test
+    void aFieldFarFromTheReceiversIsRefused() throws Exception {
+        String aside = RIDGE.replace(
+                "distance: 320}", "distance: 320}\n  field: {shape: rectangle, width: 4, height: 4, shift: [40, 0]}");
+        assertThatThrownBy(() -> scan(placed(aside), settings(Optional.empty(), 1), 1, Watch.NONE))
+                .isInstanceOf(UnusableStudy.class)
+                .hasMessageContaining("the field ends");
+    }
+
     @Test
     void theNumberOfThreadsChangesNothing() throws Exception {
         PlacedScene placed = placed(RIDGE);
