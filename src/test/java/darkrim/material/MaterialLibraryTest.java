@@ -99,8 +99,9 @@ class MaterialLibraryTest {
             assertThat(Math.abs(now - last)).isLessThan(0.25 * 25e-6 + 0.006 * 4e-4);
             last = now;
         }
-        // What the published fits leave at the reference: up to 0.08e-5, of stainless steel.
-        assertThat(contraction.at(Contraction.REFERENCE)).isCloseTo(0, within(8e-7));
+        assertThat(contraction.at(Contraction.REFERENCE)).isZero();
+        // What the published fits leave beside the reference: up to 0.08e-5, of stainless steel; 25e-6 /K.
+        assertThat(contraction.at(Contraction.REFERENCE - 1e-6)).isCloseTo(0, within(8e-7 + 25e-12));
     }
 
     @Test
@@ -143,6 +144,15 @@ class MaterialLibraryTest {
         assertThat(table.at(293)).isZero();
         assertThat(table.at(90)).isCloseTo(0.0039, within(1e-18));
         assertThat(table.covers(79.9)).isFalse();
+    }
+
+    /** By hand: from L0 (1 - 0.001) to L0 (1 - 0.004), though the first is at the temperature at which the program's own are 0. */
+    @Test
+    void aTableMayStartFromAnyLength() {
+        ContractionTable table = new ContractionTable(List.of(80.0, 293.0, 300.0), List.of(0.004, 0.001, 0.0), 0.02);
+        assertThat(table.between(293, 80)).isCloseTo(0.003 / 0.999, within(1e-15));
+        assertThat(table.between(80, 293)).isCloseTo(-0.003 / 0.996, within(1e-15));
+        assertThat(table.between(300, 80)).isEqualTo(0.004);
     }
 
     @Test
