@@ -273,7 +273,8 @@ class CheckTest {
                         return false;
                     }
                 });
-        int warm = (int) steps.stream().takeWhile(step -> step.startsWith("1/2 cold: ")).count();
+        int warm = (int)
+                steps.stream().takeWhile(step -> step.startsWith("1/2 cold: ")).count();
         assertThat(warm).isPositive().isLessThan(steps.size());
         assertThat(steps.subList(warm, steps.size())).allMatch(step -> step.startsWith("2/2 warm: "));
     }
