@@ -22,6 +22,8 @@ import java.util.Map;
 public record MeshShape(MendedMesh mended, List<MeshFace> faces, List<AnchoredFaces.Match> matches) {
     /** More faces than this are facets, not faces. */
     private static final int MOST_FACES = 20_000;
+    /** Facets of a mesher that are nearer to the surface than this lie on it, mm. */
+    private static final double EXACT = 1e-6;
 
     /** Copies the lists. */
     public MeshShape {
@@ -73,9 +75,16 @@ public record MeshShape(MendedMesh mended, List<MeshFace> faces, List<AnchoredFa
         return faces.stream().allMatch(face -> face.size().flat());
     }
 
-    /** How far its facets may lie from the true surface, mm: 0 where no face is curved, or where nothing is said of it. */
+    /**
+     * How far its facets may lie from the true surface, mm: 0 where nothing is said of it, or where a mesher's facets lie on it. What is stated of
+     * a file counts though no face looks curved: facets that turn by more than the crease are faces of their own.
+     */
     public double chordError(Shape.Mesh shape) {
-        return isFlat() ? 0 : shape.chord().orElse(0.0);
+        boolean exact = shape.file()
+                .meshing()
+                .filter(made -> isFlat() && made.deviation() < EXACT)
+                .isPresent();
+        return exact ? 0 : shape.chord().orElse(0.0);
     }
 
     /** Finishes by the end of the name of a surface, from the materials of the file. */

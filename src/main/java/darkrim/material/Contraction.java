@@ -1,11 +1,11 @@
 package darkrim.material;
 
 /**
- * How much shorter a material is at a temperature than at {@link #REFERENCE}: (L293 - L) / L293, positive where it has shrunk. Alike in all
- * directions. Immutable.
+ * How much shorter a material is at a temperature than at {@link #REFERENCE}: (L293 - L) / L293, positive where it has shrunk; of a table of
+ * the user's than a length of the user's choice. Alike in all directions. Immutable.
  */
 public sealed interface Contraction permits PolynomialFit, ExpansionFit, SiliconFit, ContractionTable {
-    /** Where the contraction is 0, K. */
+    /** Where the contraction of the program's own materials is 0, K. */
     double REFERENCE = 293;
 
     /** Least temperature at which it is known, K. */
@@ -45,9 +45,7 @@ public sealed interface Contraction permits PolynomialFit, ExpansionFit, Silicon
         if (!covers(from) || !covers(to)) {
             throw new IllegalArgumentException("known from " + lowest() + " to " + highest() + " K only");
         }
-        // A fit need not go through 0 at the reference: what is left there is within its accuracy and counts as 0.
-        double first = from == REFERENCE ? 0 : at(from);
-        double second = to == REFERENCE ? 0 : at(to);
-        return from == to ? 0 : (second - first) / (1 - first);
+        double first = at(from);
+        return from == to ? 0 : (at(to) - first) / (1 - first);
     }
 }

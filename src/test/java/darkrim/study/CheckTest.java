@@ -15,6 +15,7 @@ import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -253,5 +254,28 @@ class CheckTest {
                 .filter(name -> name.endsWith(".yaml"))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Test
+    void everyStepOfACooledLayoutSaysWhichShapeItIsAbout() throws UnusableInput {
+        List<String> steps = new ArrayList<>();
+        Check.coldAndWarm(
+                Path.of("geometries/nightglow-80k.yaml"),
+                new Effort(2, Optional.empty(), Optional.of(1_000L)).with(MarginScope.NONE),
+                new Watch() {
+                    @Override
+                    public void progress(String step, long done, long most) {
+                        steps.add(step);
+                    }
+
+                    @Override
+                    public boolean stop() {
+                        return false;
+                    }
+                });
+        int warm = (int)
+                steps.stream().takeWhile(step -> step.startsWith("1/2 cold: ")).count();
+        assertThat(warm).isPositive().isLessThan(steps.size());
+        assertThat(steps.subList(warm, steps.size())).allMatch(step -> step.startsWith("2/2 warm: "));
     }
 }

@@ -9,8 +9,11 @@ import darkrim.layout.LayoutReading;
 import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** A proof on facets counts only with more clearance than their distance from curved surfaces may cost. */
 class ChordDoubtTest {
@@ -78,5 +81,64 @@ class ChordDoubtTest {
                 .extracting("code")
                 .contains("mesh-chord")
                 .doesNotContain("mesh-tolerance");
+    }
+
+    /** A plate with a hole of radius 10 mm in twelve sides: they turn by 30 deg, so that none of its faces looks curved. */
+    private static String coarsePlate() {
+        StringBuilder text = new StringBuilder("solid a\n");
+        for (int i = 0; i < 12; i++) {
+            String[][] at = new String[2][4];
+            for (int end = 0; end < 2; end++) {
+                double angle = 2 * Math.PI * (i + end) / 12;
+                for (int k = 0; k < 4; k++) {
+                    double radius = k < 2 ? 10 : 30;
+                    at[end][k] =
+                            "vertex " + radius * Math.cos(angle) + " " + radius * Math.sin(angle) + " " + k % 2 + "\n";
+                }
+            }
+            // Around the profile: inside below, inside above, outside above, outside below.
+            int[] around = {0, 1, 3, 2};
+            for (int k = 0; k < 4; k++) {
+                int from = around[k];
+                int to = around[(k + 1) % 4];
+                for (String[] facet :
+                        new String[][] {{at[0][from], at[1][to], at[1][from]}, {at[0][from], at[0][to], at[1][to]}}) {
+                    text.append("facet normal 0 0 0\nouter loop\n" + String.join("", facet) + "endloop\nendfacet\n");
+                }
+            }
+        }
+        return text.append("endsolid a\n").toString();
+    }
+
+    @Test
+    void aToleranceThatIsStatedCountsThoughNoFaceLooksCurved(@TempDir Path folder) throws Exception {
+        Files.writeString(folder.resolve("plate.stl"), coarsePlate());
+        // Light reaches 0.5 mm beyond an edge: to 10.2 mm past the middle of a side, to 10.5 past the true edge; the
+        // wire
+        // begins at 10.3.
+        String text = """
+                title: t
+                beam: {pupil: {shape: disc, diameter: 10, distance: 300}}
+                parts:
+                  plate: {kind: mesh, file: plate.stl, unit: mm, %s at: [0, 0, 10]}
+                  wire: {kind: block, width: 1, depth: 1, height: 0.1, at: [0, 10.8, 0]}
+                requirements: {dark: {surfaces: wire/+z, direct: none}}
+                """;
+        assertThat(verdict(folder, text.formatted("turn: {about: z, by: 15},"))).isEqualTo(Verdict.PASS);
+        assertThat(verdict(folder, text.formatted("turn: {about: z, by: 15}, chord: 0.35,")))
+                .isEqualTo(Verdict.UNDECIDED);
+    }
+
+    private static Verdict verdict(Path folder, String text) throws UnusableInput {
+        LayoutReading reading =
+                LayoutReader.read(folder.resolve("l.yaml").toString(), text.getBytes(StandardCharsets.UTF_8));
+        assertThat(reading.findings()).isEmpty();
+        return Check.of(
+                        reading.layout().orElseThrow(),
+                        new Findings(),
+                        new Effort(2, Optional.empty(), Optional.of(0L), MarginScope.NONE),
+                        Watch.NONE)
+                .judgement()
+                .verdict();
     }
 }

@@ -1,11 +1,8 @@
 package darkrim.study.vanes;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import darkrim.layout.VanesShape.Taper;
-import darkrim.reference.ReferenceCase;
-import darkrim.reference.ReferenceCases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -15,68 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The construction against reference families H01 and H02, and against lines of sight drawn between points, for tubes and cones. */
+/** The construction against lines of sight drawn between points, for cones. */
 class VaneConstructionTest {
-    static Stream<ReferenceCase> angles() {
-        return ReferenceCases.beginning("H01").stream();
-    }
-
-    static Stream<ReferenceCase> series() {
-        return ReferenceCases.beginning("H02").stream();
-    }
-
-    private static VaneTask task(ReferenceCase each) {
-        double wall = each.parameter("Rw");
-        double edge = each.parameter("Rv");
-        return new VaneTask(
-                new Taper(wall, wall),
-                new Taper(edge, edge),
-                0,
-                each.parameter("L"),
-                each.parameter("rd"),
-                each.parameter("Re"),
-                OptionalDouble.of(each.parameter("thetaDeg")),
-                OptionalDouble.empty(),
-                0);
-    }
-
-    @ParameterizedTest
-    @MethodSource("angles")
-    void vanesOfATubeStandWhereTheReferenceHasThem(ReferenceCase each) {
-        VaneConstruction vanes = VaneConstruction.of(task(each));
-        assertThat(vanes.firstLit()).isCloseTo(each.parameter("firstLitWall"), within(1e-6));
-        assertThat(vanes.heights()).hasSameSizeAs(each.values());
-        for (int i = 0; i < vanes.heights().size(); i++) {
-            assertThat(vanes.heights().get(i)).isCloseTo(each.values().get(i), within(1e-6));
-            double hidden = Math.min(each.parameter("L"), vanes.hiddenUpTo().get(i));
-            assertThat(hidden).isCloseTo(each.parameters("firstSeenWallBehindEachVane")[i], within(1e-6));
-        }
-    }
-
-    @ParameterizedTest
-    @MethodSource("series")
-    void vanesThatHideTheWallAreAGeometricSeries(ReferenceCase each) {
-        double wall = each.parameter("Rw");
-        double edge = each.parameter("Rv");
-        int count = (int) each.parameter("count");
-        // The entrance just beyond the last vane asked for.
-        double length = each.values().get(count - 1) + 1e-3;
-        VaneConstruction vanes = VaneConstruction.of(new VaneTask(
-                new Taper(wall, wall),
-                new Taper(edge, edge),
-                0,
-                length,
-                each.parameter("rd"),
-                edge,
-                OptionalDouble.empty(),
-                OptionalDouble.of(each.parameter("z1")),
-                0));
-        assertThat(vanes.heights()).hasSize(count);
-        for (int i = 0; i < count; i++) {
-            assertThat(vanes.heights().get(i)).isCloseTo(each.values().get(i), within(1e-6));
-        }
-    }
-
     /** Cones that open and close, with edges along another taper. The seed is fixed; every drawn point must agree. */
     static Stream<VaneTask> cones() {
         SplittableRandom random = new SplittableRandom(20_261);
