@@ -39,6 +39,9 @@ class FindingsPageTest {
     /** Codes that need a layout of very many facets; darkrim.cli.MillionFacetsIT triggers them. */
     private static final Set<String> OF_LARGE_LAYOUTS = Set.of("opening-margins-left-out");
 
+    /** Codes of light that a check looks at in passing; darkrim.study.ReflectedAgainTest triggers them. */
+    private static final Set<String> OF_LIGHT = Set.of("reflected-twice");
+
     /** Codes of commands that cannot do their work; darkrim.cli.WindowCommandsTest triggers them. */
     private static final Set<String> OF_COMMANDS = Set.of("window-not-followed");
 
@@ -57,6 +60,7 @@ class FindingsPageTest {
         codes.addAll(OF_MESH_FILES);
         codes.addAll(OF_TOLERANCES);
         codes.addAll(OF_LARGE_LAYOUTS);
+        codes.addAll(OF_LIGHT);
         codes.addAll(OF_COMMANDS);
         codes.addAll(WITH_A_TABLE);
         try (Stream<Path> files = Files.list(Path.of("src/test/resources/broken"))) {
