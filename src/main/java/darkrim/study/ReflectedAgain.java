@@ -112,8 +112,9 @@ final class ReflectedAgain {
                 CODE,
                 requirement.place(),
                 requirement.name() + " counts light that is reflected once only; light reflected twice is about "
-                        + round(twice.mean()) + " on " + surface.name() + ", " + round(twice.mean() / limit)
-                        + " times its limit of " + Wording.number(limit)
+                        + round(twice.mean()) + " on " + surface.name() + ", "
+                        + (limit > 0 ? round(twice.mean() / limit) + " times its limit of " : "its limit is ")
+                        + Wording.number(limit)
                         + ": 'darkrim paths --reflections 2' says which surfaces throw it");
     }
 

@@ -28,6 +28,8 @@ import org.junit.jupiter.api.Test;
 class SampledAgainstExactTest {
     private static final double RISK = 1e-10;
 
+    private static final int ROUND = 2_000;
+
     private int points;
     private int lit;
     private int surfaces;
@@ -37,7 +39,14 @@ class SampledAgainstExactTest {
     @Test
     void onEverySurfaceOfEveryShippedLayout() {
         for (Path file : ShippedLayouts.files()) {
-            compare(ShippedLayouts.scene(file), file.getFileName().toString(), 8, 1_000, 20_000);
+            Scene scene = ShippedLayouts.scene(file);
+            // Under a window the exact pupil is a larger one that holds the true one: WindowProofTest compares there.
+            if (scene.beam().window().isEmpty()) {
+                // Round parts have so many facets that a point costs a thousand times as much; few will do, of many
+                // surfaces.
+                boolean round = scene.facetCount() > ROUND;
+                compare(scene, file.getFileName().toString(), round ? 2 : 8, 1_000, round ? 0 : 20_000);
+            }
         }
         assertThat(lit).isGreaterThan(200);
         assertThat(surfaces).isGreaterThan(50);

@@ -43,6 +43,13 @@ class ReflectedAgainTest {
     }
 
     @Test
+    void besideALimitOfNothingNoMultipleIsTold() throws UnusableInput {
+        assertThat(told(Path.of("geometries/dusk-tube.yaml"))).hasSize(1);
+        assertThat(told(Path.of("geometries/dusk-tube.yaml")).get(0).message())
+                .contains("/active, its limit is 0: ");
+    }
+
+    @Test
     void wallsThatReflectNothingBringNoWord() throws Exception {
         String text = Files.readString(REPAIRED).replaceAll("(?m)^  black: .*$", "  black: {diffuse: 0}");
         assertThat(text).contains("{diffuse: 0}");
