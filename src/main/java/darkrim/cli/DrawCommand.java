@@ -258,8 +258,9 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         } else if (problems.isEmpty() && parts.isCutAway(scene)) {
             problems.add("--section cuts all parts away that would be drawn");
         }
-        if (scene.beam().window().isPresent() && (point != null || parts.path().isPresent())) {
-            problems.add(place() + " does not follow light through the window of the layout, expected none");
+        if (scene.beam().window().isPresent() && (point != null || parts.path().isPresent() || source != null)) {
+            problems.add((source != null ? "--source" : place())
+                    + " does not follow light through the window of the layout, expected none");
         }
         try {
             drawing.check(scene);

@@ -14,10 +14,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /**
  * The beam of a file.
  *
- * @param band over which values are averaged that change with wavelength
  * @param findings receives what is wrong
  */
-record BeamBuilder(Optional<Band> band, Findings findings) {
+record BeamBuilder(Findings findings) {
     /** The beam; empty, with a finding, if the pupil or the field cannot be as described. */
     Optional<BeamSpec> build(Fields beam) {
         Optional<BeamSpec.PupilSpec> pupil = pupil(beam.fields("pupil"));
@@ -28,7 +27,7 @@ record BeamBuilder(Optional<Band> band, Findings findings) {
             return Optional.empty();
         }
         Optional<BeamSpec.WindowSpec> window = beam.has("window")
-                ? new WindowBuilder(band, findings).build(beam.fields("window"), pupil.get(), field)
+                ? new WindowBuilder(findings).build(beam.fields("window"), pupil.get(), field)
                 : Optional.empty();
         if (beam.has("window") && window.isEmpty()) {
             return Optional.empty();

@@ -10,14 +10,12 @@ import java.util.Optional;
 
 /** The keys of the beam, each declared once. */
 final class BeamKeys {
-    static final Range INDEX_RANGE = Range.closed(1, 10);
-    static final Range FACE_RANGE = Range.closed(0, 0.99);
-    static final Range INTERNAL_RANGE = Range.above(0, 1);
-    private static final Kind WINDOW_INDEX = new Kind.Numeric("window_index", Optional.of(Measure.NUMBER), INDEX_RANGE);
+    private static final Kind WINDOW_INDEX =
+            new Kind.Numeric("window_index", Optional.of(Measure.NUMBER), Range.closed(1, 10));
     private static final Kind FACE_REFLECTANCE =
-            new Kind.Numeric("face_reflectance", Optional.of(Measure.NUMBER), FACE_RANGE);
+            new Kind.Numeric("face_reflectance", Optional.of(Measure.NUMBER), Range.closed(0, 0.99));
     private static final Kind INTERNAL =
-            new Kind.Numeric("internal_transmittance", Optional.of(Measure.NUMBER), INTERNAL_RANGE);
+            new Kind.Numeric("internal_transmittance", Optional.of(Measure.NUMBER), Range.above(0, 1));
 
     private static final List<Key> PUPIL_COMMON = List.of(
             Key.required(
@@ -78,18 +76,15 @@ final class BeamKeys {
                     Kinds.SIZE,
                     "Height of its lower face above the focal plane; all parts lie below; mm unless stated."),
             Key.required("thickness", Kinds.SIZE, "Thickness; mm unless stated."),
-            Key.required("n", FinishKeys.spectral("window_index", WINDOW_INDEX), "Refractive index."),
+            Key.required("n", WINDOW_INDEX, "Refractive index, the same over the band."),
             Key.optional(
                     "reflectance_below",
-                    FinishKeys.spectral("face_reflectance", FACE_REFLECTANCE),
+                    FACE_REFLECTANCE,
                     "Reflectance of the lower face at every angle, for a coating; by the index if left out."),
-            Key.optional(
-                    "reflectance_above",
-                    FinishKeys.spectral("face_reflectance", FACE_REFLECTANCE),
-                    "The same of the upper face."),
+            Key.optional("reflectance_above", FACE_REFLECTANCE, "The same of the upper face."),
             Key.withDefault(
                     "internal_transmittance",
-                    FinishKeys.spectral("internal_transmittance", INTERNAL),
+                    INTERNAL,
                     "1",
                     "Share of light that one straight crossing leaves, without the faces."));
 

@@ -25,13 +25,11 @@ final class FinishBuilder {
     private final Findings findings;
     private final Set<String> known = new LinkedHashSet<>();
     private final Set<String> used = new HashSet<>();
-    private final Optional<Band> band;
 
     FinishBuilder(Fields file, SideFiles files, Findings findings) {
         this.file = file;
         this.files = files;
         this.findings = findings;
-        this.band = readBand();
     }
 
     /** The finishes that could be read. */
@@ -39,6 +37,7 @@ final class FinishBuilder {
         Map<String, FinishSpec> finishes = new LinkedHashMap<>();
         if (file.find("finishes").orElse(null) instanceof Value.Named named) {
             known.addAll(named.places().keySet());
+            Optional<Band> band = band();
             FinishReader reader = new FinishReader(band, files, findings);
             named.values().forEach((name, value) -> {
                 Fields fields = (Fields) value;
@@ -84,12 +83,7 @@ final class FinishBuilder {
         return stated;
     }
 
-    /** The band over which values are averaged, if one is stated and can be used. */
-    Optional<Band> band() {
-        return band;
-    }
-
-    private Optional<Band> readBand() {
+    private Optional<Band> band() {
         Optional<Value> value = file.find("band").filter(Value::isWhole);
         if (value.isEmpty()) {
             return Optional.empty();

@@ -117,7 +117,7 @@ final class FinishKeys {
     }
 
     /** A number for all wavelengths, or one that changes with wavelength. */
-    static Kind spectral(String name, Kind plain) {
+    private static Kind spectral(String name, Kind plain) {
         return new Kind.Either(List.of(
                 plain,
                 new Kind.Structure(

@@ -49,12 +49,11 @@ final class LayoutBuilder {
         FinishBuilder finishBuilder = new FinishBuilder(file, files, findings);
         Map<String, FinishSpec> finishes = finishBuilder.finishes();
         List<FinishRule> rules = finishBuilder.rules();
-        Optional<Band> band = finishBuilder.band();
         CooldownBuilder cooldown = new CooldownBuilder(file, files, findings);
         List<Part> parts = parts(file, finishBuilder, cooldown);
         Optional<BeamSpec> beam = file.find("beam")
                 .filter(Value::isWhole)
-                .flatMap(value -> new BeamBuilder(band, findings).build((Fields) value));
+                .flatMap(value -> new BeamBuilder(findings).build((Fields) value));
         List<SourceSpec> sources = new SourceBuilder(findings).sources(file, beam);
         List<Requirement> requirements = new RequirementBuilder(cooldown.isStated(), findings).requirements(file);
         Optional<WarmthSpec> warmth =

@@ -2,50 +2,33 @@ package darkrim.layout;
 
 import darkrim.diagnostic.Findings;
 import darkrim.layout.form.Fields;
-import darkrim.layout.form.Range;
 import darkrim.layout.form.Wording;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
- * The window of a file.
+ * The window of a file. Its values are the same over the band: light goes through it and off finishes, and a mean of products is not the
+ * product of means; nor does light of a mean index land where that of the greatest and least index does.
  *
- * @param band over which its values are averaged
  * @param findings receives what is wrong
  */
-record WindowBuilder(Optional<Band> band, Findings findings) {
+record WindowBuilder(Findings findings) {
     private static final String CODE = "window";
 
     /** The window; empty, with a finding, if it cannot be as described or is not where it can be followed. */
     Optional<BeamSpec.WindowSpec> build(Fields fields, BeamSpec.PupilSpec pupil, Optional<BeamSpec.FieldSpec> field) {
-        SpectralMean means = new SpectralMean(band, findings);
-        OptionalDouble index = means.of(fields, "n", BeamKeys.INDEX_RANGE);
-        OptionalDouble internal = means.of(fields, "internal_transmittance", BeamKeys.INTERNAL_RANGE);
-        Optional<OptionalDouble> lower = face(means, fields, "reflectance_below");
-        Optional<OptionalDouble> upper = face(means, fields, "reflectance_above");
         double bottom = fields.number("at_height");
         double thickness = fields.number("thickness");
-        boolean sound = check(fields, bottom, bottom + thickness, pupil, field);
-        boolean whole = index.isPresent()
-                && internal.isPresent()
-                && lower.map(OptionalDouble::isPresent).orElse(true)
-                && upper.map(OptionalDouble::isPresent).orElse(true);
-        return sound && whole
+        return check(fields, bottom, bottom + thickness, pupil, field)
                 ? Optional.of(new BeamSpec.WindowSpec(
                         fields.text("name"),
                         bottom,
                         thickness,
-                        index.getAsDouble(),
-                        lower.map(OptionalDouble::getAsDouble),
-                        upper.map(OptionalDouble::getAsDouble),
-                        internal.getAsDouble(),
+                        fields.number("n"),
+                        fields.find("reflectance_below").map(Fields::number),
+                        fields.find("reflectance_above").map(Fields::number),
+                        fields.number("internal_transmittance"),
                         fields.place()))
                 : Optional.empty();
-    }
-
-    private static Optional<OptionalDouble> face(SpectralMean means, Fields fields, String key) {
-        Range range = BeamKeys.FACE_RANGE;
-        return fields.has(key) ? Optional.of(means.of(fields, key, range)) : Optional.empty();
     }
 
     private boolean check(

@@ -2,6 +2,8 @@ package darkrim.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -53,5 +55,24 @@ class WindowCommandsTest {
             assertThat(run.errors()).contains(option + " does not follow light through the window");
             assertThat(Path.of(file)).doesNotExist();
         }
+    }
+
+    @Test
+    void drawRefusesTheLightOfASource() throws IOException {
+        String moon = "sources:\n  moon: {kind: distant, off_axis: 20, diameter: 0.5}\nrequirements:";
+        Path layout = Files.writeString(
+                folder.resolve("moon.yaml"), Files.readString(Path.of(LAYOUT)).replace("requirements:", moon));
+        Run run = Run.of(
+                "draw",
+                layout.toString(),
+                "-o",
+                folder.resolve("a.png").toString(),
+                "--source",
+                "moon",
+                "--light",
+                "direct");
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors()).contains("--source does not follow light through the window");
+        assertThat(folder.resolve("a.png")).doesNotExist();
     }
 }

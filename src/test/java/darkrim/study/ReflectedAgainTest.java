@@ -45,8 +45,7 @@ class ReflectedAgainTest {
     @Test
     void besideALimitOfNothingNoMultipleIsTold() throws UnusableInput {
         assertThat(told(Path.of("geometries/dusk-tube.yaml"))).hasSize(1);
-        assertThat(told(Path.of("geometries/dusk-tube.yaml")).get(0).message())
-                .contains("/active, its limit is 0: ");
+        assertThat(told(Path.of("geometries/dusk-tube.yaml")).get(0).message()).contains("/active, its limit is 0: ");
     }
 
     @Test
