@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -24,9 +25,11 @@ final class DarkrimCommand implements Runnable {
 
     @Override
     public void run() {
+        List<String> names = Commands.names();
+        int last = names.size() - 1;
         throw new ParameterException(
                 spec.commandLine(),
-                "a command is missing, expected check, seen-from, pixel-view, paths, faces, draw, view, star-scan, rejection, "
-                        + "sweep, tolerance, advise, compare, finishes or place-vanes");
+                "a command is missing, expected " + String.join(", ", names.subList(0, last)) + " or "
+                        + names.get(last));
     }
 }

@@ -14,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import picocli.CommandLine;
-import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 
@@ -52,26 +51,7 @@ public final class Main {
 
     /** Runs a command in given surroundings and returns its exit code; throws nothing. */
     static int run(Surroundings surroundings, String... arguments) {
-        CommandLine line = new CommandLine(new DarkrimCommand());
-        line.addSubcommand(new CheckCommand(surroundings));
-        line.addSubcommand(new SeenFromCommand(surroundings));
-        line.addSubcommand(new PixelViewCommand(surroundings));
-        line.addSubcommand(new PathsCommand(surroundings));
-        line.addSubcommand(new FacesCommand(surroundings));
-        line.addSubcommand(new DrawCommand(surroundings));
-        line.addSubcommand(new StarScanCommand(surroundings));
-        line.addSubcommand(new RejectionCommand(surroundings));
-        line.addSubcommand(new SweepCommand(surroundings));
-        line.addSubcommand(new ToleranceCommand(surroundings));
-        line.addSubcommand(new AdviseCommand(surroundings));
-        line.addSubcommand(new CompareCommand(surroundings));
-        line.addSubcommand(new FinishesCommand(surroundings));
-        line.addSubcommand(new PlaceVanesCommand(surroundings));
-        line.addSubcommand(new ViewCommand(surroundings));
-        line.setOut(surroundings.output());
-        line.setErr(surroundings.errors());
-        line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
-        line.setUsageHelpWidth(100);
+        CommandLine line = Commands.forArguments(surroundings, arguments);
         line.setParameterExceptionHandler((wrong, given) -> complain(surroundings.errors(), line, wrong, given));
         line.setExecutionExceptionHandler((failure, command, given) -> broken(failure, line, surroundings));
         try {
