@@ -1,5 +1,6 @@
 package darkrim.trace;
 
+import java.util.Arrays;
 import java.util.function.IntConsumer;
 
 /**
@@ -24,35 +25,51 @@ public final class FacetTree {
     /** Greatest depth of a tree. */
     static final int DEEPEST = 64;
 
-    /** Six bounds a node: low x, y, z, high x, y, z. */
-    private final double[] bounds;
-    /** Of an inner node the second child (the first follows the node); of a leaf the first facet in {@link #order}. */
-    private final int[] link;
-    /** Facets of a leaf; 0 for an inner node. */
-    private final int[] count;
-    /** The axis along which an inner node is split. */
-    private final byte[] axis;
+    /** Borders of children, {@link Nodes#BORDERS} a node, in steps of the grid. */
+    final float[] borders;
+    /** Children, {@link Nodes#WIDTH} a node. */
+    final int[] children;
     /** Facet numbers in the order of the leaves. */
-    private final int[] order;
+    final int[] order;
     /** Corners in the order of the leaves, nine coordinates a facet. */
-    private final double[] corners;
+    final double[] corners;
     /** Planes in the order of the leaves. */
-    private final int[] planes;
+    final int[] planes;
+
+    final BoxGrid grid;
+    /** The box about all facets, mm: low x, y, z, high x, y, z. */
+    final double[] box;
 
     private final double contact;
 
-    FacetTree(TreeBuilder built, double[] facetCorners, int[] facetPlanes, double contact) {
-        this.bounds = built.bounds();
-        this.link = built.link();
-        this.count = built.count();
-        this.axis = built.axis();
-        this.order = built.order();
+    private FacetTree(
+            float[] borders,
+            int[] children,
+            int[] order,
+            double[] facetCorners,
+            int[] facetPlanes,
+            BoxGrid grid,
+            double contact) {
+        this.borders = borders;
+        this.children = children;
+        this.order = order;
+        this.grid = grid;
         this.contact = contact;
         this.corners = new double[9 * order.length];
         this.planes = new int[order.length];
         for (int i = 0; i < order.length; i++) {
             System.arraycopy(facetCorners, 9 * order[i], corners, 9 * i, 9);
             planes[i] = facetPlanes[order[i]];
+        }
+        this.box = new double[] {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE, 0, 0, 0};
+        if (order.length > 0) {
+            Arrays.fill(box, 3, 6, -Double.MAX_VALUE);
+            for (int slot = 0; slot < Nodes.WIDTH; slot++) {
+                for (int k = 0; k < 3 && children[slot] != 0; k++) {
+                    box[k] = Math.min(box[k], grid.place(borders[Nodes.WIDTH * k + slot], k));
+                    box[3 + k] = Math.max(box[3 + k], grid.place(borders[Nodes.WIDTH * (3 + k) + slot], k));
+                }
+            }
         }
     }
 
@@ -76,7 +93,15 @@ public final class FacetTree {
             }
         }
         double contact = 0x1p-44 * bound;
-        return new FacetTree(TreeBuilder.build(corners, contact), corners, planes, contact);
+        if (planes.length == 0) {
+            return new FacetTree(
+                    new float[0], new int[0], new int[0], corners, planes, new BoxGrid(0, 0, 0, 1, 0), contact);
+        }
+        BoxGrid grid = BoxGrid.about(corners, contact);
+        References references = new References(planes.length);
+        references.box(corners, grid, 0, planes.length);
+        Nodes nodes = TreeBuilder.build(references);
+        return new FacetTree(nodes.borders(), nodes.children(), references.facets, corners, planes, grid, contact);
     }
 
     /**
@@ -94,51 +119,7 @@ public final class FacetTree {
      * @return the facet, or -1 if none is met
      */
     public int nearest(Ray ray) {
-        if (order.length == 0) {
-            return -1;
-        }
-        final int[] stack = ray.stack;
-        final double[] stackEntry = ray.stackEntry;
-        int depth = 0;
-        int node = 0;
-        double entry = enter(ray, 0);
-        while (true) {
-            if (entry <= ray.farthest) {
-                if (count[node] > 0) {
-                    int first = link[node];
-                    for (int i = first, end = first + count[node]; i < end; i++) {
-                        meet(ray, i);
-                    }
-                } else {
-                    int near = node + 1;
-                    int far = link[node];
-                    double nearEntry = enter(ray, near);
-                    double farEntry = enter(ray, far);
-                    if (farEntry < nearEntry) {
-                        int swapped = near;
-                        near = far;
-                        far = swapped;
-                        double swappedEntry = nearEntry;
-                        nearEntry = farEntry;
-                        farEntry = swappedEntry;
-                    }
-                    if (farEntry <= ray.farthest) {
-                        stack[depth] = far;
-                        stackEntry[depth] = farEntry;
-                        depth++;
-                    }
-                    node = near;
-                    entry = nearEntry;
-                    continue;
-                }
-            }
-            if (depth == 0) {
-                return ray.facet;
-            }
-            depth--;
-            node = stack[depth];
-            entry = stackEntry[depth];
-        }
+        return Kernel.CHOSEN.nearest(this, ray);
     }
 
     /**
@@ -147,38 +128,7 @@ public final class FacetTree {
      * @param ray where to look
      */
     public boolean blocked(Ray ray) {
-        if (order.length == 0) {
-            return false;
-        }
-        final int[] stack = ray.stack;
-        int depth = 0;
-        int node = 0;
-        while (true) {
-            if (enter(ray, node) <= ray.farthest) {
-                if (count[node] > 0) {
-                    int first = link[node];
-                    for (int i = first, end = first + count[node]; i < end; i++) {
-                        if (meet(ray, i)) {
-                            return true;
-                        }
-                    }
-                } else {
-                    int entered = axis[node] == 0 ? ray.nearX : axis[node] == 1 ? ray.nearY : ray.nearZ;
-                    boolean turned = entered > 0;
-                    int near = node + 1;
-                    int far = link[node];
-                    stack[depth] = turned ? near : far;
-                    depth++;
-                    node = turned ? far : near;
-                    continue;
-                }
-            }
-            if (depth == 0) {
-                return false;
-            }
-            depth--;
-            node = stack[depth];
-        }
+        return Kernel.CHOSEN.blocked(this, ray);
     }
 
     /**
@@ -189,26 +139,14 @@ public final class FacetTree {
      * @param visitor receives facet numbers
      */
     public void touching(double[] low, double[] high, IntConsumer visitor) {
-        if (order.length > 0) {
-            touching(0, low, high, visitor);
-        }
-    }
-
-    private void touching(int node, double[] low, double[] high, IntConsumer visitor) {
-        int at = 6 * node;
-        for (int k = 0; k < 3; k++) {
-            if (bounds[at + k] > high[k] || bounds[at + 3 + k] < low[k]) {
-                return;
-            }
-        }
-        if (count[node] > 0) {
-            for (int i = link[node], end = link[node] + count[node]; i < end; i++) {
-                visitor.accept(order[i]);
-            }
-        } else {
-            touching(node + 1, low, high, visitor);
-            touching(link[node], low, high, visitor);
-        }
+        passing(
+                (box, at) -> box[at] <= high[0]
+                        && box[at + 1] <= high[1]
+                        && box[at + 2] <= high[2]
+                        && box[at + 3] >= low[0]
+                        && box[at + 4] >= low[1]
+                        && box[at + 5] >= low[2],
+                visitor);
     }
 
     /** Decides whether facets in a box can matter. */
@@ -229,48 +167,36 @@ public final class FacetTree {
      * @param test asked for the boxes on the way; must not change them
      * @param visitor receives facet numbers
      */
-    public void passing(BoxTest test, java.util.function.IntConsumer visitor) {
+    public void passing(BoxTest test, IntConsumer visitor) {
         if (order.length > 0) {
-            passing(0, test, visitor);
+            passing(0, test, visitor, new double[6]);
         }
     }
 
-    private void passing(int node, BoxTest test, java.util.function.IntConsumer visitor) {
-        if (!test.matters(bounds, 6 * node)) {
-            return;
-        }
-        if (count[node] > 0) {
-            for (int i = link[node], end = link[node] + count[node]; i < end; i++) {
-                visitor.accept(order[i]);
+    private void passing(int node, BoxTest test, IntConsumer visitor, double[] scratch) {
+        for (int slot = 0; slot < Nodes.WIDTH; slot++) {
+            int child = children[Nodes.WIDTH * node + slot];
+            if (child == 0) {
+                return;
             }
-        } else {
-            passing(node + 1, test, visitor);
-            passing(link[node], test, visitor);
+            for (int k = 0; k < 6; k++) {
+                scratch[k] = grid.place(borders[Nodes.BORDERS * node + Nodes.WIDTH * k + slot], k % 3);
+            }
+            if (!test.matters(scratch, 0)) {
+                continue;
+            }
+            if (child > 0) {
+                passing(child, test, visitor, scratch);
+            } else {
+                for (int i = Nodes.firstOfLeaf(child), end = Nodes.endOfLeaf(child); i < end; i++) {
+                    visitor.accept(order[i]);
+                }
+            }
         }
-    }
-
-    /**
-     * Where the ray enters a box, or infinity if it misses it. Inverses are finite, so that no product is NaN; a ray that runs along the
-     * border of a widened box may be taken for a miss, which no facet in it can notice.
-     */
-    private double enter(Ray ray, int node) {
-        final double[] b = bounds;
-        int at = 6 * node;
-        double inX = (b[at + ray.nearX] - ray.originX) * ray.inverseX;
-        double outX = (b[at + 3 - ray.nearX] - ray.originX) * ray.inverseX;
-        double inY = (b[at + 1 + ray.nearY] - ray.originY) * ray.inverseY;
-        double outY = (b[at + 4 - ray.nearY] - ray.originY) * ray.inverseY;
-        double inZ = (b[at + 2 + ray.nearZ] - ray.originZ) * ray.inverseZ;
-        double outZ = (b[at + 5 - ray.nearZ] - ray.originZ) * ray.inverseZ;
-        double in = Math.max(Math.max(inX, inY), Math.max(inZ, 0));
-        double out = Math.min(Math.min(outX, outY), outZ);
-        // Ize, "Robust BVH Ray Traversal", JCGT 2(2), 2013: three roundings on either side never lose a box when the
-        // far one is put off.
-        return in <= out * (1 + 0x1p-50) ? in : Double.POSITIVE_INFINITY;
     }
 
     /** Tests facet {@code i} of the leaf order; keeps it if it is nearer than what the ray met before. */
-    private boolean meet(Ray ray, int i) {
+    boolean meet(Ray ray, int i) {
         final double[] p = corners;
         int x = 9 * i + ray.axisX;
         int y = 9 * i + ray.axisY;

@@ -11,15 +11,18 @@ public final class Ray {
     /** Given for the skipped plane when every facet counts. */
     public static final int NO_PLANE = -1;
 
-    double originX;
-    double originY;
-    double originZ;
+    /** Taken for the inverse of 0: a ray that moves by less than 2^-60 of its length along an axis does not leave a box there. */
+    private static final double MOST = 0x1p60;
+
+    /** The greatest number of {@link #reach}: the bits of the largest float. */
+    private static final int FARTHEST = Float.floatToRawIntBits(Float.MAX_VALUE);
+
+    private double originX;
+    private double originY;
+    private double originZ;
     double farthest;
     int skippedPlane;
 
-    double inverseX;
-    double inverseY;
-    double inverseZ;
     int axisX;
     int axisY;
     int axisZ;
@@ -31,19 +34,44 @@ public final class Ray {
 
     double startY;
     double startZ;
-    /** Where in a node the border stands by which the ray enters: 0 for the low one, 3 for the high one. */
+    private double directionX;
+    private double directionY;
+    private double directionZ;
+    /** Steps of the grid that the ray goes along its longest axis while its distance grows by 1. */
+    private double stepsPerDistance;
+    /** Distance of the point from which boxes are looked at. */
+    private double entered;
+
+    /** One over the direction, whose longest component counts 1; finite. */
+    float inverseX;
+
+    float inverseY;
+    float inverseZ;
+    /** The point from which boxes are looked at, in steps of the grid, times the inverse, negative. */
+    float offsetX;
+
+    float offsetY;
+    float offsetZ;
+    /** Where in a node the borders stand by which the ray enters. */
     int nearX;
 
     int nearY;
     int nearZ;
+    /** Likewise, by which it leaves. */
+    int farX;
+
+    int farY;
+    int farZ;
 
     int facet;
     double weightA;
     double weightB;
     double weightC;
 
-    final int[] stack = new int[FacetTree.DEEPEST + 1];
-    final double[] stackEntry = new double[FacetTree.DEEPEST + 1];
+    /** Children still to be looked at: in the upper half where they are entered, in the lower their number. */
+    final long[] stack = new long[FacetTree.DEEPEST * (Nodes.WIDTH - 1) + Nodes.WIDTH];
+    /** Where the children of a node are entered. */
+    final int[] entries = new int[Nodes.WIDTH];
 
     /**
      * Sets out on a new way.
@@ -64,12 +92,9 @@ public final class Ray {
         // A box that is missed is entered at infinity, which must lie beyond the end of every ray.
         farthest = Math.min(length, Double.MAX_VALUE);
         skippedPlane = plane;
-        inverseX = inverse(dx);
-        inverseY = inverse(dy);
-        inverseZ = inverse(dz);
-        nearX = inverseX < 0 ? 3 : 0;
-        nearY = inverseY < 0 ? 3 : 0;
-        nearZ = inverseZ < 0 ? 3 : 0;
+        directionX = dx;
+        directionY = dy;
+        directionZ = dz;
         double sizeX = Math.abs(dx);
         double sizeY = Math.abs(dy);
         double sizeZ = Math.abs(dz);
@@ -92,9 +117,79 @@ public final class Ray {
         return axis == 0 ? x : axis == 1 ? y : z;
     }
 
-    /** Finite also for 0, so that 0 times it is 0 and not NaN. */
-    private static double inverse(double component) {
-        return Math.max(-Double.MAX_VALUE, Math.min(1 / component, Double.MAX_VALUE));
+    /**
+     * Makes ready for the walk through the boxes of a tree, which begins where the ray enters the box about all.
+     *
+     * @return whether there may be anything to meet
+     */
+    boolean enter(FacetTree tree) {
+        double x = originX;
+        double y = originY;
+        double z = originZ;
+        double[] box = tree.box;
+        entered = 0;
+        if (!(x >= box[0] && y >= box[1] && z >= box[2] && x <= box[3] && y <= box[4] && z <= box[5])) {
+            entered = entry(box);
+            x += entered * directionX;
+            y += entered * directionY;
+            z += entered * directionZ;
+        }
+        double size = 1 / Math.abs(shearZ);
+        // Also false for a ray that has no direction.
+        if (!(entered <= farthest && size > 0 && size < Double.POSITIVE_INFINITY)) {
+            return false;
+        }
+        BoxGrid grid = tree.grid;
+        double scale = grid.scale();
+        stepsPerDistance = size * scale;
+        inverseX = inverse(directionX, size);
+        inverseY = inverse(directionY, size);
+        inverseZ = inverse(directionZ, size);
+        offsetX = (float) ((grid.centreX() - x) * scale * inverseX);
+        offsetY = (float) ((grid.centreY() - y) * scale * inverseY);
+        offsetZ = (float) ((grid.centreZ() - z) * scale * inverseZ);
+        nearX = inverseX < 0 ? 3 * Nodes.WIDTH : 0;
+        nearY = inverseY < 0 ? 4 * Nodes.WIDTH : Nodes.WIDTH;
+        nearZ = inverseZ < 0 ? 5 * Nodes.WIDTH : 2 * Nodes.WIDTH;
+        farX = 3 * Nodes.WIDTH - nearX;
+        farY = 5 * Nodes.WIDTH - nearY;
+        farZ = 7 * Nodes.WIDTH - nearZ;
+        return true;
+    }
+
+    /** The distance at which the ray enters a box from outside; infinity or not a number if it misses it. */
+    private double entry(double[] box) {
+        double in = 0;
+        double out = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < 3; k++) {
+            double from = pick(k, originX, originY, originZ);
+            double along = pick(k, directionX, directionY, directionZ);
+            if (along == 0) {
+                if (from < box[k] || from > box[3 + k]) {
+                    return Double.POSITIVE_INFINITY;
+                }
+            } else {
+                double low = (box[k] - from) / along;
+                double high = (box[3 + k] - from) / along;
+                in = Math.max(in, Math.min(low, high));
+                out = Math.min(out, Math.max(low, high));
+            }
+        }
+        return in <= out ? in : Double.POSITIVE_INFINITY;
+    }
+
+    /** One over a component, in units of the longest; finite, so that 0 times it is 0. */
+    private static float inverse(double component, double size) {
+        return (float) Math.max(-MOST, Math.min(size / component, MOST));
+    }
+
+    /**
+     * How far boxes matter, as a whole number that compares with those of {@link Kernel}: a little more than the distance to the nearest hit
+     * so far. Its lowest bits are set, since theirs name children.
+     */
+    int reach() {
+        double steps = (farthest - entered) * stepsPerDistance;
+        return Math.min((Float.floatToRawIntBits((float) steps) + 1) | (Nodes.WIDTH - 1), FARTHEST);
     }
 
     /** The facet met, or -1. */

@@ -1,132 +1,125 @@
 package darkrim.trace;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.RecursiveTask;
 
 /**
  * Builds the tree from the top by a binned surface-area heuristic (MacDonald and Booth, "Heuristics for ray tracing using space
- * subdivision", The Visual Computer 6, 1990; binning after Wald, "On fast construction of SAH-based bounding volume hierarchies", 2007).
+ * subdivision", The Visual Computer 6, 1990; binning after Wald, "On fast construction of SAH-based bounding volume hierarchies", 2007). The
+ * children of a node come about by splitting that of the largest area until there are enough (Wald, Benthin, Boulos, "Getting rid of
+ * packets", 2008).
+ *
+ * <p>Large parts are built side by side; where they are cut does not depend on the number of threads, nor does the tree.
  */
-final class TreeBuilder {
-    /** A node of so few facets is a leaf. */
-    private static final int SMALLEST = 2;
-    /** A node of more facets is split even if that seems to cost more. */
-    private static final int LARGEST_LEAF = 8;
+final class TreeBuilder extends RecursiveTask<Nodes> {
+    private static final long serialVersionUID = 1;
+    /** What it costs to look at the children of a node, in facets tested. */
+    private static final double NODE_COST = 1;
+    /** A part of so many facets is built on its own. */
+    private static final int PART = 1 << 14;
     /**
      * From this depth on nodes are halved by number, so that no input makes the tree too deep: nine coordinates a facet fit an array for
      * fewer than 2^28 facets, which 28 halvings part.
      */
     private static final int HEURISTIC_DEPTH = FacetTree.DEEPEST - 28;
 
-    private final Boxes boxes;
-    private final Bins bins;
-    private final int[] order;
-    private double[] bounds = new double[6 * 64];
-    private int[] link = new int[64];
-    private int[] count = new int[64];
-    private byte[] axis = new byte[64];
-    private int nodes;
+    private final transient References references;
+    private final transient Subset all;
+    private final transient Bins bins = new Bins();
+    private transient Nodes nodes;
 
-    private final double[] centres = new double[6];
-
-    private TreeBuilder(double[] corners, double widening) {
-        boxes = new Boxes(corners, widening);
-        bins = new Bins(boxes);
-        order = new int[corners.length / 9];
-        Arrays.setAll(order, facet -> facet);
+    private TreeBuilder(References references, Subset all) {
+        this.references = references;
+        this.all = all;
     }
 
-    static TreeBuilder build(double[] corners, double widening) {
-        TreeBuilder builder = new TreeBuilder(corners, widening);
-        if (builder.order.length > 0) {
-            builder.node(0, builder.order.length, 0);
+    /** Sorts the references into leaves; returns the nodes over them. */
+    static Nodes build(References references) {
+        int count = references.facets.length;
+        return new TreeBuilder(references, new Subset(references, 0, count, 0)).invoke();
+    }
+
+    @Override
+    protected Nodes compute() {
+        nodes = new Nodes(Math.max(1, Math.min(all.size(), PART) / 4));
+        node(all);
+        return nodes;
+    }
+
+    private void node(Subset set) {
+        int node = nodes.add();
+        List<Subset> children = children(set);
+        List<TreeBuilder> parts = new ArrayList<>();
+        for (Subset child : children) {
+            if (child.size() > PART) {
+                parts.add(new TreeBuilder(references, child));
+            }
         }
-        return builder;
-    }
-
-    double[] bounds() {
-        return Arrays.copyOf(bounds, 6 * nodes);
-    }
-
-    int[] link() {
-        return Arrays.copyOf(link, nodes);
-    }
-
-    int[] count() {
-        return Arrays.copyOf(count, nodes);
-    }
-
-    byte[] axis() {
-        return Arrays.copyOf(axis, nodes);
-    }
-
-    int[] order() {
-        return order;
-    }
-
-    /** Makes the node of facets {@code first} to {@code end} of the order, and all below it. */
-    private void node(int first, int end, int depth) {
-        int node = claim();
-        Boxes.empty(bounds, node);
-        for (int i = first; i < end; i++) {
-            boxes.growBy(order[i], bounds, node);
+        if (parts.size() > 1) {
+            ForkJoinTask.invokeAll(parts);
+        } else {
+            parts.forEach(TreeBuilder::invoke);
         }
-        int middle = end - first <= SMALLEST ? first : split(node, first, end, depth);
-        if (middle == first) {
-            link[node] = first;
-            count[node] = end - first;
-            return;
+        int part = 0;
+        for (int slot = 0; slot < children.size(); slot++) {
+            Subset child = children.get(slot);
+            int link;
+            if (child.leaf()) {
+                link = Nodes.leaf(child.first(), child.size());
+            } else if (child.size() > PART) {
+                link = nodes.append(parts.get(part++).join());
+            } else {
+                link = nodes.count();
+                node(child);
+            }
+            nodes.setChild(node, slot, child.box(), link);
         }
-        node(first, middle, depth + 1);
-        link[node] = nodes;
-        node(middle, end, depth + 1);
     }
 
-    /** Partitions the facets of a node; returns where the second part begins, or {@code first} to leave a leaf. */
-    private int split(int node, int first, int end, int depth) {
-        int facets = end - first;
-        findCentres(first, end);
-        double best = Double.POSITIVE_INFINITY;
-        int bestAxis = -1;
-        if (depth < HEURISTIC_DEPTH) {
-            for (int k = 0; k < 3; k++) {
-                double cost = weigh(first, end, k);
-                if (cost < best) {
-                    best = cost;
-                    bestAxis = k;
+    /** Parts a set until it has enough parts, or all are leaves. */
+    private List<Subset> children(Subset set) {
+        List<Subset> children = new ArrayList<>(Nodes.WIDTH);
+        children.add(set);
+        while (children.size() < Nodes.WIDTH) {
+            int largest = -1;
+            double area = -1;
+            for (int i = 0; i < children.size(); i++) {
+                Subset child = children.get(i);
+                if (!child.leaf() && child.halfArea() > area) {
+                    area = child.halfArea();
+                    largest = i;
                 }
             }
-        }
-        // To walk into a node is taken to cost as much as to test a facet.
-        boolean pays = 1 + best / Boxes.halfArea(bounds, node) < facets;
-        if (!pays && facets <= LARGEST_LEAF) {
-            return first;
-        }
-        if (bestAxis < 0) {
-            return first + facets / 2;
-        }
-        axis[node] = (byte) bestAxis;
-        weigh(first, end, bestAxis);
-        return partition(first, end);
-    }
-
-    private void findCentres(int first, int end) {
-        Boxes.empty(centres, 0);
-        for (int i = first; i < end; i++) {
-            for (int k = 0; k < 3; k++) {
-                double centre = boxes.centre(order[i], k);
-                centres[k] = Math.min(centres[k], centre);
-                centres[3 + k] = Math.max(centres[3 + k], centre);
+            if (largest < 0) {
+                break;
+            }
+            Subset parted = children.get(largest);
+            int middle = split(parted);
+            if (middle == parted.first()) {
+                parted.keepTogether();
+            } else {
+                children.set(largest, new Subset(references, parted.first(), middle, parted.depth() + 1));
+                children.add(new Subset(references, middle, parted.end(), parted.depth() + 1));
             }
         }
+        return children;
     }
 
-    /** Least cost of a split along an axis; infinite where all centres are equal. */
-    private double weigh(int first, int end, int k) {
-        if (centres[k] == centres[3 + k]) {
-            return Double.POSITIVE_INFINITY;
+    /** Sorts the facets of a set; returns where the second part begins, or the first place to leave a leaf. */
+    private int split(Subset set) {
+        int facets = set.size();
+        double best = Double.POSITIVE_INFINITY;
+        if (set.depth() < HEURISTIC_DEPTH) {
+            bins.fill(references, set.first(), set.end());
+            best = bins.cost();
         }
-        bins.fill(order, first, end, k, centres[k], centres[3 + k]);
-        return bins.cost();
+        boolean pays = NODE_COST + best / set.halfArea() < facets;
+        if (!pays && facets <= Nodes.LARGEST_LEAF) {
+            return set.first();
+        }
+        return best == Double.POSITIVE_INFINITY ? set.first() + facets / 2 : partition(set.first(), set.end());
     }
 
     /** Moves the facets below the split that was weighed last before those above it. */
@@ -134,25 +127,16 @@ final class TreeBuilder {
         int left = first;
         int right = end;
         while (left < right) {
-            if (bins.binOf(order[left]) <= bins.lastBelow()) {
+            if (bins.below(references, left)) {
                 left++;
             } else {
                 right--;
-                int swapped = order[left];
-                order[left] = order[right];
-                order[right] = swapped;
+                if (bins.below(references, right)) {
+                    references.swap(left, right);
+                    left++;
+                }
             }
         }
         return left;
-    }
-
-    private int claim() {
-        if (nodes == link.length) {
-            bounds = Arrays.copyOf(bounds, 2 * bounds.length);
-            link = Arrays.copyOf(link, 2 * link.length);
-            count = Arrays.copyOf(count, 2 * count.length);
-            axis = Arrays.copyOf(axis, 2 * axis.length);
-        }
-        return nodes++;
     }
 }

@@ -96,7 +96,7 @@ class FacetTreeInputTest {
         assertThat(tree.nearest(ray)).isZero();
         up(Double.POSITIVE_INFINITY);
         assertThat(tree.blocked(ray)).isTrue();
-        assertThat(new TreeShape(corners, tree.contact()).depth()).isLessThanOrEqualTo(FacetTree.DEEPEST);
+        assertThat(new TreeShape(corners, tree).depth()).isLessThanOrEqualTo(FacetTree.DEEPEST);
     }
 
     @Test
@@ -110,7 +110,7 @@ class FacetTreeInputTest {
             System.arraycopy(facet, 0, corners, 9 * f, 9);
         }
         FacetTree tree = Soup.tree(corners);
-        assertThat(new TreeShape(corners, tree.contact()).depth()).isLessThanOrEqualTo(FacetTree.DEEPEST);
+        assertThat(new TreeShape(corners, tree).depth()).isLessThanOrEqualTo(FacetTree.DEEPEST);
         for (int f = 0; f < count; f += 100) {
             double x = 200 * Math.pow(0.99, f);
             ray.set(1.001 * x, 0, 0, -1, 0, 0, Double.POSITIVE_INFINITY, Ray.NO_PLANE);

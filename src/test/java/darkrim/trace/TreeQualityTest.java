@@ -17,26 +17,27 @@ class TreeQualityTest {
     @EnumSource
     void theHeuristicBeatsHalvingByNumber(Soup soup) {
         double[] corners = soup.facets(FACETS, 113);
-        TreeShape shape = new TreeShape(corners, 0x1p-44 * Soup.BOUND);
+        TreeShape shape = new TreeShape(corners, Soup.tree(corners));
         double halved = halvedCost(corners);
         System.out.printf(
                 "Tree of %d facets, %s: cost %.1f, halved by number %.1f, depth %d%n",
                 FACETS, soup, shape.cost(), halved, shape.depth());
         assertThat(shape.cost()).isLessThan(halved);
-        // log2(4000) = 12; twice that allows for clusters.
-        assertThat(shape.depth()).isLessThanOrEqualTo(24);
+        // log2(4000) = 12; no more for clusters, since a node has up to eight children.
+        assertThat(shape.depth()).isLessThanOrEqualTo(12);
     }
 
     @Test
     void aBallCostsAboutAsManyStepsAsItsTreeIsDeep() {
         Solid ball = Solid.sphere(100, 128, 256);
-        TreeShape shape = new TreeShape(ball.flat(), 0x1p-44 * Soup.BOUND);
+        TreeShape shape = new TreeShape(ball.flat(), Soup.tree(ball.flat()));
         System.out.printf(
                 "Tree of a ball of %d facets: cost %.1f, depth %d%n",
                 ball.facets().length, shape.cost(), shape.depth());
-        // A line cuts a convex surface twice; about each cut it looks at both children on 16 levels.
-        assertThat(shape.cost()).isLessThan(4.0 * 16);
-        assertThat(shape.depth()).isLessThan(32);
+        // A line cuts a convex surface twice; about each cut it looks at eight children on six levels, 8^6 being more
+        // than the facets.
+        assertThat(shape.cost()).isLessThan(2 * 8 * 6);
+        assertThat(shape.depth()).isLessThan(16);
     }
 
     /** Figures only: how long it takes depends on the machine. */
@@ -59,14 +60,13 @@ class TreeQualityTest {
         for (int f = 0; f < corners.length / 9; f++) {
             all.add(f);
         }
-        Boxes boxes = new Boxes(corners, 0);
-        double[] root = boxOf(boxes, all);
-        return halvedCost(boxes, all, Boxes.halfArea(root, 0));
+        return halvedCost(corners, all, TreeShape.halfArea(boxOf(corners, all)));
     }
 
-    private static double halvedCost(Boxes boxes, List<Integer> facets, double rootArea) {
-        double[] box = boxOf(boxes, facets);
-        double share = Boxes.halfArea(box, 0) / rootArea;
+    /** Two boxes looked at in each node. */
+    private static double halvedCost(double[] corners, List<Integer> facets, double rootArea) {
+        double[] box = boxOf(corners, facets);
+        double share = TreeShape.halfArea(box) / rootArea;
         if (facets.size() <= 4) {
             return share * facets.size();
         }
@@ -76,17 +76,31 @@ class TreeQualityTest {
         }
         int along = axis;
         List<Integer> sorted = new ArrayList<>(facets);
-        sorted.sort(Comparator.comparingDouble(f -> boxes.centre(f, along)));
+        sorted.sort(Comparator.comparingDouble(f -> {
+            double[] own = boxOf(corners, List.of(f));
+            return own[along] + own[3 + along];
+        }));
         int middle = sorted.size() / 2;
-        return share
-                + halvedCost(boxes, sorted.subList(0, middle), rootArea)
-                + halvedCost(boxes, sorted.subList(middle, sorted.size()), rootArea);
+        return 2 * share
+                + halvedCost(corners, sorted.subList(0, middle), rootArea)
+                + halvedCost(corners, sorted.subList(middle, sorted.size()), rootArea);
     }
 
-    private static double[] boxOf(Boxes boxes, List<Integer> facets) {
-        double[] box = new double[6];
-        Boxes.empty(box, 0);
-        facets.forEach(f -> boxes.growBy(f, box, 0));
+    private static double[] boxOf(double[] corners, List<Integer> facets) {
+        double[] box = {
+            Double.POSITIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            Double.POSITIVE_INFINITY,
+            Double.NEGATIVE_INFINITY,
+            Double.NEGATIVE_INFINITY,
+            Double.NEGATIVE_INFINITY
+        };
+        for (int f : facets) {
+            for (int k = 0; k < 9; k++) {
+                box[k % 3] = Math.min(box[k % 3], corners[9 * f + k]);
+                box[3 + k % 3] = Math.max(box[3 + k % 3], corners[9 * f + k]);
+            }
+        }
         return box;
     }
 }
