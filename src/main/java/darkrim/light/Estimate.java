@@ -3,12 +3,24 @@ package darkrim.light;
 /**
  * A sampled mean with what is known about its error.
  *
- * @param samples number of independent samples
+ * @param samples number of samples
  * @param mean their mean; 0 where there are none
- * @param variance their variance (n - 1 in the denominator); 0 where there are fewer than two
+ * @param variance of the mean, times the number of samples: for independent samples their variance (n - 1 in the denominator), for evenly spread ones
+ *     less; 0 where there are fewer than two that are independent
  * @param largest no sample can be larger than this; samples are never negative
+ * @param together how many samples depend on each other: their means are the independent samples; 1 where each is independent
  */
-public record Estimate(long samples, double mean, double variance, double largest) {
+public record Estimate(long samples, double mean, double variance, double largest, int together) {
+    /** Of independent samples. */
+    public Estimate(long samples, double mean, double variance, double largest) {
+        this(samples, mean, variance, largest, 1);
+    }
+
+    /** Number of independent samples: of groups of those that depend on each other. */
+    public long independent() {
+        return samples / together;
+    }
+
     /** Nothing sampled yet. */
     public static Estimate none(double largest) {
         return new Estimate(0, 0, 0, largest);
@@ -16,7 +28,7 @@ public record Estimate(long samples, double mean, double variance, double larges
 
     /** Standard error of the mean; infinite where there are fewer than two samples. */
     public double standardError() {
-        return samples < 2 ? Double.POSITIVE_INFINITY : Math.sqrt(variance / samples);
+        return independent() < 2 ? Double.POSITIVE_INFINITY : Math.sqrt(variance / samples);
     }
 
     /**
@@ -31,16 +43,17 @@ public record Estimate(long samples, double mean, double variance, double larges
             return other;
         }
         long total = samples + other.samples;
+        int group = Math.max(together, other.together);
         double apart = other.mean - mean;
-        double squares = variance * (samples - 1)
-                + other.variance * (other.samples - 1)
+        double squares = variance * (independent() - 1)
+                + other.variance * (other.independent() - 1)
                 + apart * apart * ((double) samples * other.samples / total);
         double merged = mean + apart * other.samples / total;
-        return new Estimate(total, merged, squares / (total - 1), Math.max(largest, other.largest));
+        return new Estimate(total, merged, squares / (total / group - 1), Math.max(largest, other.largest), group);
     }
 
     /** The estimate of the mean times a factor that is not negative. */
     public Estimate times(double factor) {
-        return new Estimate(samples, mean * factor, variance * factor * factor, largest * factor);
+        return new Estimate(samples, mean * factor, variance * factor * factor, largest * factor, together);
     }
 }

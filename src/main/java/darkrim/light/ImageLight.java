@@ -89,7 +89,7 @@ final class ImageLight {
             UniformRandomProvider random,
             ImagePlanes planes,
             int pick,
-            int choices,
+            double choices,
             double px,
             double py,
             double pz,

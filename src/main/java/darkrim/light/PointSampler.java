@@ -91,6 +91,27 @@ final class PointSampler {
         face(facet);
     }
 
+    /** Draws a point of the piece of the receiver that a link reaches. */
+    void next(UniformRandomProvider random, LightLinks links, int link) {
+        if (fixed) {
+            return;
+        }
+        double root = Math.sqrt(random.nextDouble());
+        double second = root * (1 - random.nextDouble());
+        int on = links.pieces().facet(links.to(link));
+        starts.place(
+                on,
+                links.weightTo(link, 1 - root, second, 0),
+                links.weightTo(link, 1 - root, second, 1),
+                side > 0,
+                placed);
+        x = placed[0];
+        y = placed[1];
+        z = placed[2];
+        face(on);
+        findCell();
+    }
+
     /** Draws the next point. */
     void next(UniformRandomProvider random) {
         if (fixed) {
@@ -104,6 +125,10 @@ final class PointSampler {
         y = placed[1];
         z = placed[2];
         face(facet);
+        findCell();
+    }
+
+    private void findCell() {
         if (grid != null) {
             int column = clamp(along(grid.alongU()) * columnsPerU, grid.columns());
             int row = clamp(along(grid.alongV()) * rowsPerV, grid.rows());

@@ -23,6 +23,9 @@ import org.apache.commons.rng.UniformRandomProvider;
  * <p>Mutable, one for each thread. The parts of the last sample stand in the fields.
  */
 final class ReflectedLight {
+    /** No link: whatever is met counts. */
+    private static final int ANY = -1;
+
     private final Scene scene;
     private final FacetTree tree;
     private final PupilSource pupil;
@@ -36,6 +39,11 @@ final class ReflectedLight {
     private final LobeLight lobes;
     private final ImageLight image;
     private final double perReference;
+    /** Cosine of the angle at which the light that was gathered left its surface. */
+    private double leaving;
+
+    /** The cell at which the last mean was gathered, where points are drawn by links; what came by an image came where the point is now. */
+    int gatheredCell;
 
     /** The surface that the gathered ray met, or -1, and what came by what scatters broadly, by its lobes and by its mirror part. */
     int gatheredVia;
@@ -70,9 +78,28 @@ final class ReflectedLight {
         this.perReference = 1 / scene.referenceIrradiance();
     }
 
+    /** A sample of the mean relative once-reflected irradiance over the receiver that a sampler draws points of. */
+    double sampleMean(UniformRandomProvider random, PointSampler point) {
+        if (reflectors.links().isEmpty()) {
+            point.next(random);
+            return sample(random, point);
+        }
+        gatherByLink(random, point, reflectors.links().get());
+        gatheredCell = point.cell;
+        if (reflectors.images().count() > 0) {
+            point.next(random);
+        }
+        return withImage(random, point);
+    }
+
     /** A sample of the relative once-reflected irradiance at a drawn point. */
     double sample(UniformRandomProvider random, PointSampler point) {
-        gather(random, point);
+        directions.cosine(random, point.nx, point.ny, point.nz);
+        gather(random, point, directions.x, directions.y, directions.z, ANY);
+        return withImage(random, point);
+    }
+
+    private double withImage(UniformRandomProvider random, PointSampler point) {
         imageVia = -1;
         imageValue = 0;
         if (reflectors.images().count() > 0) {
@@ -81,15 +108,50 @@ final class ReflectedLight {
         return diffuseValue + lobeValue + followedValue + imageValue;
     }
 
-    private void gather(UniformRandomProvider random, PointSampler point) {
+    /** Draws a link, a point of its receiving piece, and the way to look from there. */
+    private void gatherByLink(UniformRandomProvider random, PointSampler point, LightLinks links) {
+        int link = links.at(random.nextDouble());
+        point.next(random, links, link);
+        double share;
+        if (links.isWide(link)) {
+            directions.cosine(random, point.nx, point.ny, point.nz);
+            gather(random, point, directions.x, directions.y, directions.z, link);
+            share = links.factor(link);
+        } else {
+            share = links.factor(link) * gatherToward(random, point, links, link);
+        }
+        diffuseValue *= share;
+        lobeValue *= share;
+    }
+
+    /** Looks at a point of the sending piece; the cosines there and here over pi and the square of the distance, 1/mm2. */
+    private double gatherToward(UniformRandomProvider random, PointSampler point, LightLinks links, int link) {
+        links.placeFrom(link, random.nextDouble(), random.nextDouble(), placed);
+        double dx = placed[0] - point.x;
+        double dy = placed[1] - point.y;
+        double dz = placed[2] - point.z;
+        double squared = dx * dx + dy * dy + dz * dz;
+        double length = Math.sqrt(squared);
+        double here = (point.nx * dx + point.ny * dy + point.nz * dz) / length;
+        if (!(here > 0)) {
+            nothing();
+            return 0;
+        }
+        gather(random, point, dx / length, dy / length, dz / length, link);
+        return here * leaving / (Math.PI * squared);
+    }
+
+    private void nothing() {
         gatheredVia = -1;
         diffuseValue = 0;
         lobeValue = 0;
         followedValue = 0;
-        directions.cosine(random, point.nx, point.ny, point.nz);
-        double dx = directions.x;
-        double dy = directions.y;
-        double dz = directions.z;
+        leaving = 0;
+    }
+
+    /** Gathers from one direction; by a link only what its piece sends. */
+    private void gather(UniformRandomProvider random, PointSampler point, double dx, double dy, double dz, int link) {
+        nothing();
         ray.set(point.x, point.y, point.z, dx, dy, dz, Double.POSITIVE_INFINITY, point.plane);
         int facet = tree.nearest(ray);
         if (facet < 0) {
@@ -101,7 +163,7 @@ final class ReflectedLight {
         }
         Surface surface = scene.surfaces().get(met);
         Reflection reflection = surface.finish().reflection();
-        if (!reflection.reflects()) {
+        if (!reflection.reflects() || (link != ANY && !isBy(link, facet, met))) {
             return;
         }
         gatheredVia = met;
@@ -128,7 +190,8 @@ final class ReflectedLight {
                 lobeIncidence = lobes.lobeIncidence;
             }
         }
-        if (reflection.hasMirror() && !image.finds(reflectors.images(), plane, pupil.height(x, y, z))) {
+        leaving = back;
+        if (link == ANY && reflection.hasMirror() && !image.finds(reflectors.images(), plane, pupil.height(x, y, z))) {
             if (direct.along(x, y, z, dx + 2 * back * nx, dy + 2 * back * ny, dz + 2 * back * nz, plane)) {
                 followedValue = reflection.mirror(back) * Math.PI * direct.transmitted * perReference;
                 followedIncidence = back;
@@ -136,14 +199,21 @@ final class ReflectedLight {
         }
     }
 
+    private boolean isBy(int link, int facet, int met) {
+        LightLinks links = reflectors.links().orElseThrow();
+        return met == links.surface(link)
+                && facet == links.pieces().facet(links.from(link))
+                && (!links.isWide(link) || links.isFrom(link, ray.weightA(), ray.weightB()));
+    }
+
     private void sampleImage(UniformRandomProvider random, PointSampler point) {
         ImagePlanes planes = reflectors.images();
-        int pick = planes.count() == 1 ? 0 : (int) (random.nextDouble() * planes.count());
+        int pick = planes.count() == 1 ? 0 : reflectors.pickImage(random.nextDouble());
         image.sample(
                 random,
                 planes,
                 pick,
-                planes.count(),
+                reflectors.perChance(pick),
                 point.x,
                 point.y,
                 point.z,

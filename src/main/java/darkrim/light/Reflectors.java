@@ -1,8 +1,10 @@
 package darkrim.light;
 
 import darkrim.scene.Scene;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -12,6 +14,9 @@ import java.util.TreeMap;
  */
 final class Reflectors {
     private final ImagePlanes images;
+    private final double[] imageUpTo;
+    private final double[] perChance;
+    private final Optional<LightLinks> links;
     private final double largest;
 
     /**
@@ -24,13 +29,23 @@ final class Reflectors {
         Mirrors mirrors = new Mirrors(scene, senders, facing);
         // Through a window the image of the pupil is not that of a flat outline: mirrors are followed instead.
         images = new ImagePlanes(scene, scene.beam().window().isPresent() ? new TreeMap<>() : mirrors.facetOf);
+        perChance = new double[images.count()];
+        imageUpTo = new double[images.count()];
         double image = 0;
         for (int i = 0; i < images.count(); i++) {
-            image = Math.max(image, mirrors.largestOf.get(images.number(i)));
+            image += mirrors.largestOf.get(images.number(i));
+            imageUpTo[i] = image;
+        }
+        for (int i = 0; i < images.count(); i++) {
+            perChance[i] = image / mirrors.largestOf.get(images.number(i));
         }
         double followed = images.count() == 0 ? mirrors.strongest : mirrors.strongestNearPupil;
-        largest = (largestScattered(scene, senders, facing) + Math.PI * followed + images.count() * image)
-                / scene.referenceIrradiance();
+        double gathered = largestScattered(scene, senders, facing) + Math.PI * followed;
+        // What is followed needs a ray that looks anywhere.
+        boolean mayLink = gathered > 0 && followed == 0;
+        links = (mayLink ? LinkRefinement.of(scene, senders, receiver, facing, lift) : Optional.<LightLinks>empty())
+                .filter(found -> found.largest() < gathered);
+        largest = (links.map(LightLinks::largest).orElse(gathered) + image) / scene.referenceIrradiance();
     }
 
     /** The mirrors that face a receiver, by plane. Of more than {@link ImagePlanes#MOST} planes only the strongest mirror matters. */
@@ -77,6 +92,22 @@ final class Reflectors {
     /** No sample of once-reflected light can be larger than this, relative irradiance. */
     double largestSample() {
         return largest;
+    }
+
+    /** The links by which points are drawn; empty where points are drawn evenly and looked at from anywhere. */
+    Optional<LightLinks> links() {
+        return links;
+    }
+
+    /** The image at a share (0 to 1) of the largest samples of all: the more can come by an image, the more often it is picked. */
+    int pickImage(double share) {
+        int found = Arrays.binarySearch(imageUpTo, share * imageUpTo[imageUpTo.length - 1]);
+        return Math.min(imageUpTo.length - 1, found >= 0 ? found + 1 : -found - 1);
+    }
+
+    /** One over the chance that an image is picked. */
+    double perChance(int image) {
+        return perChance[image];
     }
 
     /** The planes whose image is sampled, at points where the pupil does not fill the sky. */

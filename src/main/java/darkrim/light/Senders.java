@@ -1,29 +1,41 @@
 package darkrim.light;
 
 import darkrim.reflection.Reflection;
+import darkrim.sampling.Streams;
 import darkrim.scene.Incidence;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
+import darkrim.trace.FacetTree;
+import darkrim.trace.StartPoints;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
+import org.apache.commons.rng.UniformRandomProvider;
 
 /**
  * The facets that can send once-reflected light to anything: those of surfaces that reflect and are not known to be dark. Each counts once for
  * every surface that it has. Immutable.
  */
 final class Senders {
+    /** With more senders than this, none is looked at: it would take longer than what it saves. */
+    private static final int MOST_LOOKED_AT = 4096;
+
+    /** Looks at the pupil from a sender. */
+    private static final int LOOKS = 32;
+
     private final int[] facets;
     private final int[] surfaces;
     private final double[] scattered;
     private final double[] mirror;
     private final double[] samples;
     private final boolean[] nearPupil;
+    private final double[] litShares;
     private final int[] brightestFirst;
 
     /**
      * @param lit by surface number, whether direct light may reach it
      */
-    Senders(Scene scene, PupilSource pupil, boolean[] lit) {
+    Senders(Scene scene, FacetTree tree, StartPoints starts, PupilSource pupil, Streams streams, boolean[] lit) {
         int count = 0;
         for (Surface surface : scene.surfaces()) {
             count += sends(surface, lit) ? surface.facetCount() : 0;
@@ -34,6 +46,7 @@ final class Senders {
         mirror = new double[count];
         samples = new double[count];
         nearPupil = new boolean[count];
+        litShares = new double[count];
         int next = 0;
         for (Surface surface : scene.surfaces()) {
             for (int i = 0; i < surface.facetCount() && sends(surface, lit); i++, next++) {
@@ -47,6 +60,11 @@ final class Senders {
                 nearPupil[next] = pupil.fillsTheSky(Math.max(0, height));
             }
         }
+        if (count <= MOST_LOOKED_AT) {
+            lookAtPupil(scene, new DirectLight(scene, tree, pupil), starts, streams);
+        } else {
+            Arrays.fill(litShares, 1);
+        }
         brightestFirst = IntStream.range(0, count)
                 .filter(i -> scattered[i] > 0)
                 .boxed()
@@ -55,9 +73,39 @@ final class Senders {
                 .toArray();
     }
 
+    private void lookAtPupil(Scene scene, DirectLight direct, StartPoints starts, Streams streams) {
+        double[] placed = new double[3];
+        UniformRandomProvider random = streams.stream("light on senders", 0);
+        for (int i = 0; i < facets.length; i++) {
+            int facet = facets[i];
+            boolean back = scene.surfaces().get(surfaces[i]).back();
+            double side = back ? -1 : 1;
+            double sum = 0;
+            for (int k = 0; k < LOOKS; k++) {
+                double root = Math.sqrt(random.nextDouble());
+                starts.place(facet, 1 - root, root * random.nextDouble(), !back, placed);
+                sum += direct.sample(
+                        random,
+                        placed[0],
+                        placed[1],
+                        placed[2],
+                        side * scene.normal(facet, 0),
+                        side * scene.normal(facet, 1),
+                        side * scene.normal(facet, 2),
+                        scene.plane(facet));
+            }
+            litShares[i] = sum * scene.referenceIrradiance() / LOOKS / samples[i];
+        }
+    }
+
     /** How many there are. */
     int count() {
         return facets.length;
+    }
+
+    /** About how much direct light a sender gets of what the largest sample says; a rough sample that may be 0 where some light comes. */
+    double litShare(int sender) {
+        return litShares[sender];
     }
 
     /** Numbers of the senders that scatter, those with the largest {@link #scatteredSample} first. */

@@ -43,13 +43,18 @@ public record Tally(
      */
     public record ExampleRay(Vector3D onPupil, Vector3D onReceiver) {}
 
-    /** Nothing measured yet. */
-    public static Tally none(LightClass light, double largest, int cells) {
+    /**
+     * Nothing measured yet.
+     *
+     * @param largest no sample of the receiver is larger
+     * @param largestOfCell no sample of a cell is larger
+     */
+    public static Tally none(LightClass light, double largest, int cells, double largestOfCell) {
         return new Tally(
                 light,
                 Estimate.none(largest),
                 Estimate.none(1),
-                java.util.Collections.nCopies(cells, Estimate.none(largest)),
+                java.util.Collections.nCopies(cells, Estimate.none(largestOfCell)),
                 new TreeMap<>(),
                 new TreeMap<>(),
                 Optional.empty());

@@ -1,6 +1,7 @@
 package darkrim.light;
 
 import darkrim.layout.Requirement.LightClass;
+import darkrim.sampling.SamplePoints;
 import darkrim.sampling.Streams;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
@@ -94,12 +95,15 @@ public final class Transport {
 
     /** Nothing measured yet at a receiver, and the largest sample not looked for: that takes a while in a scene of many facets. */
     public Tally unmeasured(Receiver receiver, LightClass light) {
-        return Tally.none(light, Double.POSITIVE_INFINITY, cells(receiver));
+        return Tally.none(light, Double.POSITIVE_INFINITY, cells(receiver), Double.POSITIVE_INFINITY);
     }
 
     /** Nothing measured yet at a receiver. */
     public Tally nothing(Receiver receiver, LightClass light) {
-        return Tally.none(light, largestSample(receiver, light), cells(receiver));
+        double largest = largestSample(receiver, light);
+        boolean linked =
+                light == LightClass.ONCE_REFLECTED && reflectors(receiver).links().isPresent();
+        return Tally.none(light, largest, cells(receiver), linked ? largest * cells(receiver) : largest);
     }
 
     /**
@@ -111,10 +115,29 @@ public final class Transport {
      * @param samples how many samples
      */
     public Tally batch(Receiver receiver, LightClass light, long batch, int samples) {
+        return batch(receiver, light, batch, samples, SamplePoints.Kind.PAIRED);
+    }
+
+    /**
+     * Measures one batch. The cells of a map without links are means over as many samples as fall in them, which only independent points leave
+     * unbiased: there the points are independent whatever is asked for.
+     *
+     * @param receiver where
+     * @param light which light
+     * @param batch number of the batch
+     * @param samples how many samples
+     * @param kind how they lie to each other
+     */
+    public Tally batch(Receiver receiver, LightClass light, long batch, int samples, SamplePoints.Kind kind) {
         UniformRandomProvider random = streams.stream(receiver.name() + " " + light, batch);
+        boolean linked = light == LightClass.ONCE_REFLECTED && reflectors(receiver).links().isPresent();
+        SamplePoints.Kind even = cells(receiver) == 0 || linked ? kind : SamplePoints.Kind.INDEPENDENT;
+        int first = receiver instanceof Receiver.AtPoint ? 0 : ((Receiver.OnSurface) receiver).surface().facetCount() == 1 ? 2 : 3;
+        int[] halved = linked ? new int[] {0, 0, 3, 0, 4, 0, 1, 2} : new int[] {first, first + 1, 0, first - 1};
+        SamplePoints points = SamplePoints.of(even, random, samples, halved);
         return light == LightClass.DIRECT
-                ? directBatch(receiver, random, samples)
-                : reflectedBatch(receiver, random, samples);
+                ? directBatch(receiver, points, samples)
+                : reflectedBatch(receiver, points, samples);
     }
 
     /**
@@ -145,15 +168,16 @@ public final class Transport {
         return sum.estimate(Double.POSITIVE_INFINITY);
     }
 
-    private Tally directBatch(Receiver receiver, UniformRandomProvider random, int samples) {
+    private Tally directBatch(Receiver receiver, SamplePoints random, int samples) {
         PointSampler point = new PointSampler(scene, starts, receiver);
         DirectLight direct = new DirectLight(scene, tree, pupil);
         double largest = largestSample(receiver, LightClass.DIRECT);
-        Accumulator all = new Accumulator();
+        Accumulator all = Accumulator.of(random);
         Accumulator seen = new Accumulator();
         Accumulator[] cells = accumulators(cells(receiver));
         Optional<Tally.ExampleRay> example = Optional.empty();
         for (int i = 0; i < samples; i++) {
+            random.begin();
             point.next(random);
             double value = direct.sample(random, point.x, point.y, point.z, point.nx, point.ny, point.nz, point.plane);
             all.add(value);
@@ -184,19 +208,23 @@ public final class Transport {
         return new Tally.ExampleRay(from, to);
     }
 
-    private Tally reflectedBatch(Receiver receiver, UniformRandomProvider random, int samples) {
+    private Tally reflectedBatch(Receiver receiver, SamplePoints random, int samples) {
         PointSampler point = new PointSampler(scene, starts, receiver);
         Reflectors senders = reflectors(receiver);
         double largest = senders.largestSample();
         ReflectedLight reflected = new ReflectedLight(scene, tree, pupil, starts, senders, lit);
         ReflectorSums sums = new ReflectorSums(scene.surfaces().size());
-        Accumulator all = new Accumulator();
-        Accumulator[] cells = accumulators(cells(receiver));
+        Accumulator all = Accumulator.of(random);
+        boolean linked = senders.links().isPresent();
+        MapSums map = new MapSums(linked ? cells(receiver) : 0);
+        Accumulator[] cells = accumulators(linked ? 0 : cells(receiver));
         for (int i = 0; i < samples; i++) {
-            point.next(random);
-            double value = reflected.sample(random, point);
+            random.begin();
+            double value = reflected.sampleMean(random, point);
             all.add(value);
-            if (point.cell >= 0) {
+            if (linked) {
+                addByLink(map, point, reflected, value);
+            } else if (point.cell >= 0) {
                 cells[point.cell].add(value);
             }
             if (value > 0) {
@@ -208,10 +236,19 @@ public final class Transport {
                 LightClass.ONCE_REFLECTED,
                 all.estimate(largest),
                 Estimate.none(1),
-                estimates(cells, largest),
+                linked ? map.estimates(samples, largest) : estimates(cells, largest),
                 by,
                 sums.incidences(),
                 Optional.empty());
+    }
+
+    private static void addByLink(MapSums map, PointSampler point, ReflectedLight reflected, double value) {
+        if (reflected.gatheredCell == point.cell) {
+            map.add(point.cell, value);
+        } else {
+            map.add(reflected.gatheredCell, reflected.diffuseValue + reflected.lobeValue);
+            map.add(point.cell, reflected.imageValue);
+        }
     }
 
     private static void add(ReflectorSums sums, ReflectedLight reflected) {
@@ -250,7 +287,7 @@ public final class Transport {
 
     private synchronized Senders senders() {
         if (senders == null) {
-            senders = new Senders(scene, pupil, lit);
+            senders = new Senders(scene, tree, starts, pupil, streams, lit);
         }
         return senders;
     }

@@ -27,12 +27,12 @@ public record ConfidenceSequence(double risk) {
 
     /** How far a bound lies from the mean at a look, from 1; infinite where there are fewer than two samples. */
     public double width(Estimate estimate, int look) {
-        if (estimate.samples() < 2) {
+        if (estimate.independent() < 2) {
             return Double.POSITIVE_INFINITY;
         }
         double logarithm = StrictMath.log(3.0 * look * (look + 1) / risk);
         return Math.sqrt(2 * estimate.variance() * logarithm / estimate.samples())
-                + 7 * estimate.largest() * logarithm / (3.0 * (estimate.samples() - 1));
+                + 7 * estimate.largest() * logarithm / (3.0 * (estimate.independent() - 1));
     }
 
     /** No mean above this is likely at this look; at most the largest sample. */

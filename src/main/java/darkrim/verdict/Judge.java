@@ -5,6 +5,7 @@ import darkrim.layout.SamplingSpec;
 import darkrim.light.Transport;
 import darkrim.scene.Surface;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -67,8 +68,10 @@ public final class Judge {
      * @throws IllegalStateException if samples contradict a proof: one of the two is wrong
      */
     public Judgement decide(List<Demand> demands, Proofs proofs, Watch watch, Consumer<Judgement> looks) {
+        Set<Surface> judged = new HashSet<>();
+        demands.forEach(demand -> judged.addAll(demand.surfaces()));
         Measurements measured = new Measurements(
-                transport.knowingDark(proofs.provedDark()), workers, plan.measured() == Plan.Measured.VALUES);
+                transport.knowingDark(proofs.provedDark()), workers, judged, plan.measured() == Plan.Measured.VALUES);
         Settled settled = new Settled(proofs, measured);
         List<Target> targets = targets(demands, settled);
         Set<Measurements.Order> asked = new LinkedHashSet<>();

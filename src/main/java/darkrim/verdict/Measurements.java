@@ -4,6 +4,7 @@ import darkrim.layout.Requirement.LightClass;
 import darkrim.light.Receiver;
 import darkrim.light.Tally;
 import darkrim.light.Transport;
+import darkrim.sampling.SamplePoints;
 import darkrim.scene.Surface;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -11,6 +12,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What has been measured at every surface so far, in batches of {@link #BATCH} samples that are counted for each surface and class. For use
@@ -18,7 +20,7 @@ import java.util.Optional;
  */
 final class Measurements {
     /** Samples of one batch: large enough to hide the cost of handing it to a thread. */
-    static final int BATCH = 8192;
+    static final int BATCH = 2048;
 
     private final Transport transport;
     private final Workers workers;
@@ -26,15 +28,20 @@ final class Measurements {
     private final Map<LightClass, long[]> batches = new EnumMap<>(LightClass.class);
     private final BatchMeans means = new BatchMeans();
     private final boolean keepMeans;
+    private final Set<Surface> judged;
+
     /** More batches for one surface and class. */
     record Order(Surface surface, LightClass light, long batches) {}
 
     private record Unit(Order order, long batch) {}
 
     /**
+     * @param judged surfaces of which something is asked: bounds are wanted there, and a bound needs independent samples. Elsewhere samples may depend
+     *     on each other, which tells a mean better
      * @param keepMeans whether the mean of each batch is kept
      */
-    Measurements(Transport transport, Workers workers, boolean keepMeans) {
+    Measurements(Transport transport, Workers workers, Set<Surface> judged, boolean keepMeans) {
+        this.judged = judged;
         this.keepMeans = keepMeans;
         this.transport = transport;
         this.workers = workers;
@@ -110,7 +117,9 @@ final class Measurements {
             return Optional.empty();
         }
         Receiver receiver = new Receiver.OnSurface(unit.order().surface());
-        return Optional.of(transport.batch(receiver, unit.order().light(), unit.batch(), BATCH));
+        SamplePoints.Kind kind =
+                judged.contains(unit.order().surface()) ? SamplePoints.Kind.PAIRED : SamplePoints.Kind.SCRAMBLED;
+        return Optional.of(transport.batch(receiver, unit.order().light(), unit.batch(), BATCH, kind));
     }
 
     /** Adds in the order of the batches, so that sums do not depend on who came first. */
