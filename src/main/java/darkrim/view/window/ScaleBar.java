@@ -3,8 +3,10 @@ package darkrim.view.window;
 import darkrim.present.Figures;
 import darkrim.present.picture.ColourMap;
 import darkrim.present.picture.ColourScale;
-import darkrim.present.picture.LightChoice;
-import darkrim.scene.Scene;
+import darkrim.view.look.Look;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -17,13 +19,14 @@ final class ScaleBar {
     /** Size of the whole plate, pixels. */
     static final double WIDTH = 152;
 
-    static final double HEIGHT = 346;
+    static final double HEIGHT = 362;
 
     /** Behind the words. */
     static final Color GROUND = Color.rgb(255, 255, 255, 0.92);
 
     private static final double BAR = 20;
-    private static final double TOP = 78;
+    private static final double TOP = 94;
+    private static final double LINE = 16;
     private static final double LENGTH = 180;
     private static final int LABELS = 6;
 
@@ -34,10 +37,10 @@ final class ScaleBar {
      *
      * @param left its left border, pixels
      * @param top its upper border
-     * @param light the class of light in words
-     * @param scene what the light is in: where its beam has a radiance, the plate says what 1 stands for
+     * @param look which light is shown
+     * @param watts how many W/m2 a value of 1 stands for, where that is known
      */
-    static void draw(GraphicsContext g, double left, double top, ColourScale scale, String light, Scene scene) {
+    static void draw(GraphicsContext g, double left, double top, ColourScale scale, Look look, OptionalDouble watts) {
         g.setFill(GROUND);
         g.fillRoundRect(left, top, WIDTH, HEIGHT, 8, 8);
         g.setStroke(Color.web("#8a949c"));
@@ -49,15 +52,13 @@ final class ScaleBar {
         g.setFont(Font.font("System", FontWeight.BOLD, 12));
         g.fillText(scale.title(), left + 10, top + 8, WIDTH - 20);
         g.setFont(Font.font("System", 12));
-        g.fillText(light, left + 10, top + 24, WIDTH - 20);
-        g.fillText(
-                scale.spacing() == ColourScale.Spacing.LOGARITHMIC ? "logarithmic" : "linear",
-                left + 10,
-                top + 40,
-                WIDTH - 20);
-        if (scene.beam().radiance().isPresent()) {
-            String unit = "1 is " + Figures.three(LightChoice.perRelative(scene)) + " W/m2";
-            g.fillText(unit, left + 10, top + 56, WIDTH - 20);
+        List<String> lines = new ArrayList<>();
+        lines.add(look.light().words());
+        look.source().ifPresent(name -> lines.add("of " + name));
+        lines.add(scale.spacing() == ColourScale.Spacing.LOGARITHMIC ? "logarithmic" : "linear");
+        watts.ifPresent(each -> lines.add("1 is " + Figures.three(each) + " W/m2"));
+        for (int i = 0; i < lines.size(); i++) {
+            g.fillText(lines.get(i), left + 10, top + 24 + LINE * i, WIDTH - 20);
         }
         bar(g, left + 12, top + TOP, scale);
         double y = top + TOP + LENGTH + 14;
