@@ -118,7 +118,7 @@ final class ToolStrip {
 
     private void choices() {
         source.setId("source");
-        source.setMaxWidth(110);
+        source.setMaxWidth(128);
         source.setTooltip(new Tooltip("Whose light: of the beam, or of a source of the layout beside it (W)"));
         source.setOnAction(event -> {
             int chosen = source.getSelectionModel().getSelectedIndex();
