@@ -101,7 +101,7 @@ public final class ViewerWindow {
         RightSide right = new RightSide(commands, ofEach);
         beside.ifPresent(other -> right.both(other.both()));
         SplitPane split = new SplitPane(tree.node(), middle, right.node());
-        split.setDividerPositions(beside.isPresent() ? 0.15 : 0.2, 0.76);
+        split.setDividerPositions(beside.isPresent() ? 0.15 : 0.19, beside.isPresent() ? 0.76 : 0.74);
         SplitPane.setResizableWithParent(tree.node(), false);
         SplitPane.setResizableWithParent(right.node(), false);
         BorderPane root = new BorderPane(split);
