@@ -43,7 +43,7 @@ public final class WayFinder implements AutoCloseable {
             for (PathFact path : known.get().paths().stream().limit(PATHS).toList()) {
                 Optional<Surface> via = scene.surface(path.via());
                 if (via.isPresent()) {
-                    ways.addAll(search.find(surface.get(), via.get(), path.mirror(), WAYS, TRIES, stop));
+                    ways.addAll(search.find(surface.get(), via.get(), path.reflector(), WAYS, TRIES, stop));
                     List<Way> sofar = lighting.get().source().isPresent() ? near(ways, scene) : List.copyOf(ways);
                     post.accept(content -> content.following(stage, sofar));
                 }
@@ -56,7 +56,10 @@ public final class WayFinder implements AutoCloseable {
         double reach = scene.reach();
         return ways.stream()
                 .map(way -> new Way(
-                        DistantBody.drawn(reach, way.onPupil(), way.reflected()), way.reflected(), way.arrives()))
+                        DistantBody.drawn(reach, way.onPupil(), way.reflected()),
+                        way.reflected(),
+                        way.arrives(),
+                        way.carried()))
                 .toList();
     }
 
