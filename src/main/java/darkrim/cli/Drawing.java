@@ -12,6 +12,7 @@ import darkrim.present.picture.PixelPicture;
 import darkrim.present.picture.ScenePicture;
 import darkrim.present.picture.Section;
 import darkrim.present.picture.Subject;
+import darkrim.scene.DistantBody;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.study.Effort;
@@ -167,9 +168,8 @@ sealed interface Drawing {
 
         /** A ray from far away, begun at twice the reach of the parts: near enough to be drawn. */
         private static List<Vector3D> shortened(List<Vector3D> path, Scene scene) {
-            Vector3D end = path.get(1);
             List<Vector3D> shorter = new ArrayList<>(path);
-            shorter.set(0, end.add(path.get(0).subtract(end).normalize().multiply(2 * scene.reach())));
+            shorter.set(0, DistantBody.drawn(scene.reach(), path.get(0), path.get(1)));
             return shorter;
         }
 

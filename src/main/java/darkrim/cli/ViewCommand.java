@@ -1,10 +1,20 @@
 package darkrim.cli;
 
+import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.Layout;
+import darkrim.layout.LayoutReader;
+import darkrim.layout.SideFiles;
+import darkrim.layout.form.YamlText;
+import darkrim.layout.mesh.MeshFiles;
+import darkrim.study.NoWindow;
 import darkrim.verdict.Watch;
 import darkrim.view.Viewer;
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -59,8 +69,9 @@ final class ViewCommand implements Callable<Integer>, LayoutCommand {
 
     @Override
     public Integer call() {
-        List<Path> unreadable = Stream.of(options.layout(), beside)
-                .filter(Objects::nonNull)
+        List<Path> named =
+                Stream.of(options.layout(), beside).filter(Objects::nonNull).toList();
+        List<Path> unreadable = named.stream()
                 .filter(file -> !Files.isReadable(file) || Files.isDirectory(file))
                 .toList();
         if (!unreadable.isEmpty()) {
@@ -71,6 +82,9 @@ final class ViewCommand implements Callable<Integer>, LayoutCommand {
         }
         Watch watch = surroundings.watch().get();
         try {
+            for (Path file : named) {
+                refuseBeamWindow(file);
+            }
             Viewer.open(
                     options.layout(),
                     Optional.ofNullable(beside),
@@ -79,12 +93,36 @@ final class ViewCommand implements Callable<Integer>, LayoutCommand {
                     System.getenv(),
                     watch::stop);
             return ExitCode.DONE;
+        } catch (UnusableInput unusable) {
+            unusable.findings().forEach(surroundings.errors()::println);
+            surroundings.errors().println("darkrim: no window was opened.");
+            return ExitCode.UNUSABLE;
         } catch (Viewer.NoWindow none) {
             surroundings
                     .errors()
                     .println("darkrim: no window: " + none.getMessage()
                             + "; 'darkrim draw' makes pictures without a display.");
             return ExitCode.UNUSABLE;
+        }
+    }
+
+    /**
+     * Refuses a layout that nothing can be shown of as long as its beam passes a window. Meshes are not read for this: that can take long, and
+     * the window of the program should be there at once. All other errors are shown in it, and go when the file is mended.
+     */
+    private static void refuseBeamWindow(Path file) throws UnusableInput {
+        try (InputStream stream = Files.newInputStream(file)) {
+            Optional<Layout> layout = LayoutReader.read(
+                            file.toString(),
+                            stream.readNBytes(YamlText.LARGEST + 1),
+                            Map.of(),
+                            SideFiles.known(file.toString(), Map.of(), MeshFiles.none()))
+                    .layout();
+            if (layout.isPresent()) {
+                NoWindow.require(layout.get(), "view");
+            }
+        } catch (IOException unreadable) {
+            // The window says so, and shows the layout as soon as it can be read.
         }
     }
 

@@ -59,6 +59,17 @@ public record DistantBody(double offAxis, double azimuth, double diameter, Optio
                 StrictMath.cos(off));
     }
 
+    /**
+     * Where a drawing begins a ray from a body: at twice the reach of the parts from its end, near enough to be drawn.
+     *
+     * @param reach reach of the parts, mm
+     * @param from where the ray begins, mm
+     * @param to its end among the parts, mm
+     */
+    public static Vector3D drawn(double reach, Vector3D from, Vector3D to) {
+        return to.add(from.subtract(to).normalize().multiply(2 * reach));
+    }
+
     /** The same facets and surfaces in the light of the body. */
     public Scene over(Scene scene) {
         double reach = Math.max(scene.reach(), 1);

@@ -47,6 +47,32 @@ class WindowCommandsTest {
     }
 
     @Test
+    void viewRefusesItBeforeAnyWindowOpensOnEitherSide() {
+        for (List<String> words :
+                List.of(List.of("view", LAYOUT), List.of("view", "geometries/nightglow-a.yaml", "--beside", LAYOUT))) {
+            Run run = Run.of(words.toArray(String[]::new));
+            assertThat(run.code()).as(words.toString()).isEqualTo(ExitCode.UNUSABLE);
+            assertThat(run.errors())
+                    .as(words.toString())
+                    .contains("part-window.yaml:9:11: view does not follow light through a window")
+                    .contains("[window-not-followed]")
+                    .endsWith("darkrim: no window was opened." + System.lineSeparator());
+            assertThat(run.output()).isEmpty();
+        }
+    }
+
+    @Test
+    void viewRefusesItWithoutWaitingForMeshes() throws IOException {
+        Path layout = Files.writeString(
+                folder.resolve("meshed.yaml"),
+                Files.readString(Path.of(LAYOUT))
+                        .replace("parts:", "parts:\n  hood: {kind: mesh, file: gone.stl, unit: mm, finish: black}"));
+        Run run = Run.of("view", layout.toString());
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors()).contains("[window-not-followed]").doesNotContain("gone.stl");
+    }
+
+    @Test
     void drawRefusesWhatAPointSeesAndRays() {
         String file = folder.resolve("a.png").toString();
         for (String option : List.of("--seen-from", "--path")) {

@@ -23,6 +23,9 @@ import java.util.Optional;
 public final class MeshFiles implements Serializable {
     private static final long serialVersionUID = 1L;
 
+    /** No file system has a folder of this name. */
+    private static final String NOWHERE = "\0";
+
     private final String folder;
     private final Map<Key, MeshFile> known = new HashMap<>();
 
@@ -45,6 +48,11 @@ public final class MeshFiles implements Serializable {
         } catch (InvalidPathException noPath) {
             return new MeshFiles("");
         }
+    }
+
+    /** None: every file that is asked for is one that cannot be read. For a look at what is no mesh, which need not wait for meshes. */
+    public static MeshFiles none() {
+        return new MeshFiles(NOWHERE);
     }
 
     /**

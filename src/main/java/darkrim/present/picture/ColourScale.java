@@ -33,6 +33,10 @@ public record ColourScale(Spacing spacing, double least, double most, String qua
 
     /** Decades of a logarithmic range that is found by itself, at most. */
     private static final int MOST_DECADES = 6;
+    /** The ends of a logarithmic range that is found by itself are no closer. */
+    private static final double LEAST_RATIO = 5;
+    /** How much smaller the steps between marks may become; 1, 2, 5 times a power of ten are never so far apart. */
+    private static final int MOST_ROOM = 10;
     /** A value this little outside the range, as a share of it, is on its end but for rounding. */
     private static final double ROUNDING = 1e-12;
 
@@ -80,7 +84,10 @@ public record ColourScale(Spacing spacing, double least, double most, String qua
         }
         int top = RoundNumbers.decadeAbove(largest);
         int bottom = Math.max(top - MOST_DECADES, Math.min(top - 1, RoundNumbers.decadeBelow(smallest)));
-        return new ColourScale(spacing, RoundNumbers.powerOfTen(bottom), RoundNumbers.end(largest), quantity, unit);
+        double end = RoundNumbers.end(largest);
+        // Values that hardly differ, such as 1.00 and 1.01, are all light then, and not the dark end of a scale.
+        int least = end < LEAST_RATIO * RoundNumbers.powerOfTen(bottom) ? bottom - 1 : bottom;
+        return new ColourScale(spacing, RoundNumbers.powerOfTen(least), end, quantity, unit);
     }
 
     /** Where a value stands: 0 at the darkest colour, 1 at the lightest; outside the range less or more, NaN where it is not known. */
@@ -131,12 +138,22 @@ public record ColourScale(Spacing spacing, double least, double most, String qua
     }
 
     /**
-     * Marks at round values within the range, in rising order.
+     * Marks at round values within the range, in rising order; two of them at least have a label, or nobody could read a scale off them.
      *
      * @param labels how many labels there is room for, at least 2; on a logarithmic scale marks without label stand between
      */
     public List<Tick> ticks(int labels) {
-        return spacing == Spacing.LINEAR ? linearTicks(labels) : logarithmicTicks(labels);
+        List<Tick> ticks = spacing == Spacing.LINEAR ? linearTicks(labels) : logarithmicTicks(labels);
+        // So narrow that few powers of ten, or few steps of the size that there is room for, lie within: equal steps,
+        // smaller ones.
+        for (int room = labels; labelled(ticks) < 2 && room < MOST_ROOM * labels; room++) {
+            ticks = linearTicks(room);
+        }
+        return ticks;
+    }
+
+    private static long labelled(List<Tick> ticks) {
+        return ticks.stream().filter(tick -> !tick.label().isEmpty()).count();
     }
 
     private List<Tick> linearTicks(int labels) {

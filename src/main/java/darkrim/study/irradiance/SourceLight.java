@@ -31,12 +31,10 @@ public final class SourceLight {
 
     private static final int BATCH = 2048;
 
-    private final Scene lit;
     private final Transport transport;
 
-    private SourceLight(Scene lit, long seed) {
-        this.lit = lit;
-        transport = new Transport(lit, FacetTree.build(lit.corners(), lit.copyPlanes(), lit.bound()), seed);
+    private SourceLight(Transport transport) {
+        this.transport = transport;
     }
 
     /**
@@ -48,17 +46,34 @@ public final class SourceLight {
      * @param watch hears how far it is, and may stop it: what is not sampled by then is unknown
      */
     public static CheckedLight of(PlacedLayout placed, SourceSpec.Distant source, Effort effort, Watch watch) {
+        Scene lit = DistantBody.of(source).over(placed.scene());
+        FacetTree tree = FacetTree.build(lit.corners(), lit.copyPlanes(), lit.bound());
+        return of(placed, source.name(), lit, tree, effort, watch);
+    }
+
+    /**
+     * Samples it in a scene that there is already.
+     *
+     * @param placed the layout with its surfaces
+     * @param source name of the source
+     * @param lit the scene in its light
+     * @param tree the tree over its facets
+     * @param effort threads and seed; the number of samples is this class's own
+     * @param watch hears how far it is, and may stop it: what is not sampled by then is unknown
+     */
+    public static CheckedLight of(
+            PlacedLayout placed, String source, Scene lit, FacetTree tree, Effort effort, Watch watch) {
         long seed = effort.over(placed.layout().sampling()).seed();
-        SourceLight light = new SourceLight(DistantBody.of(source).over(placed.scene()), seed);
+        SourceLight light = new SourceLight(new Transport(lit, tree, seed));
         List<CheckedLight.OnSurface> found = new ArrayList<>();
-        List<Surface> surfaces = light.lit.surfaces();
+        List<Surface> surfaces = lit.surfaces();
         try (Workers workers = new Workers(effort.threads())) {
             for (Surface surface : surfaces) {
-                watch.progress("light of " + source.name(), found.size(), surfaces.size());
+                watch.progress("light of " + source, found.size(), surfaces.size());
                 found.add(light.on(surface, workers, watch));
             }
         }
-        return new CheckedLight(placed.layout(), seed, light.lit, found, Map.of(), placed.warnings(), watch.stop());
+        return new CheckedLight(placed.layout(), seed, lit, found, Map.of(), placed.warnings(), watch.stop());
     }
 
     private CheckedLight.OnSurface on(Surface surface, Workers workers, Watch watch) {

@@ -28,6 +28,18 @@ public record SurfaceMap(
         return new SurfaceMap(cells, provedDark, none, none, 0);
     }
 
+    /** The same light in another unit. */
+    public SurfaceMap times(double factor) {
+        return factor == 1
+                ? this
+                : new SurfaceMap(
+                        cells,
+                        provedDark,
+                        direct.stream().map(each -> each.times(factor)).toList(),
+                        reflected.stream().map(each -> each.times(factor)).toList(),
+                        rounds);
+    }
+
     /** Irradiance of a cell; NaN where the cell is empty or nothing was sampled yet. */
     public double value(LightKind kind, int cell) {
         return switch (kind) {

@@ -1,5 +1,7 @@
 package darkrim.study.way;
 
+import darkrim.light.Reflector;
+import darkrim.reflection.Reflection;
 import darkrim.scene.Beam;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
@@ -16,8 +18,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 /**
  * Looks for ways of light from the pupil by one surface to another: points of receiver, reflector and pupil are tried in turn, spread evenly
  * by an additive recurrence (Weyl 1916, with powers of the root of x^8 = x + 1), and kept where nothing stands between. By a mirror the point
- * of reflection follows from the image of the pupil's point in the mirror's plane. Every way that is found can be drawn; that none is found
- * proves nothing.
+ * of reflection follows from the image of the pupil's point in the mirror's plane, which each facet of a curved mirror has of its own. Every way
+ * that is found carries light and can be drawn; that none is found proves nothing. For use by one thread.
  */
 public final class WaySearch {
     /** Numbers that one try needs: facet and two weights of the receiver and of the reflector, two on the pupil. */
@@ -59,12 +61,13 @@ public final class WaySearch {
      *
      * @param receiver where it arrives
      * @param via what reflects it
-     * @param mirror whether it is reflected as by a mirror; otherwise into all directions
+     * @param part the part of its finish that reflects
      * @param most how many ways are wanted
      * @param tries how many are tried
      * @param stop whether to give up
      */
-    public List<Way> find(Surface receiver, Surface via, boolean mirror, int most, int tries, BooleanSupplier stop) {
+    public List<Way> find(
+            Surface receiver, Surface via, Reflector.Part part, int most, int tries, BooleanSupplier stop) {
         double[] receiverAreas = areas(receiver);
         double[] viaAreas = areas(via);
         List<Way> found = new ArrayList<>();
@@ -78,22 +81,48 @@ public final class WaySearch {
             int middle = facet(via, viaAreas, at[3]);
             scene.beam().pupil().outline().place(at[6], at[7], onPupil);
             Vector3D from = scene.beam().pupil().frame().at(onPupil[0], onPupil[1]);
-            Optional<Way> way = mirror
+            Optional<Way> way = part == Reflector.Part.MIRROR
                     ? mirrored(from, via, middle, arrives, receiver, end)
-                    : scattered(from, via, middle, point(middle, via, at[4], at[5]), arrives, receiver, end);
-            way.ifPresent(found::add);
+                    : scattered(from, via, middle, point(middle, via, at[4], at[5]), arrives, receiver, end, part);
+            way.filter(each -> each.carried() > 0).ifPresent(found::add);
         }
         return found;
     }
 
     private Optional<Way> scattered(
-            Vector3D from, Surface via, int facet, Vector3D middle, Vector3D arrives, Surface receiver, int end) {
+            Vector3D from,
+            Surface via,
+            int facet,
+            Vector3D middle,
+            Vector3D arrives,
+            Surface receiver,
+            int end,
+            Reflector.Part part) {
         boolean faces = isBefore(via, facet, middle, from)
                 && isBefore(via, facet, middle, arrives)
                 && isBefore(receiver, end, arrives, middle);
         return faces && isClear(arrives, middle, scene.plane(end)) && isLit(middle, from, scene.plane(facet))
-                ? Optional.of(new Way(from, middle, arrives))
+                ? Optional.of(way(from, via, facet, middle, arrives, end, part))
                 : Optional.empty();
+    }
+
+    /** With what it carries: law of reflection times cosines over the square of the second leg; of the first, which hardly differs, only the direction counts. */
+    private Way way(
+            Vector3D from, Surface via, int facet, Vector3D middle, Vector3D arrives, int end, Reflector.Part part) {
+        Vector3D out = from.subtract(middle);
+        Vector3D back = arrives.subtract(middle);
+        double leg = back.norm();
+        double cosineIn = Math.min(1, Math.abs(scene.normal(facet).dot(out)) / out.norm());
+        double cosineOut = Math.min(1, Math.abs(scene.normal(facet).dot(back)) / leg);
+        double cosineEnd = Math.abs(scene.normal(end).dot(back)) / leg;
+        Reflection law = via.finish().reflection();
+        double share = cosineIn * cosineOut * cosineEnd / (leg * leg);
+        double carried = switch (part) {
+            case MIRROR -> law.mirror(cosineIn) * cosineEnd;
+            case DIFFUSE -> law.broad(cosineIn, cosineOut) * share;
+            case LOBE -> law.lobe(cosineIn, cosineOut, back.dot(out) / (leg * out.norm())) * share;
+        };
+        return new Way(from, middle, arrives, carried);
     }
 
     private Optional<Way> mirrored(Vector3D from, Surface via, int facet, Vector3D arrives, Surface receiver, int end) {
@@ -127,7 +156,9 @@ public final class WaySearch {
         double lift = starts.lift() * (via.back() ? -1 : 1);
         Vector3D middle = arrives.add(along.multiply(ray.distance()))
                 .add(scene.normal(met).multiply(lift));
-        return isLit(middle, from, scene.plane(met)) ? Optional.of(new Way(from, middle, arrives)) : Optional.empty();
+        return isLit(middle, from, scene.plane(met))
+                ? Optional.of(way(from, via, met, middle, arrives, end, Reflector.Part.MIRROR))
+                : Optional.empty();
     }
 
     /** Whether a point lies in front of a surface's facet. */

@@ -12,6 +12,7 @@ import java.util.TreeSet;
  *
  * @param camera where the viewer stands
  * @param light the class of light
+ * @param source name of the source whose light it is; empty for the beam
  * @param scale how values become colours
  * @param hidden names of hidden surfaces
  * @param selected name of the selected surface
@@ -23,6 +24,7 @@ import java.util.TreeSet;
 public record Look(
         Camera camera,
         Light light,
+        Optional<String> source,
         ScaleChoice scale,
         Set<String> hidden,
         Optional<String> selected,
@@ -40,6 +42,7 @@ public record Look(
         return new Look(
                 camera,
                 Light.DIRECT,
+                Optional.empty(),
                 ScaleChoice.FIRST,
                 Set.of(),
                 Optional.empty(),
@@ -56,47 +59,64 @@ public record Look(
 
     /** From elsewhere. */
     public Look with(Camera other) {
-        return new Look(other, light, scale, hidden, selected, section, ruler, verdictMarks, cells);
+        return new Look(other, light, source, scale, hidden, selected, section, ruler, verdictMarks, cells);
     }
 
     /** In another light. */
     public Look with(Light other) {
-        return new Look(camera, other, scale, hidden, selected, section, ruler, verdictMarks, cells);
+        return new Look(camera, other, source, scale, hidden, selected, section, ruler, verdictMarks, cells);
+    }
+
+    /** In the light of a source, or of the beam. */
+    public Look litBy(Optional<String> other) {
+        return new Look(camera, light, other, scale, hidden, selected, section, ruler, verdictMarks, cells);
+    }
+
+    /** Whether verdicts are marked on faces: they are about the light of the beam, and not shown with another. */
+    public boolean marksVerdicts() {
+        return verdictMarks && source.isEmpty();
+    }
+
+    /** The light that is shown, for people, such as {@code direct, of moon}. */
+    public String lightWords() {
+        return light.words()
+                + (light == Light.NONE ? "" : source.map(name -> ", of " + name).orElse(""));
     }
 
     /** By another scale. */
     public Look with(ScaleChoice other) {
-        return new Look(camera, light, other, hidden, selected, section, ruler, verdictMarks, cells);
+        return new Look(camera, light, source, other, hidden, selected, section, ruler, verdictMarks, cells);
     }
 
     /** With another ruler. */
     public Look with(Ruler other) {
-        return new Look(camera, light, scale, hidden, selected, section, other, verdictMarks, cells);
+        return new Look(camera, light, source, scale, hidden, selected, section, other, verdictMarks, cells);
     }
 
     /** Cut by a plane, or whole. */
     public Look cut(Optional<Section> other) {
-        return new Look(camera, light, scale, hidden, selected, other, ruler, verdictMarks, cells);
+        return new Look(camera, light, source, scale, hidden, selected, other, ruler, verdictMarks, cells);
     }
 
     /** With another surface selected, or none. */
     public Look selecting(Optional<String> other) {
-        return new Look(camera, light, scale, hidden, other, section, ruler, verdictMarks, cells);
+        return new Look(camera, light, source, scale, hidden, other, section, ruler, verdictMarks, cells);
     }
 
     /** With or without the marks of verdicts. */
     public Look marking(boolean marks) {
-        return new Look(camera, light, scale, hidden, selected, section, ruler, marks, cells);
+        return new Look(camera, light, source, scale, hidden, selected, section, ruler, marks, cells);
     }
 
     /** With or without the cells of maps. */
     public Look celled(boolean on) {
-        return new Look(camera, light, scale, hidden, selected, section, ruler, verdictMarks, on);
+        return new Look(camera, light, source, scale, hidden, selected, section, ruler, verdictMarks, on);
     }
 
     /** With only these hidden. */
     public Look hidingOnly(Collection<String> surfaces) {
-        return new Look(camera, light, scale, Set.copyOf(surfaces), selected, section, ruler, verdictMarks, cells);
+        return new Look(
+                camera, light, source, scale, Set.copyOf(surfaces), selected, section, ruler, verdictMarks, cells);
     }
 
     /** With these hidden, too. */

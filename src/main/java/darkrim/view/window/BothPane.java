@@ -39,13 +39,22 @@ final class BothPane {
         Content before = first.content();
         Content after = second.content();
         Optional<String> selected = first.look().selected();
-        List<Object> now = List.of(before.stage(), before.facts(), after.stage(), after.facts(), selected);
+        Optional<String> source = first.look().source();
+        List<Object> now = List.of(
+                before.stage(),
+                before.facts(),
+                before.sources(),
+                after.stage(),
+                after.facts(),
+                after.sources(),
+                source,
+                selected);
         if (now.equals(shown)) {
             return;
         }
         shown = now;
         box.getChildren().clear();
-        selected.ifPresent(name -> face(name, before, after));
+        selected.ifPresent(name -> face(name, before, after, source));
         box.getChildren().add(heading("Requirements"));
         List<RequirementPair> pairs = RequirementPair.of(before, after);
         if (pairs.isEmpty()) {
@@ -89,17 +98,18 @@ final class BothPane {
         grid.add(ToolStrip.label(standing.value() + margin), 2, row);
     }
 
-    private void face(String name, Content before, Content after) {
+    private void face(String name, Content before, Content after, Optional<String> source) {
         box.getChildren().add(heading(name));
-        FacePair pair = FacePair.of(name, before, after);
+        FacePair pair = new FacePair(name, before, after, source);
         pair.absence().ifPresent(words -> box.getChildren().add(warning(words)));
         GridPane grid = grid();
         for (Light light : Light.classes()) {
-            Label title = ToolStrip.label(light.words());
+            Label title = ToolStrip.label(
+                    light.words() + source.map(of -> ", of " + of).orElse(""));
             title.getStyleClass().add("strong");
             grid.add(title, 0, grid.getRowCount(), 2, 1);
-            grid.addRow(grid.getRowCount(), note("before"), ToolStrip.label(words(pair.before(light), before)));
-            grid.addRow(grid.getRowCount(), note("after"), ToolStrip.label(words(pair.after(light), after)));
+            grid.addRow(grid.getRowCount(), note("before"), ToolStrip.label(words(pair.before(light), before, source)));
+            grid.addRow(grid.getRowCount(), note("after"), ToolStrip.label(words(pair.after(light), after, source)));
             grid.addRow(
                     grid.getRowCount(),
                     note("change"),
@@ -108,8 +118,8 @@ final class BothPane {
         box.getChildren().addAll(grid, styled("relative irradiance, mean over the face, +- standard error", "note"));
     }
 
-    private static String words(Reading reading, Content content) {
-        return content.stage().map(stage -> reading.words(stage.scene())).orElseGet(reading::words);
+    private static String words(Reading reading, Content content, Optional<String> source) {
+        return content.lighting(source).map(lighting -> lighting.words(reading)).orElseGet(reading::words);
     }
 
     private static GridPane grid() {

@@ -2,6 +2,7 @@ package darkrim.view.window;
 
 import darkrim.present.picture.ChangeScale;
 import darkrim.present.picture.ColourScale;
+import darkrim.view.look.Look;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -32,9 +33,9 @@ final class ChangeBar {
      *
      * @param left its left border, pixels
      * @param top its upper border
-     * @param light the class of light in words
+     * @param look which light is compared
      */
-    static void draw(GraphicsContext g, double left, double top, String light) {
+    static void draw(GraphicsContext g, double left, double top, Look look) {
         double width = ScaleBar.WIDTH;
         g.setFill(Color.rgb(255, 255, 255, 0.92));
         g.fillRoundRect(left, top, width, HEIGHT, 8, 8);
@@ -47,8 +48,9 @@ final class ChangeBar {
         g.setFont(Font.font("System", FontWeight.BOLD, 12));
         g.fillText("irradiance after / before", left + 10, top + 8, width - 20);
         g.setFont(Font.font("System", 12));
-        g.fillText(light, left + 10, top + 24, width - 20);
-        g.fillText("ratio of face means", left + 10, top + 40, width - 20);
+        g.fillText(look.light().words(), left + 10, top + 24, width - 20);
+        String of = look.source().map(name -> "of " + name + ", face means").orElse("ratio of face means");
+        g.fillText(of, left + 10, top + 40, width - 20);
         for (int i = 0; i < (int) LENGTH; i++) {
             g.setFill(Palette.colour(ChangeScale.argb(1 - (i + 0.5) / LENGTH)));
             g.fillRect(left + 12, top + TOP + i, BAR, 1.5);

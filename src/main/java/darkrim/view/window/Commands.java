@@ -120,6 +120,18 @@ final class Commands {
         model.change(look -> look.with(light));
     }
 
+    /** The light of a source, or of the beam. */
+    void source(Optional<String> source) {
+        model.change(look -> look.litBy(source));
+    }
+
+    /** The light of the next source, after the last again of the beam. */
+    void nextSource() {
+        List<String> names = model.sources();
+        int next = model.look().source().map(names::indexOf).orElse(-1) + 1;
+        source(next < names.size() ? Optional.of(names.get(next)) : Optional.empty());
+    }
+
     /** Another scale. */
     void scale(ScaleChoice choice) {
         model.change(look -> look.with(choice));

@@ -10,7 +10,9 @@ import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
 import darkrim.view.work.Facts;
 import darkrim.view.work.Judged;
+import darkrim.view.work.Lighting;
 import darkrim.view.work.PathFact;
+import darkrim.view.work.SourceFinder;
 import darkrim.view.work.SurfaceFacts;
 import darkrim.view.work.ViewModel;
 import java.nio.file.Path;
@@ -40,6 +42,7 @@ final class DetailPane {
     private final ScrollPane pane = new ScrollPane(box);
     private Optional<Content> shownContent = Optional.empty();
     private Optional<String> shownSurface = Optional.empty();
+    private Optional<String> shownSource = Optional.empty();
 
     DetailPane(ViewModel model, Commands commands) {
         this.model = model;
@@ -61,24 +64,29 @@ final class DetailPane {
         Content content = model.content();
         boolean same = shownContent
                         .filter(old -> old.stage().equals(content.stage())
-                                && old.facts().equals(content.facts()))
+                                && old.facts().equals(content.facts())
+                                && old.sources().equals(content.sources()))
                         .isPresent()
+                && shownSource.equals(model.look().source())
                 && shownSurface.equals(model.look().selected());
         if (same) {
             return;
         }
         shownContent = Optional.of(content);
         shownSurface = model.look().selected();
+        shownSource = model.look().source();
         box.getChildren().clear();
         Optional<Surface> surface = content.stage().flatMap(stage -> shownSurface.flatMap(stage.scene()::surface));
         if (surface.isPresent()) {
-            surface(content.stage().orElseThrow(), surface.get(), content.facts());
+            surface(content, surface.get());
         } else {
             requirements(content);
         }
     }
 
-    private void surface(Stage stage, Surface surface, Optional<Facts> facts) {
+    private void surface(Content content, Surface surface) {
+        Stage stage = content.stage().orElseThrow();
+        Optional<Facts> facts = content.facts();
         Label name = heading(surface.name());
         name.setId("selected-name");
         box.getChildren().add(name);
@@ -90,12 +98,7 @@ final class DetailPane {
         row(grid, "finish", surface.finish().name());
         row(grid, "area", Figures.three(surface.area()) + " mm2");
         if (known != null) {
-            for (Light light : Light.classes()) {
-                row(
-                        grid,
-                        light.title().toLowerCase(Locale.ROOT),
-                        known.of(light).words(stage.scene()));
-            }
+            light(grid, known, content.lighting(Optional.empty()).orElseThrow());
         }
         String file = Path.of(stage.layout().source().name()).getFileName().toString();
         row(grid, "from", file + ":" + surface.place().line());
@@ -103,7 +106,11 @@ final class DetailPane {
         if (known == null) {
             box.getChildren().add(ToolStrip.label(facts.isPresent() ? "No values for this face." : "Not checked yet."));
         } else {
-            box.getChildren().add(note("relative irradiance, mean over the face, +- standard error"));
+            box.getChildren()
+                    .add(note("relative irradiance"
+                            + (SourceFinder.sources(stage).isEmpty() ? "" : " of the beam")
+                            + ", mean over the face, +- standard error"));
+            shownSource.ifPresent(source -> source(source, content, surface));
             boolean outdated = facts.orElseThrow().isOutdated();
             if (outdated) {
                 box.getChildren().add(note(facts.get().words()));
@@ -112,7 +119,7 @@ final class DetailPane {
             if (known.judged().isEmpty()) {
                 box.getChildren().add(note("No requirement is about this face."));
             }
-            paths(known.paths(), stage);
+            paths(known.paths(), content.lighting(Optional.empty()).orElseThrow());
         }
         Button copy = ToolStrip.button("Copy values", "Copy all of this as text (Ctrl+C)");
         copy.setOnAction(event -> copy());
@@ -123,19 +130,51 @@ final class DetailPane {
         box.getChildren().add(new HBox(6, copy, fit, hide));
     }
 
-    private void paths(List<PathFact> paths, Stage stage) {
+    private static void light(GridPane grid, SurfaceFacts known, Lighting lighting) {
+        for (Light light : Light.classes()) {
+            row(grid, light.title().toLowerCase(Locale.ROOT), lighting.words(known.of(light)));
+        }
+    }
+
+    /** The light of the source that is shown. No requirement is about it. */
+    private void source(String source, Content content, Surface surface) {
+        Label title = heading("Light of " + source);
+        title.setId("source-light");
+        box.getChildren().add(title);
+        Optional<SurfaceFacts> known = content.light(shownSource, surface.name());
+        if (known.isEmpty()) {
+            box.getChildren().add(ToolStrip.label(content.wanting(shownSource)));
+            return;
+        }
+        GridPane grid = new GridPane();
+        grid.setId("source-values");
+        grid.setHgap(10);
+        grid.setVgap(3);
+        light(grid, known.get(), content.lighting(shownSource).orElseThrow());
+        box.getChildren()
+                .addAll(grid, note("relative to what " + source + " gives a plane that faces it; sampled, not judged"));
+        for (PathFact path : known.get().paths()) {
+            box.getChildren().addAll(note("most of its reflected light comes by"), via(path), note(path.part()));
+        }
+    }
+
+    private Hyperlink via(PathFact path) {
+        Hyperlink via = new Hyperlink(path.via());
+        via.setMnemonicParsing(false);
+        via.setWrapText(true);
+        via.setOnAction(event -> commands.select(path.via()));
+        return via;
+    }
+
+    private void paths(List<PathFact> paths, Lighting lighting) {
         if (paths.isEmpty()) {
             return;
         }
         box.getChildren().add(heading("Reflected light comes by"));
         for (PathFact path : paths.subList(0, Math.min(MOST_PATHS, paths.size()))) {
-            Hyperlink via = new Hyperlink(path.via());
-            via.setMnemonicParsing(false);
-            via.setWrapText(true);
-            via.setOnAction(event -> commands.select(path.via()));
-            Label words = ToolStrip.label(Figures.percent(path.share()) + "  " + path.part() + "  "
-                    + path.light().words(stage.scene()));
-            VBox entry = new VBox(via, words);
+            Label words = ToolStrip.label(
+                    Figures.percent(path.share()) + "  " + path.part() + "  " + lighting.words(path.light()));
+            VBox entry = new VBox(via(path), words);
             entry.getStyleClass().add("entry");
             box.getChildren().add(entry);
         }

@@ -17,11 +17,19 @@ import java.util.Optional;
  * @param before the other layout
  * @param after the layout that is drawn
  * @param light the class of light
+ * @param source name of the source whose light is compared; empty for the beam
  */
-record Differences(Content before, Content after, Light light) {
+record Differences(Content before, Content after, Light light, Optional<String> source) {
+    /** What a look compares; nothing where it shows no light. */
+    static Optional<Differences> of(Look look, Content before, Content after) {
+        return look.light() == Light.NONE
+                ? Optional.empty()
+                : Optional.of(new Differences(before, after, look.light(), look.source()));
+    }
+
     /** The colour of a face, opaque. */
     int argb(Surface surface) {
-        FacePair pair = FacePair.of(surface.name(), before, after);
+        FacePair pair = new FacePair(surface.name(), before, after, source);
         LightChange change = pair.change(light);
         return switch (change.kind()) {
             case NOT_KNOWN -> ChangeScale.argb(Double.NaN);
@@ -32,7 +40,7 @@ record Differences(Content before, Content after, Light light) {
 
     /** The sign on a face: N for a new one, + and - for more and less light; none where no change is seen. */
     Optional<String> sign(Surface surface) {
-        FacePair pair = FacePair.of(surface.name(), before, after);
+        FacePair pair = new FacePair(surface.name(), before, after, source);
         if (pair.isNew()) {
             return Optional.of("N");
         }

@@ -66,7 +66,8 @@ final class DimensionPane {
                 writeBack.run(formulas.isSelected() ? DimensionEdit.Formulas.REPLACE : DimensionEdit.Formulas.REFUSE));
         reset.setId("reset-dimensions");
         reset.setOnAction(event -> reset());
-        box.getChildren().addAll(verdict, verdicts.node(), sliders, write, formulas, reset);
+        // Its words last, as they come in one line or in four: what is dragged must stay under the hand.
+        box.getChildren().addAll(verdicts.node(), sliders, write, formulas, reset, verdict);
         model.onContent(this::follow);
     }
 

@@ -53,6 +53,7 @@ final class Keys {
         for (Light light : Light.values()) {
             add(light.key(), "show " + light.words(), KeyCode.getKeyCode(light.key()), () -> commands.light(light));
         }
+        add("W", "light of the next source beside the beam", KeyCode.W, commands::nextSource);
         add(
                 "L",
                 "logarithmic or linear scale",

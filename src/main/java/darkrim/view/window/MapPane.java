@@ -107,10 +107,11 @@ final class MapPane {
     }
 
     private void follow() {
-        if (model.content().maps().equals(shown)) {
+        Map<String, SurfaceMap> maps = model.content().maps(model.look().source());
+        if (maps.equals(shown)) {
             return;
         }
-        shown = model.content().maps();
+        shown = maps;
         List<String> names = shown.values().stream()
                 .filter(each -> FlatMap.of(each).isPresent())
                 .map(each -> each.cells().surface().name())
@@ -131,6 +132,7 @@ final class MapPane {
             selected = look.selected();
             choose();
         }
+        follow();
         draw();
     }
 
@@ -289,15 +291,15 @@ final class MapPane {
             return;
         }
         int columns = flat.grid().columns();
-        double value = flat.map().value(kind(), cell.get());
-        String words = Double.isNaN(value)
-                ? Reading.UNKNOWN.words()
-                : new Reading(value, flat.map().error(kind(), cell.get()))
-                        .words(model.content().stage().orElseThrow().scene());
-        Light light =
-                model.look().light() == Light.NONE ? Light.DIRECT : model.look().light();
+        Look look = model.look();
+        Reading value = Reading.of(flat.map(), kind(), cell.get());
+        String words = model.content()
+                .lighting(look.source())
+                .map(light -> light.words(value))
+                .orElseGet(value::words);
+        String light = look.light() == Light.NONE ? look.with(Light.DIRECT).lightWords() : look.lightWords();
         reading.setText("cell (" + (cell.get() % columns + 1) + "," + (cell.get() / columns + 1) + ") at "
-                + Figures.length(at[0]) + ", " + Figures.length(at[1]) + " mm\n" + light.words() + " " + words
+                + Figures.length(at[0]) + ", " + Figures.length(at[1]) + " mm\n" + light + " " + words
                 + "\nrelative irradiance, mean of the cell");
     }
 }

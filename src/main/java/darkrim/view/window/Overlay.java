@@ -12,11 +12,13 @@ import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
 import darkrim.view.work.Facts;
 import darkrim.view.work.Judged;
+import darkrim.view.work.Lighting;
 import darkrim.view.work.SurfaceFacts;
 import darkrim.view.work.ViewModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -61,26 +63,26 @@ final class Overlay {
         }
         if (differences.isPresent()) {
             signs(g, content.stage().get(), differences.get());
-        } else if (look.verdictMarks()) {
+        } else if (look.marksVerdicts()) {
             letters(g, content.stage().get(), content);
         }
-        content.facts()
-                .filter(facts -> facts.isOutdated() && look.verdictMarks())
-                .ifPresent(facts -> note(g, "Grey outlines: " + facts.outdated()));
+        String note = note(look, content);
+        if (!note.isEmpty()) {
+            note(g, note);
+        }
         points(g);
         ruler(g, look);
         axes(g, look);
         if (differences.isPresent()) {
-            ChangeBar.draw(
-                    g, eye.width() - ScaleBar.WIDTH - 12, 12, look.light().words());
+            ChangeBar.draw(g, eye.width() - ScaleBar.WIDTH - 12, 12, look);
         } else if (look.light() != Light.NONE) {
             ScaleBar.draw(
                     g,
                     eye.width() - ScaleBar.WIDTH - 12,
                     12,
                     scale,
-                    look.light().words(),
-                    content.stage().get().scene());
+                    look,
+                    content.lighting(look.source()).map(Lighting::watts).orElse(OptionalDouble.empty()));
         }
     }
 
@@ -220,6 +222,18 @@ final class Overlay {
         double x = Math.max(width / 2 + 4, Math.min(right - width / 2, (from.getX() + to.getX()) / 2));
         double y = Math.max(16, Math.min(eye.height() - 16, (from.getY() + to.getY()) / 2 - 18));
         plate(g, words, x, y, width);
+    }
+
+    /** What must be known of what is shown, if anything. */
+    private static String note(Look look, Content content) {
+        String outdated =
+                content.facts().filter(Facts::isOutdated).map(Facts::outdated).orElse("");
+        if (!outdated.isEmpty() && look.marksVerdicts()) {
+            return "Grey outlines: " + outdated;
+        }
+        return look.source().isEmpty() || look.light() == Light.NONE
+                ? ""
+                : outdated.isEmpty() ? content.wanting(look.source()) : outdated;
     }
 
     /** A line at the lower border, beside the axes. */

@@ -4,6 +4,7 @@ import darkrim.study.way.Way;
 import darkrim.view.look.Look;
 import darkrim.view.work.Content;
 import darkrim.view.work.Judged;
+import darkrim.view.work.SurfaceFacts;
 import java.util.List;
 
 /** Ways of light as lines in space. */
@@ -33,14 +34,11 @@ final class PathLines {
         return lines;
     }
 
-    /** The rays straight from the pupil that are known to reach the selected surface. */
+    /** The rays that are known to reach the selected surface straight from the pupil, or from the source that is shown. */
     static List<Judged.Line> straight(Look look, Content content) {
         return look.selected()
-                .flatMap(name -> content.facts().map(facts -> facts.surfaces().get(name)))
-                .map(facts -> facts.judged().stream()
-                        .flatMap(judged -> judged.ray().stream())
-                        .distinct()
-                        .toList())
+                .flatMap(name -> content.light(look.source(), name))
+                .map(SurfaceFacts::rays)
                 .orElse(List.of());
     }
 }

@@ -77,9 +77,8 @@ final class Picture {
         scene.node().setHeight(size.height() - HEAD);
         scene.show(stage);
         scene.arrange(look);
-        Optional<Differences> differences = comparing && look.light() != Light.NONE
-                ? Optional.of(new Differences(model.besideContent(), content, look.light()))
-                : Optional.empty();
+        Optional<Differences> differences =
+                comparing ? Differences.of(look, model.besideContent(), content) : Optional.empty();
         differences.ifPresentOrElse(found -> scene.paint(look, found), () -> scene.paint(look, content, scale));
         scene.outline(look.marking(look.verdictMarks() && differences.isEmpty()), content.facts());
         scene.draw(PathLines.of(content.ways(), PathLines.straight(look, content)));
@@ -91,10 +90,13 @@ final class Picture {
         overlay.mark(content.ways());
         overlay.draw(over.getGraphicsContext2D(), scale, differences);
         Canvas head = new Canvas(size.width(), HEAD);
+        String of = look.light() == Light.NONE
+                ? ""
+                : look.source().map(name -> ", light of " + name).orElse("");
         String against = differences.isPresent()
                 ? model.besideContent().stage().map(Picture::against).orElse("")
                 : "";
-        head(head.getGraphicsContext2D(), size, DetailPane.title(stage) + against, stage, content, date);
+        head(head.getGraphicsContext2D(), size, DetailPane.title(stage) + of + against, stage, content, date);
         Group all = new Group(scene.node(), over, head);
         WritableImage image = new WritableImage(size.width(), size.height());
         new Scene(all, size.width(), size.height(), true, SceneAntialiasing.BALANCED).snapshot(image);
@@ -126,6 +128,10 @@ final class Picture {
                                 ? ""
                                 : ", " + Figures.counted(facts.warnings().size(), "warning")))
                 .orElse("not checked");
-        g.fillText(date + "   " + stage.layout().source().name() + "   verdict: " + verdict, 12, 26, size.width() - 24);
+        g.fillText(
+                date + "   " + stage.layout().source().name() + "   verdict on the beam: " + verdict,
+                12,
+                26,
+                size.width() - 24);
     }
 }

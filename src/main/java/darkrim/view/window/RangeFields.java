@@ -45,7 +45,7 @@ final class RangeFields {
 
     private static TextField field(String tip) {
         TextField field = new TextField();
-        field.setPrefColumnCount(5);
+        field.setPrefColumnCount(4);
         field.setTooltip(new Tooltip(tip + "; Enter applies"));
         return field;
     }

@@ -3,8 +3,10 @@ package darkrim.view.window;
 import darkrim.present.Figures;
 import darkrim.present.picture.ColourMap;
 import darkrim.present.picture.ColourScale;
-import darkrim.present.picture.LightChoice;
-import darkrim.scene.Scene;
+import darkrim.view.look.Look;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -14,16 +16,16 @@ import javafx.scene.text.TextAlignment;
 
 /** The scale of colours with its marks, drawn beside the parts and in saved pictures. */
 final class ScaleBar {
-    /** Size of the whole plate, pixels. */
+    /** Width of the whole plate, pixels. */
     static final double WIDTH = 152;
-
-    static final double HEIGHT = 346;
 
     /** Behind the words. */
     static final Color GROUND = Color.rgb(255, 255, 255, 0.92);
 
     private static final double BAR = 20;
-    private static final double TOP = 78;
+    private static final double HEAD = 34;
+    private static final double FOOT = 88;
+    private static final double LINE = 16;
     private static final double LENGTH = 180;
     private static final int LABELS = 6;
 
@@ -34,36 +36,41 @@ final class ScaleBar {
      *
      * @param left its left border, pixels
      * @param top its upper border
-     * @param light the class of light in words
-     * @param scene what the light is in: where its beam has a radiance, the plate says what 1 stands for
+     * @param look which light is shown
+     * @param watts how many W/m2 a value of 1 stands for, where that is known
      */
-    static void draw(GraphicsContext g, double left, double top, ColourScale scale, String light, Scene scene) {
+    static void draw(GraphicsContext g, double left, double top, ColourScale scale, Look look, OptionalDouble watts) {
+        List<String> lines = lines(scale, look, watts);
+        double bar = HEAD + LINE * lines.size();
+        double height = bar + LENGTH + FOOT;
         g.setFill(GROUND);
-        g.fillRoundRect(left, top, WIDTH, HEIGHT, 8, 8);
+        g.fillRoundRect(left, top, WIDTH, height, 8, 8);
         g.setStroke(Color.web("#8a949c"));
         g.setLineWidth(1);
-        g.strokeRoundRect(left + 0.5, top + 0.5, WIDTH - 1, HEIGHT - 1, 8, 8);
+        g.strokeRoundRect(left + 0.5, top + 0.5, WIDTH - 1, height - 1, 8, 8);
         g.setTextAlign(TextAlignment.LEFT);
         g.setTextBaseline(VPos.TOP);
         g.setFill(Overlay.INK);
         g.setFont(Font.font("System", FontWeight.BOLD, 12));
         g.fillText(scale.title(), left + 10, top + 8, WIDTH - 20);
         g.setFont(Font.font("System", 12));
-        g.fillText(light, left + 10, top + 24, WIDTH - 20);
-        g.fillText(
-                scale.spacing() == ColourScale.Spacing.LOGARITHMIC ? "logarithmic" : "linear",
-                left + 10,
-                top + 40,
-                WIDTH - 20);
-        if (scene.beam().radiance().isPresent()) {
-            String unit = "1 is " + Figures.three(LightChoice.perRelative(scene)) + " W/m2";
-            g.fillText(unit, left + 10, top + 56, WIDTH - 20);
+        for (int i = 0; i < lines.size(); i++) {
+            g.fillText(lines.get(i), left + 10, top + 24 + LINE * i, WIDTH - 20);
         }
-        bar(g, left + 12, top + TOP, scale);
-        double y = top + TOP + LENGTH + 14;
+        bar(g, left + 12, top + bar, scale);
+        double y = top + bar + LENGTH + 14;
         swatch(g, left + 12, y, ColourScale.ABOVE, "above the range");
         swatch(g, left + 12, y + 22, ColourScale.BELOW, "below, or none");
         swatch(g, left + 12, y + 44, ColourScale.UNKNOWN, "not known");
+    }
+
+    private static List<String> lines(ColourScale scale, Look look, OptionalDouble watts) {
+        List<String> lines = new ArrayList<>();
+        lines.add(look.light().words());
+        look.source().ifPresent(name -> lines.add("of " + name));
+        lines.add(scale.spacing() == ColourScale.Spacing.LOGARITHMIC ? "logarithmic" : "linear");
+        watts.ifPresent(each -> lines.add("1 is " + Figures.three(each) + " W/m2"));
+        return lines;
     }
 
     private static void bar(GraphicsContext g, double left, double top, ColourScale scale) {

@@ -36,25 +36,26 @@ final class Scales {
         }
         Light light = look.light() == Light.NONE ? Light.DIRECT : look.light();
         DoubleStream means = Stream.of(contents)
-                .flatMap(content -> content.facts().stream())
+                .flatMap(content -> content.lighting(look.source()).stream())
                 .flatMap(known -> known.surfaces().values().stream())
                 .mapToDouble(known -> known.of(light).value());
         // Of cells only the largest counts, and what of it is no chance: the smallest of many are chance.
         DoubleStream largest = look.cells()
                 ? Stream.of(contents)
-                        .flatMap(content -> content.maps().values().stream())
+                        .flatMap(content -> content.maps(look.source()).values().stream())
                         .mapToDouble(map -> largest(map, kind(light)))
                 : DoubleStream.empty();
         DoubleStream values = DoubleStream.concat(
                 DoubleStream.concat(means, largest),
-                Stream.of(contents).flatMapToDouble(content -> seen(content, light)));
+                Stream.of(contents).flatMapToDouble(content -> seen(content, look, light)));
         return ColourScale.around(spacing, values, quantity, "");
     }
 
     /** Of surfaces that the chosen point sees, the means that are no chance: otherwise weakly lit ones would be black. */
-    private static DoubleStream seen(Content content, Light light) {
+    private static DoubleStream seen(Content content, Look look, Light light) {
         return content.seen().stream()
-                .filter(seen -> seen.light() == light)
+                .filter(seen ->
+                        seen.light() == light && seen.lighting().source().equals(look.source()))
                 .flatMap(seen -> seen.maps().values().stream())
                 .filter(map -> map.mean(light.kind()) > CERTAIN * map.meanError(light.kind()))
                 .mapToDouble(map -> map.mean(light.kind()));

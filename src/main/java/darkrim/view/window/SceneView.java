@@ -15,6 +15,7 @@ import darkrim.view.parts.SectionCut;
 import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
 import darkrim.view.work.Facts;
+import darkrim.view.work.Lighting;
 import darkrim.view.work.SurfaceFacts;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -113,18 +114,21 @@ final class SceneView {
     /** Colours the surfaces, or the cells of their maps, by the light on them. */
     void paint(Look look, Content content, ColourScale scale) {
         gone.show(new double[0]);
+        Map<String, SurfaceMap> maps = content.maps(look.source());
+        Map<String, SurfaceFacts> known =
+                content.lighting(look.source()).map(Lighting::surfaces).orElse(Map.of());
         for (int i = 0; i < nodes.size(); i++) {
             Surface surface = stage.orElseThrow().scene().surfaces().get(i);
-            SurfaceMap map = look.cells() ? content.maps().get(surface.name()) : null;
-            if (look.light() == Light.NONE || (map == null && content.facts().isEmpty())) {
+            SurfaceMap map = look.cells() ? maps.get(surface.name()) : null;
+            if (look.light() == Light.NONE || (map == null && known.isEmpty())) {
                 nodes.get(i).paint(palette.part(), palette.line(0xff3a444c));
             } else if (map != null) {
                 Material lineMaterial = palette.line(Palette.lineOn(scale.argb(map.mean(Scales.kind(look.light())))));
                 nodes.get(i).paint(map, scale, Scales.kind(look.light()), palette.scale(), lineMaterial);
             } else {
-                SurfaceFacts known = content.facts().get().surfaces().get(surface.name());
+                SurfaceFacts light = known.get(surface.name());
                 int argb = scale.argb(
-                        known == null ? Double.NaN : known.of(look.light()).value());
+                        light == null ? Double.NaN : light.of(look.light()).value());
                 nodes.get(i).paint(palette.flat(argb), palette.line(Palette.lineOn(argb)));
             }
         }
@@ -170,7 +174,7 @@ final class SceneView {
         double pixel = look.camera().fitted(now.box(), 1.6).span() / 700;
         for (Verdict verdict : Verdict.values()) {
             List<double[]> edges = new ArrayList<>();
-            if (look.verdictMarks() && facts.isPresent()) {
+            if (look.marksVerdicts() && facts.isPresent()) {
                 for (Surface surface : now.scene().surfaces()) {
                     SurfaceFacts known = facts.get().surfaces().get(surface.name());
                     if (known != null

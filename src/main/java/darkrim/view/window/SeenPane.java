@@ -9,10 +9,10 @@ import darkrim.study.PointName;
 import darkrim.view.look.Light;
 import darkrim.view.look.Look;
 import darkrim.view.work.Content;
+import darkrim.view.work.Lighting;
 import darkrim.view.work.PointLook;
 import darkrim.view.work.Reading;
 import darkrim.view.work.SeenFrom;
-import darkrim.view.work.SurfaceFacts;
 import darkrim.view.work.ViewModel;
 import java.util.Optional;
 import javafx.application.Platform;
@@ -103,15 +103,17 @@ final class SeenPane implements AutoCloseable {
 
     private void follow() {
         Content content = model.content();
-        if (point.isEmpty() || content.stage().isEmpty()) {
+        Look look = model.look();
+        Optional<Lighting> lighting = content.lighting(look.source());
+        if (point.isEmpty() || content.stage().isEmpty() || lighting.isEmpty()) {
+            // Without it no light: of a source that is about to be sampled, the next contents tell.
             return;
         }
-        Look look = model.look();
         ColourScale scale = Scales.of(look, content);
         PointLook.Asked wanted = new PointLook.Asked(
                 point.get(),
                 content.stage().get(),
-                content.facts(),
+                lighting.get(),
                 look.light(),
                 scale,
                 image.pixels(box.getWidth()),
@@ -145,10 +147,12 @@ final class SeenPane implements AutoCloseable {
     private static String words(SeenFrom seen, SeenPicture picture) {
         String light = seen.light() == Light.NONE
                 ? "Parts without light."
-                : "Light: " + seen.light().words() + ", colours as in the view"
+                : "Light: " + lightWords(seen) + ", colours as in the view"
                         + (seen.finished() ? "." : "; growing finer.");
         return light + " Right is " + picture.right() + ", up is " + picture.up()
-                + "; the rim is 90 deg from the middle. Blue-green: the pupil, also where parts hide it. All parts are"
+                + "; the rim is 90 deg from the middle. Blue-green: "
+                + seen.lighting().source().orElse("the pupil")
+                + ", also where parts hide it. All parts are"
                 + " there, also those hidden in the view.";
     }
 
@@ -183,16 +187,19 @@ final class SeenPane implements AutoCloseable {
         }
         Optional<Reading> cell = seen.cell(there);
         if (cell.isPresent()) {
-            return seen.light().words() + ", this cell "
-                    + cell.get().words(seen.stage().scene()) + "\n";
+            return lightWords(seen) + ", this cell " + seen.lighting().words(cell.get()) + "\n";
         }
         String words = model.content()
-                .facts()
-                .map(facts -> facts.surfaces().get(surface(there).name()))
-                .map((SurfaceFacts facts) -> ", mean of the face "
-                        + facts.of(seen.light()).words(seen.stage().scene()))
+                .light(seen.lighting().source(), surface(there).name())
+                .map(facts -> ", mean of the face " + seen.lighting().words(facts.of(seen.light())))
                 .orElse(" not known yet");
-        return seen.light().words() + words + "\n";
+        return lightWords(seen) + words + "\n";
+    }
+
+    /** The light that was shown when the point looked: the view may show another by now. */
+    private static String lightWords(SeenFrom seen) {
+        return seen.light().words()
+                + seen.lighting().source().map(name -> ", of " + name).orElse("");
     }
 
     private static void show(Label label, String text) {

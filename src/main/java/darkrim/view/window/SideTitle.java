@@ -10,6 +10,8 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** What stands over one of two views: which side it is, title, revision, file, verdict, and whether its check still runs. */
@@ -30,6 +32,8 @@ final class SideTitle {
         file = String.valueOf(layout.getFileName());
         head.setAlignment(Pos.CENTER_LEFT);
         below.getStyleClass().add("note");
+        below.setWrapText(true);
+        below.setMinHeight(Region.USE_PREF_SIZE);
         box.getStyleClass().add("side-title");
         model.onContent(this::follow);
         follow();
@@ -49,6 +53,10 @@ final class SideTitle {
     private void follow() {
         Content content = model.content();
         Label name = new Label(side + content.stage().map(SideTitle::words).orElse(""));
+        // The view gives way, not the words.
+        name.setWrapText(true);
+        name.setMinHeight(Region.USE_PREF_SIZE);
+        HBox.setHgrow(name, Priority.ALWAYS);
         name.getStyleClass().add("strong");
         head.getChildren().setAll(name);
         content.facts()

@@ -5,6 +5,7 @@ import darkrim.view.work.Content;
 import darkrim.view.work.Facts;
 import darkrim.view.work.ViewModel;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -37,6 +38,7 @@ final class StatusLine {
         progress.setPrefWidth(140);
         progress.setMinWidth(140);
         model.onContent(this::follow);
+        model.onLook(this::follow);
         follow();
     }
 
@@ -70,9 +72,15 @@ final class StatusLine {
                 verdict.getChildren().add(new Label("no verdict yet"));
             }
         }
-        boolean working = !content.activity().isEmpty();
-        activity.setText(working ? content.activity() : "");
-        progress.setVisible(working);
-        progress.setProgress(content.progress() < 0 ? ProgressBar.INDETERMINATE_PROGRESS : content.progress());
+        // A check first: the light of a source is looked for beside it.
+        OptionalDouble sampled = content.sampled(model.look().source());
+        boolean checking = !content.activity().isEmpty() || sampled.isEmpty();
+        String doing = checking
+                ? content.activity()
+                : "sampling light of " + model.look().source().orElseThrow();
+        double share = checking ? content.progress() : sampled.getAsDouble();
+        activity.setText(doing);
+        progress.setVisible(!doing.isEmpty());
+        progress.setProgress(share < 0 ? ProgressBar.INDETERMINATE_PROGRESS : share);
     }
 }

@@ -7,9 +7,11 @@ import darkrim.view.look.ScaleChoice;
 import darkrim.view.parts.Section;
 import darkrim.view.work.ViewModel;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -26,11 +28,13 @@ import javafx.scene.layout.HBox;
 
 /** The row of buttons above the view. It follows the look, whoever changes it. */
 final class ToolStrip {
+    private static final String BEAM = "of the beam";
     private static final String[] SECTIONS = {"whole parts", "cut at x", "cut at y", "cut at z"};
 
     private final ViewModel model;
     private final Commands commands;
     private final Map<Light, ToggleButton> lights = new EnumMap<>(Light.class);
+    private final ComboBox<String> source = new ComboBox<>();
     private final ComboBox<String> spacing = new ComboBox<>();
     private final ComboBox<String> section = new ComboBox<>();
     private final ToggleButton ruler = new ToggleButton("Ruler");
@@ -52,6 +56,7 @@ final class ToolStrip {
         save.setOnAction(event -> savePicture.run());
         undo.setOnAction(event -> model.undo());
         redo.setOnAction(event -> model.redo());
+        marks.setId("verdict-marks");
         marks.setOnAction(event -> commands.marks());
         cells.setOnAction(event -> commands.cells());
         cells.setTooltip(new Tooltip("Colour detectors and the selected face cell by cell (C)"));
@@ -59,8 +64,8 @@ final class ToolStrip {
         ruler.setId("ruler");
         ruler.setTooltip(new Tooltip("Click two points to measure between them; corners are caught (M)"));
         ruler.setOnAction(event -> commands.measure(ruler.isSelected()));
-        bar.getItems().addAll(viewMenu(), separator(), lightChoice(), spacing, range.node(), separator(), section);
-        bar.getItems().addAll(ruler, marks, cells, separator(), undo, redo, save);
+        bar.getItems().addAll(viewMenu(), lightChoice(), source, spacing, range.node(), separator(), section);
+        bar.getItems().addAll(ruler, marks, cells, undo, redo, save);
         choices();
         model.onLook(this::follow);
         model.onEitherContent(this::follow);
@@ -112,6 +117,18 @@ final class ToolStrip {
     }
 
     private void choices() {
+        source.setId("source");
+        source.setMaxWidth(128);
+        source.setTooltip(new Tooltip("Whose light: of the beam, or of a source of the layout beside it (W)"));
+        source.setOnAction(event -> {
+            int chosen = source.getSelectionModel().getSelectedIndex();
+            if (!following && chosen >= 0) {
+                commands.source(
+                        chosen == 0
+                                ? Optional.empty()
+                                : Optional.of(model.sources().get(chosen - 1)));
+            }
+        });
         spacing.getItems().addAll("logarithmic", "linear");
         spacing.setTooltip(new Tooltip("How values become colours (L)"));
         spacing.setOnAction(event -> {
@@ -136,9 +153,19 @@ final class ToolStrip {
         following = true;
         Look look = model.look();
         lights.forEach((light, button) -> button.setSelected(light == look.light()));
+        List<String> names = model.sources();
+        List<String> items = Stream.concat(Stream.of(BEAM), names.stream().map(name -> "of " + name))
+                .toList();
+        if (!items.equals(source.getItems())) {
+            source.getItems().setAll(items);
+        }
+        source.getSelectionModel().select(look.source().map(names::indexOf).orElse(-1) + 1);
+        source.setVisible(!names.isEmpty());
+        source.setManaged(!names.isEmpty());
         spacing.getSelectionModel().select(look.scale().logarithmic() ? 0 : 1);
         section.getSelectionModel().select(look.section().map(Section::axis).orElse(-1) + 1);
-        marks.setSelected(look.verdictMarks());
+        marks.setSelected(look.marksVerdicts());
+        marks.setDisable(look.source().isPresent());
         cells.setSelected(look.cells());
         undo.setDisable(!model.canUndo());
         redo.setDisable(!model.canRedo());

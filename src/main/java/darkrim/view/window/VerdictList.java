@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 
-/** The requirements in a line each: verdict, name, least margin. */
+/** The requirements in a line each: verdict, name, least margin. Never more than a line: what is dragged below it must stay under the hand. */
 final class VerdictList {
     private final GridPane grid = new GridPane();
     private List<Facts.RequirementFact> shown = List.of();
@@ -41,10 +42,12 @@ final class VerdictList {
         }
         for (int row = 0; row < now.size(); row++) {
             Facts.RequirementFact requirement = now.get(row);
-            Label margin = new Label();
-            String words = words(requirement);
-            margin.setText((outdated && !words.isEmpty() ? "was " : "") + words);
-            margin.setWrapText(true);
+            // The verdict beside it begins with WAS where both are of another position: there is no room for it twice.
+            Label margin = new Label(words(requirement));
+            margin.setMinWidth(0);
+            margin.setTooltip(new Tooltip("asked: " + requirement.limit()
+                    + (requirement.value().isEmpty() ? "" : "\nworst value: " + requirement.value())
+                    + (requirement.margin().isEmpty() ? "" : "\nleast margin: " + requirement.margin())));
             margin.getStyleClass().add("note");
             Label name = new Label(requirement.name());
             name.setMinWidth(Region.USE_PREF_SIZE);
@@ -52,11 +55,8 @@ final class VerdictList {
         }
     }
 
-    /** The margin; where it is not known, the value with what is asked. */
+    /** The margin; where it is not known, the value. */
     private static String words(Facts.RequirementFact requirement) {
-        if (!requirement.margin().isEmpty()) {
-            return requirement.margin();
-        }
-        return requirement.value().isEmpty() ? "" : requirement.value() + "; asked: " + requirement.limit();
+        return requirement.margin().isEmpty() ? requirement.value() : requirement.margin();
     }
 }

@@ -34,6 +34,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 public final class ViewerWindow {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
+    private static final double SHARE = 0.75;
     private static final double LEAST_WIDTH = 800;
     private static final double LEAST_HEIGHT = 500;
 
@@ -100,7 +101,7 @@ public final class ViewerWindow {
         RightSide right = new RightSide(commands, ofEach);
         beside.ifPresent(other -> right.both(other.both()));
         SplitPane split = new SplitPane(tree.node(), middle, right.node());
-        split.setDividerPositions(0.2, 0.76);
+        split.setDividerPositions(beside.isPresent() ? 0.15 : 0.19, beside.isPresent() ? 0.76 : 0.74);
         SplitPane.setResizableWithParent(tree.node(), false);
         SplitPane.setResizableWithParent(right.node(), false);
         BorderPane root = new BorderPane(split);
@@ -168,7 +169,7 @@ public final class ViewerWindow {
         beside.ifPresent(Beside::begin);
     }
 
-    /** Where the window stood before, if a screen is still there; otherwise where it is opened, and never larger than its screen. */
+    /** Where the window stood before, if a screen is still there; otherwise in the middle of the screen. */
     private void place() {
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         Optional<Rectangle2D> before = memory.recall(layout)
@@ -180,20 +181,17 @@ public final class ViewerWindow {
                 .filter(wanted -> Screen.getScreens().stream()
                         .anyMatch(
                                 each -> each.getVisualBounds().contains(wanted.getMinX() + 50, wanted.getMinY() + 20)));
-        boolean tooLarge = WIDTH > screen.getWidth() || HEIGHT > screen.getHeight();
-        before.or(() -> tooLarge ? Optional.of(fitted(screen)) : Optional.empty())
-                .ifPresent(wanted -> {
-                    stage.setX(wanted.getMinX());
-                    stage.setY(wanted.getMinY());
-                    stage.setWidth(wanted.getWidth());
-                    stage.setHeight(wanted.getHeight());
-                });
+        Rectangle2D wanted = before.orElseGet(() -> fitted(screen));
+        stage.setX(wanted.getMinX());
+        stage.setY(wanted.getMinY());
+        stage.setWidth(wanted.getWidth());
+        stage.setHeight(wanted.getHeight());
     }
 
-    /** The first window on a screen that is too small for it, such as one whose pixels count double. */
+    /** The first window: large enough to work in, most of a larger screen, and all of one that is too small, such as one whose pixels count double. */
     static Rectangle2D fitted(Rectangle2D screen) {
-        double width = Math.min(WIDTH, screen.getWidth());
-        double height = Math.min(HEIGHT, screen.getHeight());
+        double width = Math.min(Math.max(WIDTH, SHARE * screen.getWidth()), screen.getWidth());
+        double height = Math.min(Math.max(HEIGHT, SHARE * screen.getHeight()), screen.getHeight());
         return new Rectangle2D(
                 screen.getMinX() + (screen.getWidth() - width) / 2,
                 screen.getMinY() + (screen.getHeight() - height) / 2,

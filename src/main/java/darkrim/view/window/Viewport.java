@@ -2,7 +2,6 @@ package darkrim.view.window;
 
 import darkrim.present.Figures;
 import darkrim.present.picture.ColourScale;
-import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.study.irradiance.SurfaceMap;
 import darkrim.view.camera.Camera;
@@ -12,6 +11,7 @@ import darkrim.view.parts.Hit;
 import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
 import darkrim.view.work.FacePair;
+import darkrim.view.work.Lighting;
 import darkrim.view.work.Reading;
 import darkrim.view.work.ViewModel;
 import java.util.Locale;
@@ -136,34 +136,31 @@ final class Viewport {
 
     /** The value under the mouse: of the cell where there is a map, otherwise of the face. */
     private String value(Hit hit) {
-        Light light = model.look().light();
+        Look look = model.look();
+        Light light = look.light();
         if (light == Light.NONE || hit.surface().isEmpty()) {
             return "";
         }
         if (comparing) {
-            FacePair pair = FacePair.of(hit.name(), model.besideContent(), model.content());
-            return "   " + light.words() + ", mean of the face: "
+            FacePair pair = new FacePair(hit.name(), model.besideContent(), model.content(), look.source());
+            return "   " + look.lightWords() + ", mean of the face: "
                     + pair.absence().orElse(pair.change(light).words());
         }
-        SurfaceMap map = model.look().cells() ? model.content().maps().get(hit.name()) : null;
+        Optional<Lighting> lighting = model.content().lighting(look.source());
+        if (lighting.isEmpty()) {
+            return "";
+        }
+        SurfaceMap map = look.cells() ? model.content().maps(look.source()).get(hit.name()) : null;
         if (map != null) {
             Vector3D at = hit.point();
             int cell = map.cells().cellAt(hit.facet(), at.getX(), at.getY(), at.getZ());
-            double value = map.value(Scales.kind(light), cell);
-            Reading reading =
-                    Double.isNaN(value) ? Reading.UNKNOWN : new Reading(value, map.error(Scales.kind(light), cell));
-            return "   " + light.words() + ", this cell " + reading.words(scene());
+            return "   " + look.lightWords() + ", this cell "
+                    + lighting.get().words(Reading.of(map, light.kind(), cell));
         }
-        return model.content()
-                .facts()
-                .map(facts -> facts.surfaces().get(hit.name()))
-                .map(facts -> "   " + light.words() + ", mean of the face "
-                        + facts.of(light).words(scene()))
+        return Optional.ofNullable(lighting.get().surfaces().get(hit.name()))
+                .map(known -> "   " + look.lightWords() + ", mean of the face "
+                        + lighting.get().words(known.of(light)))
                 .orElse("");
-    }
-
-    private Scene scene() {
-        return model.content().stage().orElseThrow().scene();
     }
 
     /** Draws what has changed since the last frame; whether anything was. */
@@ -177,12 +174,14 @@ final class Viewport {
         boolean newStage = !drawnContent.stage().equals(stage);
         boolean newFacts = newStage || !drawnContent.facts().equals(content.facts());
         Look before = drawnLook.orElse(null);
-        boolean newMaps = newStage || !drawnContent.maps().equals(content.maps());
+        boolean newSources = !drawnContent.sources().equals(content.sources());
+        boolean newMaps = newStage || newSources || !drawnContent.maps().equals(content.maps());
         boolean newWays = newStage || !drawnContent.ways().equals(content.ways());
         Content beside = model.besideContent();
         // Both sides share one scale: what is found beside can change the colours here.
         boolean newScale = !drawnBeside.stage().equals(beside.stage())
                 || !drawnBeside.facts().equals(beside.facts())
+                || !drawnBeside.sources().equals(beside.sources())
                 || !drawnBeside.maps().equals(beside.maps());
         boolean moving = before != null && !look.camera().equals(before.camera());
         moved = moving ? System.nanoTime() : moved;
@@ -191,9 +190,7 @@ final class Viewport {
             return otherDetail;
         }
         ColourScale scale = Scales.of(model);
-        Optional<Differences> differences = comparing && look.light() != Light.NONE
-                ? Optional.of(new Differences(beside, content, look.light()))
-                : Optional.empty();
+        Optional<Differences> differences = comparing ? Differences.of(look, beside, content) : Optional.empty();
         if (newStage) {
             parts.show(stage.get());
         }
@@ -201,6 +198,9 @@ final class Viewport {
                 || before == null
                 || !before.hidden().equals(look.hidden())
                 || !before.section().equals(look.section());
+        boolean otherLight = before == null
+                || before.light() != look.light()
+                || !before.source().equals(look.source());
         if (otherParts) {
             parts.arrange(look);
         }
@@ -210,20 +210,20 @@ final class Viewport {
                 || before == null
                 || (look.cells() && !before.section().equals(look.section()))
                 || before.cells() != look.cells()
-                || before.light() != look.light()
+                || otherLight
                 || !before.hidden().equals(look.hidden())
                 || !before.scale().equals(look.scale())) {
             differences.ifPresentOrElse(found -> parts.paint(look, found), () -> parts.paint(look, content, scale));
         }
         if (otherParts
                 || newFacts
-                || before.light() != look.light()
+                || otherLight
                 || !before.selected().equals(look.selected())
                 || before.verdictMarks() != look.verdictMarks()) {
             // Outlines of verdicts would be taken for those of faces that are gone.
             parts.outline(look.marking(look.verdictMarks() && differences.isEmpty()), content.facts());
         }
-        if (newWays || newFacts || before == null || !look.selected().equals(before.selected())) {
+        if (newWays || newFacts || newSources || otherLight || !look.selected().equals(before.selected())) {
             overlay.mark(content.ways());
             parts.draw(PathLines.of(content.ways(), PathLines.straight(look, content)));
         }

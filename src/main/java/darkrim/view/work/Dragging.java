@@ -210,9 +210,7 @@ public final class Dragging implements AutoCloseable {
             Map<String, Reading> found = new HashMap<>();
             try (Workers workers = new Workers(effort.threads())) {
                 for (SurfaceMap map : sampling.refined(maps, GLANCE, workers, Watch.NONE)) {
-                    found.put(
-                            map.cells().surface().name(),
-                            new Reading(map.value(LightKind.DIRECT, 0), map.error(LightKind.DIRECT, 0)));
+                    found.put(map.cells().surface().name(), Reading.of(map, LightKind.DIRECT, 0));
                 }
             }
             return found;

@@ -11,11 +11,12 @@ import java.util.Optional;
  * @param name its name
  * @param first the layout and its light, as they were
  * @param second as they are now
+ * @param source name of the source whose light is compared; empty for the beam
  */
-public record FacePair(String name, Content first, Content second) {
-    /** The face of a name. */
+public record FacePair(String name, Content first, Content second, Optional<String> source) {
+    /** The face of a name in the light of the beam. */
     public static FacePair of(String name, Content first, Content second) {
-        return new FacePair(name, first, second);
+        return new FacePair(name, first, second, Optional.empty());
     }
 
     /** Which layout does not have it, in words; empty where both have it or one cannot be read. */
@@ -54,7 +55,8 @@ public record FacePair(String name, Content first, Content second) {
 
     /** What became of its light. */
     public LightChange change(Light light) {
-        int compared = second.facts().map(facts -> facts.surfaces().size()).orElse(1);
+        int compared =
+                second.lighting(source).map(known -> known.surfaces().size()).orElse(1);
         return new LightChange(before(light), after(light), compared);
     }
 
@@ -63,10 +65,7 @@ public record FacePair(String name, Content first, Content second) {
     }
 
     private Reading reading(Content content, Light light) {
-        return content.facts()
-                .flatMap(facts -> Optional.ofNullable(facts.surfaces().get(name)))
-                .map(facts -> facts.of(light))
-                .orElse(Reading.UNKNOWN);
+        return content.light(source, name).map(known -> known.of(light)).orElse(Reading.UNKNOWN);
     }
 
     private static String file(Content content) {

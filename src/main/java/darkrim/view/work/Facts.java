@@ -1,5 +1,6 @@
 package darkrim.view.work;
 
+import darkrim.diagnostic.Finding;
 import darkrim.layout.Dimension;
 import darkrim.layout.Quantity;
 import darkrim.present.Figures;
@@ -16,10 +17,11 @@ import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.SurfaceResult;
 import darkrim.verdict.Verdict;
-import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -49,9 +51,21 @@ public record Facts(
 
     /** The same with cautions before the warnings. */
     Facts with(List<String> cautions) {
-        List<String> all = new ArrayList<>(cautions);
+        return new Facts(source, verdict, requirements, surfaces, headed(cautions, warnings), outdated);
+    }
+
+    /** Cautions before warnings. Where a caution only repeats a warning, the warning stands in its place: it says where. */
+    private static List<String> headed(List<String> cautions, List<String> warnings) {
+        Set<String> all = new LinkedHashSet<>();
+        for (String caution : cautions) {
+            String said = caution.replaceFirst("^CAUTION: ", "").replaceFirst("\\.$", "");
+            all.add(warnings.stream()
+                    .filter(warning -> warning.contains(said))
+                    .findFirst()
+                    .orElse(caution));
+        }
         all.addAll(warnings);
-        return new Facts(source, verdict, requirements, surfaces, all, outdated);
+        return List.copyOf(all);
     }
 
     /** The same, of another position than the one that is asked for. */
@@ -89,8 +103,9 @@ public record Facts(
      * @param source where it comes from, in words
      */
     public static Facts of(CheckResult result, String source) {
-        List<String> warnings = new ArrayList<>(HeadCautions.of(result));
-        result.warnings().forEach(warning -> warnings.add(warning.toString()));
+        List<String> warnings = headed(
+                HeadCautions.of(result),
+                result.warnings().stream().map(Finding::toString).toList());
         double confidence = result.effort().confidence();
         boolean whole = result.margins().scope() != MarginScope.NONE;
         return of(
@@ -122,8 +137,8 @@ public record Facts(
                 .map(name -> moved(state.layout().dimensions().get(name)))
                 .collect(Collectors.joining(", "));
         double confidence = state.layout().sampling().confidence();
-        List<String> warnings = new ArrayList<>(cautions);
-        state.warnings().forEach(warning -> warnings.add(warning.toString()));
+        List<String> warnings = headed(
+                cautions, state.warnings().stream().map(Finding::toString).toList());
         String words = source + (position.isEmpty() ? "" : " (not as in the file: " + position + ")");
         return of(
                 state.judgement(),

@@ -11,7 +11,6 @@ import darkrim.present.json.SavedResult;
 import darkrim.study.Check;
 import darkrim.study.Effort;
 import darkrim.study.MarginScope;
-import darkrim.verdict.Watch;
 import darkrim.view.parts.Stage;
 import java.nio.file.Path;
 import java.util.List;
@@ -99,7 +98,13 @@ public final class Loader implements AutoCloseable {
         if (!stop.getAsBoolean()) {
             Findings findings = new Findings();
             findings.addAll(doubtful);
-            Facts facts = Facts.of(Check.of(read, findings, effort.with(margins), new Listening(stop, post)), source);
+            Listening watch = new Listening(stop, (step, done, most) -> {
+                double share = most > 0 ? (double) done / most : -1;
+                // 'sampling light, at most' is told with the number to follow.
+                String words = step.endsWith("at most") ? step + " " + Figures.counted(most, "sample") : step;
+                post.accept(content -> content.doing(words, share));
+            });
+            Facts facts = Facts.of(Check.of(read, findings, effort.with(margins), watch), source);
             post.accept(content -> content.with(facts));
         }
     }
@@ -107,36 +112,5 @@ public final class Loader implements AutoCloseable {
     @Override
     public void close() {
         errand.close();
-    }
-
-    /** Tells the window how far a check is, a few times a second, and ends it when something else is asked for. */
-    private static final class Listening implements Watch {
-        private static final long PAUSE_NANOSECONDS = 100_000_000;
-
-        private final BooleanSupplier stop;
-        private final Consumer<UnaryOperator<Content>> post;
-        private long told = System.nanoTime() - PAUSE_NANOSECONDS;
-
-        Listening(BooleanSupplier stop, Consumer<UnaryOperator<Content>> post) {
-            this.stop = stop;
-            this.post = post;
-        }
-
-        @Override
-        public void progress(String step, long done, long most) {
-            long now = System.nanoTime();
-            if (now - told >= PAUSE_NANOSECONDS) {
-                told = now;
-                double share = most > 0 ? (double) done / most : -1;
-                // 'sampling light, at most' is told with the number to follow.
-                String words = step.endsWith("at most") ? step + " " + Figures.counted(most, "sample") : step;
-                post.accept(content -> content.doing(words, share));
-            }
-        }
-
-        @Override
-        public boolean stop() {
-            return stop.getAsBoolean();
-        }
     }
 }

@@ -5,13 +5,11 @@ import darkrim.scene.Surface;
 import darkrim.study.irradiance.MapSampling;
 import darkrim.study.irradiance.SurfaceCells;
 import darkrim.study.irradiance.SurfaceMap;
-import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import darkrim.view.parts.Stage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
@@ -44,20 +42,19 @@ public final class MapMaker implements AutoCloseable {
      * Maps surfaces; those that have maps already grow finer.
      *
      * @param stage the layout
-     * @param facts what is known of its light: what is proved dark need not be looked at
+     * @param lighting the light, with what is known of it: what is proved dark need not be looked at
      * @param before maps that there are
      * @param names names of the surfaces
      */
-    public void make(Stage stage, Optional<Facts> facts, Map<String, SurfaceMap> before, List<String> names) {
+    public void make(Stage stage, Lighting lighting, Map<String, SurfaceMap> before, List<String> names) {
         errand.ask((stop, post) -> {
-            Scene scene = stage.scene();
+            Scene scene = lighting.scene();
             List<Surface> dark = scene.surfaces().stream()
-                    .filter(surface -> facts.map(known -> known.surfaces().get(surface.name()))
-                            .map(SurfaceFacts::isDark)
-                            .orElse(false))
+                    .filter(surface -> lighting.surfaces().containsKey(surface.name())
+                            && lighting.surfaces().get(surface.name()).isDark())
                     .toList();
             MapSampling sampling = new MapSampling(
-                    scene, stage.tree(), stage.layout().sampling().seed(), dark);
+                    scene, lighting.tree(), stage.layout().sampling().seed(), dark);
             List<SurfaceMap> maps = new ArrayList<>();
             for (String name : names) {
                 scene.surface(name)
@@ -65,38 +62,34 @@ public final class MapMaker implements AutoCloseable {
                         .ifPresent(surface -> maps.add(
                                 before.containsKey(name)
                                                 && before.get(name).cells().isOf(scene)
-                                        ? before.get(name)
+                                        ? before.get(name).times(1 / lighting.perRelative())
                                         : sampling.unsampled(SurfaceCells.of(scene, surface, ALONG))));
             }
-            refine(sampling, maps, stop, post);
+            refine(sampling, maps, lighting, stop, post);
         });
     }
 
     private void refine(
-            MapSampling sampling, List<SurfaceMap> first, BooleanSupplier stop, Consumer<UnaryOperator<Content>> post) {
+            MapSampling sampling,
+            List<SurfaceMap> first,
+            Lighting lighting,
+            BooleanSupplier stop,
+            Consumer<UnaryOperator<Content>> post) {
         List<SurfaceMap> maps = first;
         try (Workers workers = new Workers(threads)) {
             for (int round = 0; round < ROUNDS && !maps.isEmpty() && !stop.getAsBoolean(); round++) {
                 // One quick round to show something, then longer ones, of which fewer are drawn.
                 int times = round == 0 ? 1 : LATER;
                 MapSampling.Round samples = new MapSampling.Round(times * ROUND.direct(), times * ROUND.reflected());
-                maps = sampling.refined(maps, samples, workers, watch(stop));
-                List<SurfaceMap> finer = maps;
-                post.accept(content -> content.mapped(finer));
+                maps = sampling.refined(maps, samples, workers, new Listening(stop));
+                List<SurfaceMap> finer = maps.stream()
+                        .map(map -> map.times(lighting.perRelative()))
+                        .toList();
+                post.accept(content -> lighting.source()
+                        .map(source -> content.lit(source, facts -> facts.mapped(finer)))
+                        .orElseGet(() -> content.mapped(finer)));
             }
         }
-    }
-
-    private static Watch watch(BooleanSupplier stop) {
-        return new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return stop.getAsBoolean();
-            }
-        };
     }
 
     /** Ends what is being mapped, as when a dimension is dragged. */

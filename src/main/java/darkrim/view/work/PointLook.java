@@ -10,7 +10,6 @@ import darkrim.study.PointName;
 import darkrim.study.PointSight;
 import darkrim.study.SurfacePoint;
 import darkrim.study.irradiance.MapSampling;
-import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import darkrim.view.look.Light;
 import darkrim.view.parts.Stage;
@@ -53,7 +52,7 @@ public final class PointLook implements AutoCloseable {
      *
      * @param point where from
      * @param stage the layout
-     * @param facts what is known of its light
+     * @param lighting the light, with what is known of it
      * @param light the class of light that is shown
      * @param scale its colours
      * @param size width and height of the picture, pixels
@@ -62,7 +61,7 @@ public final class PointLook implements AutoCloseable {
     public record Asked(
             PointName point,
             Stage stage,
-            Optional<Facts> facts,
+            Lighting lighting,
             Light light,
             ColourScale scale,
             int size,
@@ -77,20 +76,30 @@ public final class PointLook implements AutoCloseable {
                 SurfacePoint at = SurfacePoint.of(stage.scene(), stage.tree(), point.surface(), point.u(), point.v());
                 run(asked, at, stop, post);
             } catch (NoSuchPoint none) {
-                SeenFrom refused = SeenFrom.refused(asked.point(), asked.stage(), asked.light(), none.getMessage());
+                SeenFrom refused = SeenFrom.refused(
+                        asked.point(), asked.stage(), asked.lighting(), asked.light(), none.getMessage());
                 post.accept(content -> content.seeing(refused));
             }
         });
     }
 
     private void run(Asked asked, SurfacePoint at, BooleanSupplier stop, Consumer<UnaryOperator<Content>> post) {
-        if (kept.filter(maps -> maps.isOf(asked.stage(), asked.facts(), asked.light()))
+        if (kept.filter(maps -> maps.isOf(asked.stage(), asked.lighting(), asked.light()))
                 .isEmpty()) {
-            kept = Optional.of(new SeenMaps(asked.stage(), asked.facts(), asked.light(), kept));
+            kept = Optional.of(new SeenMaps(asked.stage(), asked.lighting(), asked.light(), kept));
         }
         SeenMaps maps = kept.get();
         SeenFrom empty = new SeenFrom(
-                asked.point(), asked.stage(), asked.light(), Optional.empty(), Map.of(), "", List.of(), "", false);
+                asked.point(),
+                asked.stage(),
+                asked.lighting(),
+                asked.light(),
+                Optional.empty(),
+                Map.of(),
+                "",
+                List.of(),
+                "",
+                false);
         Drawer drawer = new Drawer(asked, at, maps);
         SeenPicture coarse = drawer.draw(Math.max(1, asked.size() / COARSE), 1);
         post(post, empty.with(coarse, maps.cells(), false));
@@ -107,7 +116,7 @@ public final class PointLook implements AutoCloseable {
         }
         try (Workers workers = new Workers(threads)) {
             for (int round = 1; round <= ROUNDS && !stop.getAsBoolean(); round++) {
-                maps.refine(sharp.surfaces(), round, round == 1 ? FIRST : ROUND, workers, watch(stop));
+                maps.refine(sharp.surfaces(), round, round == 1 ? FIRST : ROUND, workers, new Listening(stop));
                 boolean last = round == ROUNDS;
                 if (!stop.getAsBoolean() && (last || Integer.bitCount(round) == 1)) {
                     post(post, found.with(drawer.draw(asked.size(), 2), maps.cells(), last));
@@ -131,7 +140,7 @@ public final class PointLook implements AutoCloseable {
                 at,
                 List.of(),
                 effort,
-                watch(stop));
+                new Listening(stop));
         return found.with(SightSummary.share(sight), SightSummary.hidden(sight));
     }
 
@@ -148,9 +157,9 @@ public final class PointLook implements AutoCloseable {
 
         SeenPicture draw(int size, int perPixel) {
             BitSet shown = new BitSet();
-            shown.set(0, asked.stage().scene().surfaces().size());
+            shown.set(0, asked.lighting().scene().surfaces().size());
             Subject subject = new Subject(
-                    asked.stage().scene(),
+                    asked.lighting().scene(),
                     shown,
                     asked.light() == Light.NONE
                             ? Optional.empty()
@@ -161,20 +170,8 @@ public final class PointLook implements AutoCloseable {
                     Map.of(),
                     Optional.empty(),
                     List.of());
-            return SeenPicture.of(subject, asked.stage().tree(), at, HALF_ANGLE, size, perPixel, threads);
+            return SeenPicture.of(subject, asked.lighting().tree(), at, HALF_ANGLE, size, perPixel, threads);
         }
-    }
-
-    private static Watch watch(BooleanSupplier stop) {
-        return new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return stop.getAsBoolean();
-            }
-        };
     }
 
     @Override

@@ -2,8 +2,9 @@ package darkrim.view.work;
 
 import darkrim.light.Estimate;
 import darkrim.present.Figures;
-import darkrim.present.picture.LightChoice;
-import darkrim.scene.Scene;
+import darkrim.study.irradiance.LightKind;
+import darkrim.study.irradiance.SurfaceMap;
+import java.util.OptionalDouble;
 
 /**
  * A relative irradiance.
@@ -30,21 +31,40 @@ public record Reading(double value, double error) {
                 : new Reading(estimate.mean(), estimate.standardError());
     }
 
-    /** Both lights together; their errors are independent. */
+    /** The light of a class in a cell of a map; not known where the cell is empty or nothing was sampled yet. */
+    public static Reading of(SurfaceMap map, LightKind kind, int cell) {
+        Reading direct = map.provedDark() && !map.cells().isEmpty(cell)
+                ? NONE
+                : of(map.direct().get(cell));
+        Reading reflected = of(map.reflected().get(cell));
+        return switch (kind) {
+            case DIRECT -> direct;
+            case ONCE_REFLECTED -> reflected;
+            case TOTAL -> direct.and(reflected);
+        };
+    }
+
+    /** Both lights together; their errors are independent. Where none was found of one, with an error that nobody knows, it is the other. */
     public Reading and(Reading other) {
+        if (other.value == 0 && Double.isInfinite(other.error)) {
+            return this;
+        }
+        if (value == 0 && Double.isInfinite(error)) {
+            return other;
+        }
         return new Reading(value + other.value, Math.sqrt(error * error + other.error * other.error));
     }
 
     /**
-     * In letters, in W/m2 as well where the radiance of the beam is known, such as {@code 0.708 +- 0.003, 1.42 +- 0.01 W/m2}.
+     * In letters, in W/m2 as well where it is known how many a value of 1 stands for, such as {@code 0.708 +- 0.003, 1.42 +- 0.01 W/m2}.
      *
-     * @param scene what the light is in
+     * @param watts how many, where it is known
      */
-    public String words(Scene scene) {
-        if (scene.beam().radiance().isEmpty() || !(value > 0)) {
+    public String words(OptionalDouble watts) {
+        if (watts.isEmpty() || !(value > 0)) {
             return words();
         }
-        double unit = LightChoice.perRelative(scene);
+        double unit = watts.getAsDouble();
         return words() + ", " + new Reading(value * unit, error * unit).words() + " W/m2";
     }
 

@@ -2,7 +2,6 @@ package darkrim.view.work;
 
 import darkrim.present.picture.SeenPicture;
 import darkrim.study.PointName;
-import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.SurfaceMap;
 import darkrim.view.look.Light;
 import darkrim.view.parts.Stage;
@@ -15,6 +14,7 @@ import java.util.Optional;
  *
  * @param point the point
  * @param stage the layout in which it was looked for
+ * @param lighting the light, with what was known of it
  * @param light the class of light that is shown
  * @param picture what it sees; empty where there is no such point
  * @param maps the light on what is seen, cell by cell, by number of the surface, as far as it is sampled
@@ -26,6 +26,7 @@ import java.util.Optional;
 public record SeenFrom(
         PointName point,
         Stage stage,
+        Lighting lighting,
         Light light,
         Optional<SeenPicture> picture,
         Map<Integer, SurfaceMap> maps,
@@ -39,16 +40,16 @@ public record SeenFrom(
         hidden = List.copyOf(hidden);
     }
 
-    static SeenFrom refused(PointName point, Stage stage, Light light, String why) {
-        return new SeenFrom(point, stage, light, Optional.empty(), Map.of(), "", List.of(), why, true);
+    static SeenFrom refused(PointName point, Stage stage, Lighting lighting, Light light, String why) {
+        return new SeenFrom(point, stage, lighting, light, Optional.empty(), Map.of(), "", List.of(), why, true);
     }
 
     SeenFrom with(SeenPicture other, Map<Integer, SurfaceMap> found, boolean last) {
-        return new SeenFrom(point, stage, light, Optional.of(other), found, share, hidden, refused, last);
+        return new SeenFrom(point, stage, lighting, light, Optional.of(other), found, share, hidden, refused, last);
     }
 
     SeenFrom with(String seenShare, List<String> hiding) {
-        return new SeenFrom(point, stage, light, picture, maps, seenShare, hiding, refused, finished);
+        return new SeenFrom(point, stage, lighting, light, picture, maps, seenShare, hiding, refused, finished);
     }
 
     /** The light at a place of a surface that is seen; empty where it is not known cell by cell, and where no light is shown. */
@@ -57,14 +58,13 @@ public record SeenFrom(
         if (map == null || light == Light.NONE) {
             return Optional.empty();
         }
-        LightKind kind = light.kind();
         int cell = map.cells()
                 .cellAt(
                         seen.facet(),
                         seen.point().getX(),
                         seen.point().getY(),
                         seen.point().getZ());
-        double value = map.value(kind, cell);
-        return Double.isNaN(value) ? Optional.empty() : Optional.of(new Reading(value, map.error(kind, cell)));
+        Reading reading = Reading.of(map, light.kind(), cell);
+        return Double.isNaN(reading.value()) ? Optional.empty() : Optional.of(reading);
     }
 }

@@ -25,48 +25,49 @@ final class SeenMaps {
     private static final int ALONG = 12;
 
     private final Stage stage;
+    private final Lighting lighting;
     private final Light light;
-    private final Optional<Facts> facts;
     private final Set<Surface> dark;
     private final MapSampling sampling;
     private final List<SurfaceMap> means = new ArrayList<>();
+    /** As they are sampled: {@link #cells} has them in the unit of the light. */
     private final Map<Integer, SurfaceMap> maps = new HashMap<>();
 
     /**
      * @param stage the layout
-     * @param facts what is known of its light
+     * @param lighting the light, with what is known of it
      * @param light the class of light that is shown
      * @param before what was looked at before: what still holds of it is kept
      */
-    SeenMaps(Stage stage, Optional<Facts> facts, Light light, Optional<SeenMaps> before) {
+    SeenMaps(Stage stage, Lighting lighting, Light light, Optional<SeenMaps> before) {
         this.stage = stage;
         this.light = light;
-        this.facts = facts;
-        Scene scene = stage.scene();
+        this.lighting = lighting;
+        Scene scene = lighting.scene();
         dark = scene.surfaces().stream()
                 .filter(surface -> known(surface).map(SurfaceFacts::isDark).orElse(false))
                 .collect(Collectors.toSet());
-        sampling =
-                new MapSampling(scene, stage.tree(), stage.layout().sampling().seed(), dark);
+        sampling = new MapSampling(
+                scene, lighting.tree(), stage.layout().sampling().seed(), dark);
         scene.surfaces().forEach(surface -> means.add(mean(surface)));
-        before.filter(old -> old.stage.equals(stage) && old.light == light && old.dark.equals(dark))
+        before.filter(old -> old.lighting.scene() == scene && old.light == light && old.dark.equals(dark))
                 .ifPresent(old -> maps.putAll(old.maps));
     }
 
     /** Whether it is about this. */
-    boolean isOf(Stage other, Optional<Facts> found, Light shown) {
-        return stage.equals(other) && facts.equals(found) && light == shown;
+    boolean isOf(Stage other, Lighting found, Light shown) {
+        return stage.equals(other) && lighting.equals(found) && light == shown;
     }
 
     private Optional<SurfaceFacts> known(Surface surface) {
-        return facts.map(all -> all.surfaces().get(surface.name()));
+        return Optional.ofNullable(lighting.surfaces().get(surface.name()));
     }
 
     /** The whole surface with the mean that the check found. */
     private SurfaceMap mean(Surface surface) {
         Optional<SurfaceFacts> found = known(surface);
         return new SurfaceMap(
-                SurfaceCells.whole(stage.scene(), surface),
+                SurfaceCells.whole(lighting.scene(), surface),
                 dark.contains(surface),
                 List.of(estimate(found.map(SurfaceFacts::direct))),
                 List.of(estimate(found.map(SurfaceFacts::onceReflected))),
@@ -83,13 +84,15 @@ final class SeenMaps {
     /** A map of every surface by number: cells where they are known, otherwise the mean. */
     List<SurfaceMap> all() {
         List<SurfaceMap> all = new ArrayList<>(means);
-        maps.forEach(all::set);
+        cells().forEach(all::set);
         return all;
     }
 
     /** What is known cell by cell, by number of the surface. */
     Map<Integer, SurfaceMap> cells() {
-        return Map.copyOf(maps);
+        Map<Integer, SurfaceMap> relative = new HashMap<>();
+        maps.forEach((number, map) -> relative.put(number, map.times(lighting.perRelative())));
+        return relative;
     }
 
     /**
@@ -102,7 +105,7 @@ final class SeenMaps {
     void refine(int[] surfaces, int rounds, Round round, Workers workers, Watch watch) {
         Round needed = new Round(
                 light == Light.ONCE_REFLECTED ? 0 : round.direct(), light == Light.DIRECT ? 0 : round.reflected());
-        Scene scene = stage.scene();
+        Scene scene = lighting.scene();
         List<SurfaceMap> behind = new ArrayList<>();
         for (int number : surfaces) {
             Surface surface = scene.surfaces().get(number);

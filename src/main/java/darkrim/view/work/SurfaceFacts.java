@@ -12,12 +12,25 @@ import java.util.Optional;
  * @param onceReflected after one reflection, likewise
  * @param judged what each requirement on it says
  * @param paths by which surfaces reflected light comes, strongest first
+ * @param rays rays that bring it light straight from where the light comes from
  */
-public record SurfaceFacts(Reading direct, Reading onceReflected, List<Judged> judged, List<PathFact> paths) {
+public record SurfaceFacts(
+        Reading direct, Reading onceReflected, List<Judged> judged, List<PathFact> paths, List<Judged.Line> rays) {
     /** Copies the lists. */
     public SurfaceFacts {
         judged = List.copyOf(judged);
         paths = List.copyOf(paths);
+        rays = List.copyOf(rays);
+    }
+
+    /** With the rays that verdicts rest on. */
+    SurfaceFacts(Reading direct, Reading onceReflected, List<Judged> judged, List<PathFact> paths) {
+        this(
+                direct,
+                onceReflected,
+                judged,
+                paths,
+                judged.stream().flatMap(each -> each.ray().stream()).distinct().toList());
     }
 
     /** The light of a class. */

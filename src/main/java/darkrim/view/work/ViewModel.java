@@ -1,5 +1,6 @@
 package darkrim.view.work;
 
+import darkrim.layout.SourceSpec;
 import darkrim.view.look.Look;
 import darkrim.view.look.LookLine;
 import darkrim.view.parts.Stage;
@@ -57,6 +58,17 @@ public final class ViewModel {
     public List<Stage> stages() {
         return Stream.of(content, besideContent())
                 .flatMap(each -> each.stage().stream())
+                .toList();
+    }
+
+    /** The names of the sources whose light can be shown: those of the layouts, and one that is shown though it is gone. */
+    public List<String> sources() {
+        return Stream.concat(
+                        stages().stream()
+                                .flatMap(stage -> SourceFinder.sources(stage).stream())
+                                .map(SourceSpec.Distant::name),
+                        look().source().stream())
+                .distinct()
                 .toList();
     }
 

@@ -1,5 +1,6 @@
 package darkrim.view.work;
 
+import darkrim.scene.DistantBody;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.study.way.Way;
@@ -26,28 +27,40 @@ public final class WayFinder implements AutoCloseable {
         errand = new Errand("darkrim-view-ways", post);
     }
 
-    /** Looks for ways to a surface, in the place of those to another. */
-    public void find(Stage stage, Optional<Facts> facts, Optional<String> receiver) {
+    /** Looks for ways of some light to a surface, in the place of those to another. */
+    public void find(Stage stage, Optional<Lighting> lighting, Optional<String> receiver) {
         errand.ask((stop, post) -> {
             post.accept(content -> content.following(stage, List.of()));
-            Scene scene = stage.scene();
-            Optional<Surface> surface = receiver.flatMap(scene::surface);
-            Optional<SurfaceFacts> known =
-                    facts.flatMap(all -> receiver.map(name -> all.surfaces().get(name)));
+            Optional<Surface> surface = receiver.flatMap(stage.scene()::surface);
+            Optional<SurfaceFacts> known = lighting.flatMap(
+                    light -> receiver.map(name -> light.surfaces().get(name)));
             if (surface.isEmpty() || known.isEmpty()) {
                 return;
             }
-            WaySearch search = new WaySearch(scene, stage.tree());
+            Scene scene = lighting.get().scene();
+            WaySearch search = new WaySearch(scene, lighting.get().tree());
             List<Way> ways = new ArrayList<>();
             for (PathFact path : known.get().paths().stream().limit(PATHS).toList()) {
                 Optional<Surface> via = scene.surface(path.via());
                 if (via.isPresent()) {
-                    ways.addAll(search.find(surface.get(), via.get(), path.mirror(), WAYS, TRIES, stop));
-                    List<Way> sofar = List.copyOf(ways);
+                    ways.addAll(search.find(surface.get(), via.get(), path.reflector(), WAYS, TRIES, stop));
+                    List<Way> sofar = lighting.get().source().isPresent() ? near(ways, scene) : List.copyOf(ways);
                     post.accept(content -> content.following(stage, sofar));
                 }
             }
         });
+    }
+
+    /** Ways from far away, begun near the parts. */
+    private static List<Way> near(List<Way> ways, Scene scene) {
+        double reach = scene.reach();
+        return ways.stream()
+                .map(way -> new Way(
+                        DistantBody.drawn(reach, way.onPupil(), way.reflected()),
+                        way.reflected(),
+                        way.arrives(),
+                        way.carried()))
+                .toList();
     }
 
     /** Ends what is being looked for, as when a dimension is dragged. */

@@ -80,6 +80,9 @@ class ColourScaleTest {
         ColourScale point = ColourScale.around(Spacing.LOGARITHMIC, DoubleStream.of(1), "x", "");
         assertThat(point.least()).isEqualTo(0.1);
         assertThat(point.most()).isEqualTo(1);
+        ColourScale alike = ColourScale.around(Spacing.LOGARITHMIC, DoubleStream.of(1.002, 1.01), "x", "");
+        assertThat(alike.least()).isEqualTo(0.1);
+        assertThat(alike.most()).isEqualTo(1.2);
         ColourScale nothing = ColourScale.around(Spacing.LOGARITHMIC, DoubleStream.of(0, Double.NaN), "x", "");
         assertThat(nothing.most()).isEqualTo(1);
     }
@@ -89,6 +92,8 @@ class ColourScaleTest {
         assertThat(labels(log(1e-6, 1).ticks(10))).containsExactly("1e-6", "1e-5", "1e-4", "0.001", "0.01", "0.1", "1");
         assertThat(labels(log(1e-6, 1).ticks(4))).containsExactly("1e-6", "1e-4", "0.01", "1");
         assertThat(labels(log(0.2, 0.8).ticks(10))).containsExactly("0.2", "0.5");
+        assertThat(labels(log(1, 1.2).ticks(6))).containsExactly("1", "1.05", "1.1", "1.15", "1.2");
+        assertThat(labels(log(0.3, 0.9).ticks(5))).containsExactly("0.4", "0.6", "0.8");
     }
 
     @Test

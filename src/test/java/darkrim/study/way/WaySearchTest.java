@@ -7,6 +7,7 @@ import darkrim.assembly.ShippedLayouts;
 import darkrim.diagnostic.Place;
 import darkrim.geom.Frame;
 import darkrim.geom.Ring;
+import darkrim.light.Reflector;
 import darkrim.scene.Beam;
 import darkrim.scene.Finish;
 import darkrim.scene.Pupil;
@@ -28,13 +29,13 @@ class WaySearchTest {
     private static final Surface ACTIVE =
             SCENE.surface("mosaic/die[1,2]/active").orElseThrow();
 
-    private static List<Way> find(Surface receiver, Surface via, boolean mirror) {
-        return new WaySearch(SCENE, TREE).find(receiver, via, mirror, 12, 20_000, () -> false);
+    private static List<Way> find(Surface receiver, Surface via) {
+        return new WaySearch(SCENE, TREE).find(receiver, via, Reflector.Part.DIFFUSE, 12, 20_000, () -> false);
     }
 
     @Test
     void waysByAWallBeginOnThePupilTouchTheWallAndEndOnThePixels() {
-        List<Way> ways = find(ACTIVE, WALL, false);
+        List<Way> ways = find(ACTIVE, WALL);
         assertThat(ways).hasSize(12);
         Vector3D onWall = SCENE.corner(WALL.firstFacet(), 0);
         for (Way way : ways) {
@@ -52,8 +53,8 @@ class WaySearchTest {
     void noWayLeadsByASurfaceThatTheReceiverCannotSee() {
         // It lies in the plane of the pixels, as they do.
         Surface level = SCENE.surface("mosaic/die[2,2]/active").orElseThrow();
-        assertThat(find(ACTIVE, level, false)).isEmpty();
-        assertThat(find(ACTIVE, SCENE.surface("lid/top").orElseThrow(), false)).isEmpty();
+        assertThat(find(ACTIVE, level)).isEmpty();
+        assertThat(find(ACTIVE, SCENE.surface("lid/top").orElseThrow())).isEmpty();
     }
 
     @Test
@@ -62,7 +63,7 @@ class WaySearchTest {
                 Ring.disc(22.5),
                 new Frame(Vector3D.of(0, 0, 320), Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y, Vector3D.Unit.MINUS_Z)));
         Scene scene = new SceneBuilder()
-                .solid("mirror", Finish.ABSORBER, Place.IN_CODE)
+                .solid("mirror", new Finish("polished", 0.5, 0.4), Place.IN_CODE)
                 .quad("mirror", at(-5, -5, 0), at(5, -5, 0), at(5, 5, 0), at(-5, 5, 0))
                 .solid("wall", Finish.ABSORBER, Place.IN_CODE)
                 .quad("wall", at(8, -9, 1), at(8, -9, 90), at(8, 9, 90), at(8, 9, 1))
@@ -72,7 +73,7 @@ class WaySearchTest {
                 .find(
                         scene.surface("wall").orElseThrow(),
                         scene.surface("mirror").orElseThrow(),
-                        true,
+                        Reflector.Part.MIRROR,
                         12,
                         20_000,
                         () -> false);
@@ -86,13 +87,37 @@ class WaySearchTest {
         }
     }
 
+    /** For even points on pupil, wall and pixels, as in Lambert's law: cosines over the square of the leg; the first leg is left out, as it hardly differs. */
+    @Test
+    void aWayCarriesWhatItsCosinesAndItsSecondLegSay() {
+        for (Way way : find(ACTIVE, WALL)) {
+            Vector3D out = way.onPupil().subtract(way.reflected()).normalize();
+            Vector3D back = way.arrives().subtract(way.reflected());
+            Vector3D wall = SCENE.normal(WALL.firstFacet());
+            double albedo = WALL.finish().reflection().broad(1, 1);
+            double expected = albedo
+                    * Math.abs(wall.dot(out))
+                    * Math.abs(wall.dot(back))
+                    * Math.abs(back.getZ())
+                    / Math.pow(back.normSq(), 2);
+            assertThat(way.carried()).isCloseTo(expected, within(1e-9 * expected));
+        }
+    }
+
+    @Test
+    void aPartThatReflectsNothingHasNoWays() {
+        assertThat(WALL.finish().reflection().hasMirror()).isFalse();
+        assertThat(new WaySearch(SCENE, TREE).find(ACTIVE, WALL, Reflector.Part.MIRROR, 5, 20_000, () -> false))
+                .isEmpty();
+    }
+
     private static Vector3D at(double x, double y, double z) {
         return Vector3D.of(x, y, z);
     }
 
     @Test
     void aSearchThatIsToldToStopStops() {
-        assertThat(new WaySearch(SCENE, TREE).find(ACTIVE, WALL, false, 5, 1_000_000_000, () -> true))
+        assertThat(new WaySearch(SCENE, TREE).find(ACTIVE, WALL, Reflector.Part.DIFFUSE, 5, 1_000_000_000, () -> true))
                 .isEmpty();
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import darkrim.view.camera.Camera;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
@@ -54,5 +55,16 @@ class LookTest {
     void aRangeRunsUpward() {
         assertThatThrownBy(() -> new ScaleChoice.Range(2, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new ScaleChoice.Range(-1, 1)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void verdictsAreMarkedInTheLightThatTheyAreAboutOnly() {
+        assertThat(LOOK.marksVerdicts()).isTrue();
+        Look moon = LOOK.with(Light.TOTAL).litBy(Optional.of("moon"));
+        assertThat(moon.marksVerdicts()).isFalse();
+        assertThat(moon.litBy(Optional.empty()).marksVerdicts()).isTrue();
+        assertThat(moon.lightWords()).isEqualTo("direct + once reflected, of moon");
+        assertThat(moon.with(Light.NONE).lightWords()).isEqualTo("parts only");
+        assertThat(LOOK.lightWords()).isEqualTo("direct");
     }
 }

@@ -86,13 +86,14 @@ final class BesideDrive {
         Pixels sides = Hands.on(() -> new Picture(left, false).of(new PictureSize(400, 300), LocalDate.EPOCH));
         assertThat(difference.argb())
                 .as("a saved difference has the colours of more light")
-                .contains(Hands.on(() -> new Differences(left.content(), right.content(), Light.DIRECT)
-                        .argb(right.content()
-                                .stage()
-                                .get()
-                                .scene()
-                                .surface("sheet/front")
-                                .get())));
+                .contains(
+                        Hands.on(() -> new Differences(left.content(), right.content(), Light.DIRECT, Optional.empty())
+                                .argb(right.content()
+                                        .stage()
+                                        .get()
+                                        .scene()
+                                        .surface("sheet/front")
+                                        .get())));
         assertThat(difference.argb()).isNotEqualTo(sides.argb());
         two.key(KeyCode.K);
         assertThat(Hands.on(() -> beside.viewport().comparing())).isFalse();

@@ -22,10 +22,14 @@ class TitleAndPlaceTest {
     }
 
     @Test
-    void theFirstWindowIsNotLargerThanItsScreen() {
+    void theFirstWindowIsNotLargerThanItsScreenAndUsesALargeOne() {
+        assertThat(ViewerWindow.fitted(new Rectangle2D(0, 0, 2560, 1440)))
+                .isEqualTo(new Rectangle2D(320, 180, 1920, 1080));
+        assertThat(ViewerWindow.fitted(new Rectangle2D(0, 0, 1600, 1000)))
+                .isEqualTo(new Rectangle2D(160, 100, 1280, 800));
         assertThat(ViewerWindow.fitted(new Rectangle2D(0, 0, 1280, 720))).isEqualTo(new Rectangle2D(0, 0, 1280, 720));
         assertThat(ViewerWindow.fitted(new Rectangle2D(100, 30, 2000, 700)))
-                .isEqualTo(new Rectangle2D(460, 30, 1280, 700));
+                .isEqualTo(new Rectangle2D(350, 30, 1500, 700));
         assertThat(ViewerWindow.fitted(new Rectangle2D(0, 0, 1024, 768))).isEqualTo(new Rectangle2D(0, 0, 1024, 768));
     }
 }

@@ -132,6 +132,7 @@ public final class WindowDrive {
         claim(
                 "two layouts open side by side, turning one turns the other, and their difference is shown",
                 () -> BesideDrive.run(folder));
+        claim("the light of a source is chosen, read and saved, of two layouts alike", () -> SourceDrive.run(folder));
     }
 
     private void opens() {

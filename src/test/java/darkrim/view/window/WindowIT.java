@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What {@link WindowDrive} claims, on a display of its own. Skipped where there is no Xvfb (Debian: apt-get install xvfb libgtk-3-0 libxtst6). */
 class WindowIT {
-    private static final int CLAIMS = 19;
+    private static final int CLAIMS = 20;
     private static final long PATIENCE_SECONDS = 400;
 
     @TempDir

@@ -167,6 +167,7 @@ class BesideTest {
                 Optional.of(stage),
                 Optional.of(new Facts("", Verdict.PASS, List.of(), Map.of("face", facts), List.of(), "")),
                 Map.of(),
+                Map.of(),
                 List.of(),
                 List.of(),
                 "",

@@ -50,7 +50,7 @@ class PointLookTest {
     }
 
     private static PointLook.Asked from(PointName point, Light light) {
-        return new PointLook.Asked(point, stage, Optional.of(facts), light, SCALE, SIZE, false);
+        return new PointLook.Asked(point, stage, Lighting.of(stage, Optional.of(facts)), light, SCALE, SIZE, false);
     }
 
     /** The last of what is shown when all of this is asked for, one right after the other. */
