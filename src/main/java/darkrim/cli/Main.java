@@ -59,6 +59,7 @@ public final class Main {
         line.addSubcommand(new PathsCommand(surroundings));
         line.addSubcommand(new FacesCommand(surroundings));
         line.addSubcommand(new DrawCommand(surroundings));
+        line.addSubcommand(new SectionCommand(surroundings));
         line.addSubcommand(new StarScanCommand(surroundings));
         line.addSubcommand(new RejectionCommand(surroundings));
         line.addSubcommand(new SweepCommand(surroundings));

@@ -1,0 +1,37 @@
+package darkrim.study.section;
+
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/**
+ * A ray that grazes an edge and ends in the section. Every ray was traced against all parts: nothing stands in its way.
+ *
+ * @param kind which ray
+ * @param edge the edge that it passes
+ * @param from where it leaves the plane of the pupil, mm; it may lie beside the section
+ * @param past where it passes the edge, in the section as it is seen, mm
+ * @param to where it lands, in the section, mm
+ * @param surface name of the surface on which it lands
+ */
+public record SectionRay(
+        Kind kind, LimitingEdge edge, Vector3D from, Vector3D past, Vector3D to, String surface) {
+    /** Which ray. */
+    public enum Kind {
+        /** From the rim of the pupil that is farther beyond the edge's own side: where light ends. */
+        LIGHT_ENDS("light ends"),
+        /** From the middle of the pupil. */
+        CHIEF("chief ray"),
+        /** From the rim of the pupil on the edge's own side: from here on the edge hides nothing of the pupil. */
+        PUPIL_WHOLE("whole pupil from here");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /** In a few plain words. */
+        public String words() {
+            return words;
+        }
+    }
+}
