@@ -5,6 +5,8 @@ import darkrim.layout.Layout;
 import darkrim.layout.form.Wording;
 import darkrim.present.LayoutWords;
 import darkrim.present.SectionReport;
+import darkrim.present.drawing.DxfSection;
+import darkrim.present.drawing.PdfSheet;
 import darkrim.present.drawing.SectionSheet;
 import darkrim.present.drawing.SvgSheet;
 import darkrim.study.Check;
@@ -141,13 +143,13 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
     }
 
     private byte[] content(Path output, CheckResult result, LayoutSection section) {
-        SectionSheet sheet = SectionSheet.of(
-                section,
-                new SectionSheet.Imprint(
-                        Version.number(), result.effort().seed(), Optional.ofNullable(date)));
+        SectionSheet.Imprint imprint =
+                new SectionSheet.Imprint(Version.number(), result.effort().seed(), Optional.ofNullable(date));
         String title = LayoutWords.title(section.layout()) + ", section " + section.plane().words();
         return switch (ending(output)) {
-            default -> SvgSheet.of(sheet, title).getBytes(StandardCharsets.UTF_8);
+            case ".dxf" -> DxfSection.of(section, imprint).getBytes(StandardCharsets.US_ASCII);
+            case ".pdf" -> PdfSheet.of(SectionSheet.of(section, imprint), title);
+            default -> SvgSheet.of(SectionSheet.of(section, imprint), title).getBytes(StandardCharsets.UTF_8);
         };
     }
 

@@ -17,20 +17,25 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Edges past which light comes, enlarged, with where the light lands and how far they can be moved. */
 final class DetailViews {
-    private static final int MOST = 4;
     private static final double LINE = 3.1;
     /** Lines of words below each detail. */
     private static final int LINES = 10;
 
     private DetailViews() {}
 
-    /** The edges that are shown enlarged: those that have the least room first, in the order in which they stand. */
-    static List<LimitingEdge> chosen(LayoutSection section) {
+    /** The edges that are shown enlarged: those that end light and have the least room, in the order in which they stand. */
+    static List<LimitingEdge> chosen(LayoutSection section, int most) {
         return section.edges().stream()
-                .sorted(Comparator.comparingDouble(edge -> least(section, edge)))
-                .limit(MOST)
+                .sorted(Comparator.<LimitingEdge>comparingInt(edge -> endsLight(section, edge) ? 0 : 1)
+                        .thenComparingDouble(edge -> least(section, edge)))
+                .limit(most)
                 .sorted(Comparator.comparingDouble(edge -> edge.narrowest().getX()))
                 .toList();
+    }
+
+    private static boolean endsLight(LayoutSection section, LimitingEdge edge) {
+        return section.rays().stream()
+                .anyMatch(ray -> ray.kind() == SectionRay.Kind.LIGHT_ENDS && ray.edge().equals(edge));
     }
 
     private static double least(LayoutSection section, LimitingEdge edge) {
@@ -58,18 +63,24 @@ final class DetailViews {
             Page page,
             LayoutSection section,
             List<LimitingEdge> edges,
-            Box room,
+            List<Box> rows,
             PaperView parts,
             Map<String, String> colours) {
         if (edges.isEmpty()) {
-            page.words("No edge of this section lets light past that lands in it.", room.x(), room.y() + 6, room.width());
+            Box room = rows.get(0);
+            page.words("Past no edge of this section light comes that lands in it.", room.x(), room.y() + 6, room.width());
             return;
         }
         double gap = 3;
-        double width = Math.min(120, (room.width() - gap * (edges.size() - 1)) / edges.size());
+        int columns = (edges.size() + rows.size() - 1) / rows.size();
         for (int i = 0; i < edges.size(); i++) {
+            Box room = rows.get(i / columns);
+            double width = Math.min(120, (room.width() - gap * (columns - 1)) / columns);
             Box box = new Box(
-                    room.x() + i * (width + gap), room.y() + 5, width, room.height() - 6 - LINES * LINE);
+                    room.x() + i % columns * (width + gap),
+                    room.y() + 5,
+                    width,
+                    room.height() - 6 - LINES * LINE);
             detail(page, section, edges.get(i), letter(i), box, parts, colours);
         }
     }
@@ -93,13 +104,13 @@ final class DetailViews {
                 Anchor.START,
                 true,
                 box.width());
-        view.draw(page, section, colours);
+        view.draw(page, section, rays, colours);
         page.frame(box, Line.THIN);
         mark(page, parts, edge, letter);
         view.scaleBar(page);
+        rays.forEach(ray -> PartsView.letter(page, section, view, ray));
         rooms(page, section, view, edge);
         dimensions(page, section, view, edge, rays);
-        rays.forEach(ray -> PartsView.letter(page, section, view, ray));
         double y = box.bottom() + LINE;
         for (String line : lines(section, edge, rays)) {
             page.words(line, box.x(), y, box.width());

@@ -4,6 +4,7 @@ import darkrim.present.Figures;
 import darkrim.present.drawing.Mark.Anchor;
 import darkrim.study.section.CutBody;
 import darkrim.study.section.LayoutSection;
+import darkrim.study.section.SectionRay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -38,8 +39,8 @@ record PaperView(Box box, Vector2D middle, DrawnScale scale) {
         return points.stream().map(this::paper).toList();
     }
 
-    /** Draws what is cut, coloured by part, and the rays; cut off at the box. */
-    void draw(Page page, LayoutSection section, Map<String, String> colours) {
+    /** Draws what is cut, coloured by part, and some rays; cut off at the box. */
+    void draw(Page page, LayoutSection section, List<SectionRay> rays, Map<String, String> colours) {
         List<Mark> marks = new ArrayList<>();
         for (CutBody body : section.bodies()) {
             if (!body.outlines().isEmpty()) {
@@ -48,8 +49,7 @@ record PaperView(Box box, Vector2D middle, DrawnScale scale) {
             }
             body.lines().forEach(line -> marks.add(new Mark.Path(paper(line), Line.THICK)));
         }
-        section.rays()
-                .forEach(ray -> marks.add(new Mark.Path(
+        rays.forEach(ray -> marks.add(new Mark.Path(
                         List.of(
                                 paper(section.plane().seen(ray.from())),
                                 paper(section.plane().seen(ray.to()))),

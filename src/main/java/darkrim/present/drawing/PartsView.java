@@ -23,7 +23,7 @@ final class PartsView {
         page.words(
                 "Parts, " + view.scale().words() + broken, box.x(), box.y() - 2, 3, Anchor.START, true, box.width());
         page.frame(box, Line.THIN);
-        view.draw(page, section, colours);
+        view.draw(page, section, section.rays(), colours);
         view.scaleBar(page);
         axes(page, section, box);
         for (SectionRay ray : section.rays()) {
@@ -33,7 +33,7 @@ final class PartsView {
     }
 
     /** Which way is up and which to the right. */
-    private static void axes(Page page, LayoutSection section, Box box) {
+    static void axes(Page page, LayoutSection section, Box box) {
         Vector2D corner = Vector2D.of(box.x() + 4, box.bottom() - 4);
         page.line(Line.PART, corner.getX(), corner.getY(), corner.getX() + 7, corner.getY());
         page.line(Line.PART, corner.getX(), corner.getY(), corner.getX(), corner.getY() - 7);
@@ -53,6 +53,9 @@ final class PartsView {
     static void letter(Page page, LayoutSection section, PaperView view, SectionRay ray) {
         Vector2D to = view.paper(section.plane().seen(ray.to()));
         Vector2D from = view.paper(section.plane().seen(ray.from()));
+        if (view.box().holds(from)) {
+            return;
+        }
         List<Vector2D> places = new ArrayList<>();
         // From the far end of the ray inward; the label itself looks for the first place inside the box.
         double length = to.distance(from);

@@ -27,6 +27,8 @@ public record SectionSheet(List<Mark> marks) {
     private static final Box PARTS = new Box(100, 18, 308, 104);
     private static final Box ONLY = new Box(12, 18, 396, 226);
     private static final Box DETAILS = new Box(100, 126, 308, 118);
+    private static final Box UPPER = new Box(100, 12, 308, 114);
+    private static final int COLUMNS = 4;
     private static final Box FOOT = new Box(10, 247, 400, 40);
     private static final List<String> COLOURS =
             List.of("#a9bccd", "#d6cba0", "#c3b0cf", "#b4cfa8", "#dab3a8", "#a8cdcd", "#cfcfcf", "#e0c4d6");
@@ -50,19 +52,26 @@ public record SectionSheet(List<Mark> marks) {
         Page page = new Page();
         page.frame(FRAME, Line.THICK);
         Map<String, String> colours = colours(section);
-        List<LimitingEdge> shown = DetailViews.chosen(section);
         double[] bounds = section.bounds().orElse(new double[] {-1, -1, 1, 1});
-        PaperView parts;
+        List<LimitingEdge> shown = List.of();
+        PaperView main = PaperView.around(bounds, section.pupil().isPresent() ? PARTS : ONLY, 1.04);
         if (section.pupil().isPresent()) {
-            parts = PaperView.around(bounds, PARTS, 1.04);
-            WholeView.draw(page, section, WHOLE, colours);
-            PartsView.draw(page, section, parts, colours);
-            DetailViews.draw(page, section, shown, DETAILS, parts, colours);
+            PaperView whole = WholeView.of(section, WHOLE);
+            WholeView.draw(page, section, whole, WHOLE, colours);
+            if (main.scale().paper() > whole.scale().paper()) {
+                PartsView.draw(page, section, main, colours);
+                shown = DetailViews.chosen(section, COLUMNS);
+                DetailViews.draw(page, section, shown, List.of(DETAILS), main, colours);
+            } else {
+                // A deep layout is no larger in the view of the parts than in that of the whole: the room goes to details.
+                main = whole;
+                shown = DetailViews.chosen(section, 2 * COLUMNS);
+                DetailViews.draw(page, section, shown, List.of(UPPER, DETAILS), main, colours);
+            }
         } else {
-            parts = PaperView.around(bounds, ONLY, 1.04);
-            PartsView.draw(page, section, parts, colours);
+            PartsView.draw(page, section, main, colours);
         }
-        SheetFoot.draw(page, section, FOOT, new SheetFoot.Told(imprint, parts.scale(), colours, shown));
+        SheetFoot.draw(page, section, FOOT, new SheetFoot.Told(imprint, main.scale(), colours, shown));
         return new SectionSheet(page.marks());
     }
 

@@ -103,7 +103,7 @@ final class SheetFoot {
                 Anchor.START,
                 true,
                 box.width() - 4);
-        int rows = 5;
+        int rows = 6;
         if (lines.isEmpty()) {
             lines.add("The check found none here: the least of each requirement lie elsewhere.");
         } else if (lines.size() > rows) {
@@ -115,13 +115,20 @@ final class SheetFoot {
             y += LINE;
             page.words(line, box.x() + 2, y, box.width() - 4);
         }
-        y = box.bottom() - 7.5;
+        y = box.bottom() - 2 - LINE;
         int edges = section.edges().size();
         if (edges > told.details().size()) {
             page.words(
-                    told.details().size() + " of " + edges + " edges are shown enlarged: those with the least room.",
+                    told.details().size() + " of " + edges + " edges are shown enlarged: those that end light, with the least room.",
                     box.x() + 2,
-                    y,
+                    y - LINE,
+                    box.width() - 4);
+        }
+        if (section.pupil().isPresent()) {
+            page.words(
+                    "L, M, R: from the left rim, the middle, the right rim of the pupil, as it is seen here.",
+                    box.x() + 2,
+                    box.bottom() - 2 - LINE,
                     box.width() - 4);
         }
         page.words(projection(section), box.x() + 2, box.bottom() - 2, box.width() - 4);

@@ -10,7 +10,8 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 final class WholeView {
     private WholeView() {}
 
-    static void draw(Page page, LayoutSection section, Box box, Map<String, String> colours) {
+    /** The view that holds all of it. */
+    static PaperView of(LayoutSection section, Box box) {
         LayoutSection.Rim rim = section.pupil().orElseThrow();
         Vector2D left = section.plane().seen(rim.left());
         Vector2D right = section.plane().seen(rim.right());
@@ -21,10 +22,16 @@ final class WholeView {
             bounds[2] = Math.max(bounds[2], end.getX());
             bounds[3] = Math.max(bounds[3], end.getY());
         }
-        PaperView view = PaperView.around(bounds, box.inside(6), 1);
+        return PaperView.around(bounds, box.inside(6), 1);
+    }
+
+    static void draw(Page page, LayoutSection section, PaperView view, Box box, Map<String, String> colours) {
+        LayoutSection.Rim rim = section.pupil().orElseThrow();
+        Vector2D left = section.plane().seen(rim.left());
+        Vector2D right = section.plane().seen(rim.right());
         page.words(
                 "Whole, " + view.scale().words(), box.x(), box.y() - 2, 3, Anchor.START, true, box.width());
-        view.draw(page, section, colours);
+        view.draw(page, section, section.rays(), colours);
         page.add(new Mark.Path(List.of(view.paper(left), view.paper(right)), Line.THICK));
         page.label(
                 "L",
@@ -42,6 +49,7 @@ final class WholeView {
                 2.4,
                 box,
                 List.of(middle.add(Vector2D.of(0, -1.5)), middle.add(Vector2D.of(0, 3.5))));
+        PartsView.axes(page, section, box);
         view.scaleBar(page);
     }
 }
