@@ -89,7 +89,7 @@ public final class DxfSection {
         double size = 0.05;
         for (SectionRay ray : section.rays()) {
             Vector2D to = section.plane().seen(ray.to());
-            out.line(layer(ray.kind()), section.plane().seen(ray.from()), to);
+            out.line(layer(ray.kind()), section.plane().seen(ray.trace()), to);
             out.point("LANDINGS", to);
             // Landings lie close together: each kind has a line of its own below them.
             int row =
