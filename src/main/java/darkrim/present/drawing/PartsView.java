@@ -45,8 +45,7 @@ final class PartsView {
         if (ray.kind() == SectionRay.Kind.CHIEF) {
             return "M";
         }
-boolean openToRight =
-                ray.edge().open().getX() > ray.edge().narrowest().getX();
+        boolean openToRight = ray.edge().open().getX() > ray.edge().narrowest().getX();
         return openToRight == (ray.kind() == SectionRay.Kind.LIGHT_ENDS) ? "R" : "L";
     }
 

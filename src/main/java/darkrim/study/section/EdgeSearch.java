@@ -75,8 +75,7 @@ final class EdgeSearch {
             if (here <= 0 != there <= 0) {
                 Vector3D at = from.lerp(to, here / (here - there));
                 String side = i < sides.size() ? sides.get(i) : "";
-                found.add(new Crossing(
-                        side, plane.seen(at), to.subtract(from).normalize()));
+                found.add(new Crossing(side, plane.seen(at), to.subtract(from).normalize()));
             }
         }
         return found;
@@ -113,7 +112,11 @@ final class EdgeSearch {
         double other = way.signedArea(after.subtract(at));
         if (one * other > 0) {
             Vector2D square = way.orthogonal().multiply(one > 0 ? -1 : 1);
-            edges.add(new LimitingEdge(body.body(), "", List.of(at), at.add(square.normalize()),
+            edges.add(new LimitingEdge(
+                    body.body(),
+                    "",
+                    List.of(at),
+                    at.add(square.normalize()),
                     plane.frame().normal()));
         }
     }

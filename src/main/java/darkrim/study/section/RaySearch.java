@@ -60,8 +60,7 @@ final class RaySearch {
     /** Adds the rays past an edge: from both points of the rim that its shadow touches, and from the middle. */
     void add(LimitingEdge edge) {
         Pupil pupil = scene.beam().pupil();
-        Optional<ShadowPlane> middle =
-                ShadowPlane.middle(plane.at(edge.narrowest()), edge.along(), pupil, plane);
+        Optional<ShadowPlane> middle = ShadowPlane.middle(plane.at(edge.narrowest()), edge.along(), pupil, plane);
         if (middle.isEmpty()) {
             return;
         }
