@@ -21,6 +21,9 @@ final class Commands {
         made.put("paths", PathsCommand::new);
         made.put("faces", FacesCommand::new);
         made.put("draw", DrawCommand::new);
+        made.put("section", SectionCommand::new);
+        made.put("maps", MapsCommand::new);
+        made.put("export", ExportCommand::new);
         made.put("star-scan", StarScanCommand::new);
         made.put("rejection", RejectionCommand::new);
         made.put("sweep", SweepCommand::new);

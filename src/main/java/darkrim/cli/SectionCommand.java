@@ -1,0 +1,170 @@
+package darkrim.cli;
+
+import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.Layout;
+import darkrim.present.LayoutWords;
+import darkrim.present.SectionReport;
+import darkrim.present.drawing.DxfSection;
+import darkrim.present.drawing.PdfSheet;
+import darkrim.present.drawing.SectionSheet;
+import darkrim.present.drawing.SvgSheet;
+import darkrim.study.Check;
+import darkrim.study.CheckResult;
+import darkrim.study.Effort;
+import darkrim.study.NoWindow;
+import darkrim.study.irradiance.PlacedLayout;
+import darkrim.study.section.LayoutSection;
+import darkrim.study.section.SectionPlane;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code darkrim section}: a drawing of a section with the rays that limit the light. */
+@Command(
+        name = "section",
+        description =
+                "Draws a section of a layout with the pupil, the rays that graze the edges of the openings, where they"
+                        + " land, and margins in mm.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        footerHeading = "%nExample:%n",
+        footer = {
+            "  java -jar target/darkrim.jar section geometries/nightglow-b.yaml --plane x=20.1 \\",
+            "      -o s.svg -o s.pdf -o s.dxf",
+            "",
+            "SVG and PDF are sheets of A3, true to scale. DXF has the section itself in mm, 1:1, a layer for each",
+            "part and kind of ray.",
+            "",
+            "Exit codes:",
+            "  0  drawn, which is no verdict",
+            "  2  the layout, an option or an output cannot be used; standard error says why",
+            "  3  the work was stopped; the drawing lacks margins that were not found until then",
+            "  4  the program broke; standard error says what to report"
+        })
+final class SectionCommand implements Callable<Integer>, LayoutCommand {
+    private final Surroundings surroundings;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            order = -10,
+            required = true,
+            description = "The drawing: .svg, .pdf or .dxf; may be repeated.")
+    private List<Path> outputs;
+
+    @Option(
+            names = "--plane",
+            paramLabel = "AXIS=PLACE",
+            order = -9,
+            converter = SectionOption.Reader.class,
+            description = "The plane, such as x=0 or y=20.1 (mm).")
+    private SectionOption plane;
+
+    @Option(
+            names = "--through",
+            paramLabel = "X,Y,Z",
+            order = -8,
+            converter = TripleOption.class,
+            description = "Any plane instead: a point of it (mm); coordinates in the drawing are counted from there.")
+    private Vector3D through;
+
+    @Option(
+            names = "--normal",
+            paramLabel = "X,Y,Z",
+            order = -7,
+            converter = TripleOption.class,
+            description = "With --through: direction square to the plane, toward the eye.")
+    private Vector3D normal;
+
+    @Option(
+            names = "--date",
+            paramLabel = "YYYY-MM-DD",
+            order = -6,
+            converter = DateOption.class,
+            description = "Also write this date on the sheet.")
+    private String date;
+
+    @Mixin
+    private LayoutOptions options;
+
+    SectionCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() {
+        OutputFiles files = new OutputFiles(outputs, List.of(".svg", ".pdf", ".dxf"), options);
+        List<String> problems = new ArrayList<>(files.problems());
+        problem().ifPresent(problems::add);
+        problems.forEach(problem -> surroundings.errors().println("darkrim: " + problem + "; nothing was drawn."));
+        boolean usable = files.areUsable(surroundings.errors());
+        try {
+            Layout layout = PlacedLayout.of(options.layout(), options.effort()).layout();
+            NoWindow.require(layout, "section");
+            if (!problems.isEmpty() || !usable) {
+                return ExitCode.UNUSABLE;
+            }
+            // Margins rest on proofs, for which the least of samples is enough.
+            Effort effort = new Effort(
+                            options.effort().threads(), options.effort().seed(), Optional.of(1L))
+                    .warm(options.effort().warm());
+            CheckResult result = surroundings.watched(watch -> Check.of(options.layout(), effort, watch));
+            LayoutSection section = LayoutSection.of(result, wanted());
+            if (section.bodies().isEmpty()) {
+                surroundings
+                        .errors()
+                        .println("darkrim: the plane " + wanted().words() + " cuts no part; nothing was drawn.");
+                return ExitCode.UNUSABLE;
+            }
+            return written(files, result, section);
+        } catch (UnusableInput unusable) {
+            return Refusal.of(unusable.findings(), surroundings.errors());
+        }
+    }
+
+    private int written(OutputFiles files, CheckResult result, LayoutSection section) {
+        if (!files.write(ending -> content(ending, result, section), surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
+        surroundings.show(result.warnings(), new SectionReport(Version.number()).of(section, outputs));
+        return result.judgement().stopped() || result.margins().stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;
+    }
+
+    private byte[] content(String ending, CheckResult result, LayoutSection section) {
+        SectionSheet.Imprint imprint =
+                new SectionSheet.Imprint(Version.number(), result.effort().seed(), Optional.ofNullable(date));
+        String title = LayoutWords.title(section.layout()) + ", section "
+                + section.plane().words();
+        return switch (ending) {
+            case ".dxf" -> DxfSection.of(section, imprint).getBytes(StandardCharsets.US_ASCII);
+            case ".pdf" -> PdfSheet.of(SectionSheet.of(section, imprint), title);
+            default -> SvgSheet.of(SectionSheet.of(section, imprint), title).getBytes(StandardCharsets.UTF_8);
+        };
+    }
+
+    private SectionPlane wanted() {
+        return plane != null ? SectionPlane.square(plane.axis(), plane.place()) : SectionPlane.through(through, normal);
+    }
+
+    private Optional<String> problem() {
+        if (plane != null ? through != null || normal != null : through == null || normal == null) {
+            return Optional.of("expected either --plane, or --through and --normal together");
+        }
+        return normal != null && !(normal.norm() > 0)
+                ? Optional.of("--normal has no direction, expected a number other than 0 among the three")
+                : Optional.empty();
+    }
+
+    @Override
+    public LayoutOptions options() {
+        return options;
+    }
+}

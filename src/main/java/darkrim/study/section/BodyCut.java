@@ -1,0 +1,162 @@
+package darkrim.study.section;
+
+import darkrim.assembly.Body;
+import darkrim.assembly.Face;
+import darkrim.assembly.Triangle;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/**
+ * Cuts a body at a plane. Each facet that the plane crosses gives a stretch with the material to its left. Facets that share an edge find the very
+ * same point on it, to the bit, so that stretches join end to start; a corner in the plane counts as lying behind it for every facet that has it, which
+ * keeps outlines closed, and a face that lies in the plane is cut as if the plane were moved toward the eye by less than any length.
+ */
+final class BodyCut {
+    /** A corner that lies off the line between its neighbours by less than this share of their distance is no corner. */
+    private static final double STRAIGHT = 1e-10;
+
+    private final SectionPlane plane;
+
+    BodyCut(SectionPlane plane) {
+        this.plane = plane;
+    }
+
+    private record Stretch(Vector3D from, Vector3D to) {}
+
+    /** The cut; empty where the plane misses the body. */
+    Optional<CutBody> of(Body body) {
+        Map<Vector3D, Deque<Stretch>> byStart = new LinkedHashMap<>();
+        Set<String> surfaces = new LinkedHashSet<>();
+        for (Face face : body.faces()) {
+            boolean cut = false;
+            for (Triangle facet : face.triangles()) {
+                Optional<Stretch> stretch = stretch(facet);
+                if (stretch.isPresent()) {
+                    cut = true;
+                    byStart.computeIfAbsent(stretch.get().from(), start -> new ArrayDeque<>())
+                            .add(stretch.get());
+                }
+            }
+            if (cut) {
+                surfaces.addAll(face.surfaces());
+            }
+        }
+        if (byStart.isEmpty()) {
+            return Optional.empty();
+        }
+        List<List<Vector2D>> outlines = new ArrayList<>();
+        List<List<Vector2D>> lines = new ArrayList<>();
+        join(byStart, outlines, lines);
+        String part = body.name().split("/", 2)[0].replaceFirst("\\[.*", "");
+        return Optional.of(new CutBody(part, body.name(), body.solid(), outlines, lines, List.copyOf(surfaces)));
+    }
+
+    /** Where the plane crosses a facet, if it does. */
+    private Optional<Stretch> stretch(Triangle facet) {
+        Vector3D[] corners = {facet.a(), facet.b(), facet.c()};
+        Vector3D from = null;
+        Vector3D to = null;
+        for (int k = 0; k < 3; k++) {
+            Vector3D here = corners[k];
+            Vector3D there = corners[(k + 1) % 3];
+            boolean behind = plane.frame().height(here) <= 0;
+            if (behind != plane.frame().height(there) <= 0) {
+                // Counter-clockwise about the outward normal: material lies to the left of the way from the side that
+                // goes down to the one up.
+                if (behind) {
+                    to = crossing(here, there);
+                } else {
+                    from = crossing(here, there);
+                }
+            }
+        }
+        return from == null || to == null || from.equals(to) ? Optional.empty() : Optional.of(new Stretch(from, to));
+    }
+
+    /** The same for both directions of an edge. */
+    private Vector3D crossing(Vector3D a, Vector3D b) {
+        boolean ordered = Vector3D.COORDINATE_ASCENDING_ORDER.compare(a, b) < 0;
+        Vector3D low = ordered ? a : b;
+        Vector3D high = ordered ? b : a;
+        double below = plane.frame().height(low);
+        double above = plane.frame().height(high);
+        // Corners in the plane are met as they are.
+        return below == 0
+                ? low
+                : above == 0 ? high : low.lerp(high, below / (below - above)).add(Vector3D.ZERO);
+    }
+
+    private void join(
+            Map<Vector3D, Deque<Stretch>> byStart, List<List<Vector2D>> outlines, List<List<Vector2D>> lines) {
+        Set<Vector3D> ends = new LinkedHashSet<>();
+        byStart.values().forEach(all -> all.forEach(each -> ends.add(each.to())));
+        // Lines that stay open begin where nothing ends.
+        List<Vector3D> starts = new ArrayList<>(byStart.keySet());
+        starts.removeIf(ends::contains);
+        starts.addAll(byStart.keySet());
+        for (Vector3D start : starts) {
+            while (byStart.containsKey(start)) {
+                List<Vector3D> chain = chain(start, byStart);
+                boolean closed = chain.size() > 3 && chain.get(0).equals(chain.get(chain.size() - 1));
+                List<Vector2D> seen =
+                        new ArrayList<>(chain.stream().map(plane::seen).toList());
+                if (closed) {
+                    seen.remove(seen.size() - 1);
+                }
+                List<Vector2D> corners = corners(seen, closed);
+                if (closed && corners.size() >= 3) {
+                    outlines.add(corners);
+                } else if (!closed) {
+                    lines.add(corners);
+                }
+            }
+        }
+    }
+
+    /** Follows stretches until one ends where nothing begins, or where the chain began. */
+    private static List<Vector3D> chain(Vector3D start, Map<Vector3D, Deque<Stretch>> byStart) {
+        List<Vector3D> chain = new ArrayList<>(List.of(start));
+        Vector3D at = start;
+        do {
+            Deque<Stretch> here = byStart.get(at);
+            Stretch next = here.poll();
+            if (here.isEmpty()) {
+                byStart.remove(at);
+            }
+            at = next.to();
+            chain.add(at);
+        } while (!at.equals(start) && byStart.containsKey(at));
+        return chain;
+    }
+
+    /** Without the points between facets of one plane. */
+    private static List<Vector2D> corners(List<Vector2D> all, boolean closed) {
+        List<Vector2D> kept = new ArrayList<>();
+        int count = all.size();
+        for (int i = 0; i < count; i++) {
+            boolean end = !closed && (i == 0 || i == count - 1);
+            Vector2D before = kept.isEmpty() ? all.get((i + count - 1) % count) : kept.get(kept.size() - 1);
+            if (end || !isStraight(before, all.get(i), all.get((i + 1) % count))) {
+                kept.add(all.get(i));
+            }
+        }
+        return kept;
+    }
+
+    private static boolean isStraight(Vector2D before, Vector2D at, Vector2D after) {
+        Vector2D way = after.subtract(before);
+        double off = Math.abs(way.signedArea(at.subtract(before)));
+        return off <= STRAIGHT * way.normSq()
+                && at.subtract(before).dot(way) >= 0
+                && after.subtract(at).dot(way) >= 0;
+    }
+}
