@@ -26,7 +26,7 @@ final class DarkrimCommand implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "a command is missing, expected check, seen-from, pixel-view, paths, faces, draw, section, view, star-scan, rejection, "
+                "a command is missing, expected check, seen-from, pixel-view, paths, faces, draw, section, maps, export, view, star-scan, rejection, "
                         + "sweep, tolerance, advise, compare, finishes or place-vanes");
     }
 }

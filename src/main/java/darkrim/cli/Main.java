@@ -60,6 +60,8 @@ public final class Main {
         line.addSubcommand(new FacesCommand(surroundings));
         line.addSubcommand(new DrawCommand(surroundings));
         line.addSubcommand(new SectionCommand(surroundings));
+        line.addSubcommand(new MapsCommand(surroundings));
+        line.addSubcommand(new ExportCommand(surroundings));
         line.addSubcommand(new StarScanCommand(surroundings));
         line.addSubcommand(new RejectionCommand(surroundings));
         line.addSubcommand(new SweepCommand(surroundings));

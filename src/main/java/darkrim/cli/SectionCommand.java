@@ -2,7 +2,6 @@ package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Layout;
-import darkrim.layout.form.Wording;
 import darkrim.present.LayoutWords;
 import darkrim.present.SectionReport;
 import darkrim.present.drawing.DxfSection;
@@ -20,7 +19,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -103,12 +101,11 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
 
     @Override
     public Integer call() {
-        List<String> problems = problems();
+        OutputFiles files = new OutputFiles(outputs, List.of(".svg", ".pdf", ".dxf"), options);
+        List<String> problems = new ArrayList<>(files.problems());
+        problem().ifPresent(problems::add);
         problems.forEach(problem -> surroundings.errors().println("darkrim: " + problem + "; nothing was drawn."));
-        boolean usable = true;
-        for (Path output : outputs) {
-            usable &= file(output).isUsable(options.layout(), surroundings.errors());
-        }
+        boolean usable = files.areUsable(surroundings.errors());
         try {
             Layout layout = PlacedLayout.of(options.layout(), options.effort()).layout();
             NoWindow.require(layout, "section");
@@ -126,27 +123,25 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
                         .println("darkrim: the plane " + wanted().words() + " cuts no part; nothing was drawn.");
                 return ExitCode.UNUSABLE;
             }
-            return written(result, section);
+            return written(files, result, section);
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         }
     }
 
-    private int written(CheckResult result, LayoutSection section) {
-        for (Path output : outputs) {
-            if (!file(output).write(content(output, result, section), surroundings.errors())) {
-                return ExitCode.UNUSABLE;
-            }
+    private int written(OutputFiles files, CheckResult result, LayoutSection section) {
+        if (!files.write(ending -> content(ending, result, section), surroundings.errors())) {
+            return ExitCode.UNUSABLE;
         }
         surroundings.show(result.warnings(), new SectionReport(Version.number()).of(section, outputs));
         return result.judgement().stopped() || result.margins().stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;
     }
 
-    private byte[] content(Path output, CheckResult result, LayoutSection section) {
+    private byte[] content(String ending, CheckResult result, LayoutSection section) {
         SectionSheet.Imprint imprint =
                 new SectionSheet.Imprint(Version.number(), result.effort().seed(), Optional.ofNullable(date));
         String title = LayoutWords.title(section.layout()) + ", section " + section.plane().words();
-        return switch (ending(output)) {
+        return switch (ending) {
             case ".dxf" -> DxfSection.of(section, imprint).getBytes(StandardCharsets.US_ASCII);
             case ".pdf" -> PdfSheet.of(SectionSheet.of(section, imprint), title);
             default -> SvgSheet.of(SectionSheet.of(section, imprint), title).getBytes(StandardCharsets.UTF_8);
@@ -159,32 +154,13 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
                 : SectionPlane.through(through, normal);
     }
 
-    private List<String> problems() {
-        List<String> problems = new ArrayList<>();
+    private Optional<String> problem() {
         if (plane != null ? through != null || normal != null : through == null || normal == null) {
-            problems.add("expected either --plane, or --through and --normal together");
-        } else if (normal != null && !(normal.norm() > 0)) {
-            problems.add("--normal has no direction, expected a number other than 0 among the three");
+            return Optional.of("expected either --plane, or --through and --normal together");
         }
-        for (Path output : outputs) {
-            if (!List.of(".svg", ".pdf", ".dxf").contains(ending(output))) {
-                problems.add("--output " + Wording.shortened(output.toString())
-                        + ": expected a name that ends in .svg, .pdf or .dxf");
-            }
-        }
-        if (outputs.stream().map(each -> each.toAbsolutePath().normalize()).distinct().count() < outputs.size()) {
-            problems.add("--output names the same file twice, expected different files");
-        }
-        return problems;
-    }
-
-    private static String ending(Path output) {
-        String name = output.toString().toLowerCase(Locale.ROOT);
-        return name.substring(Math.max(0, name.lastIndexOf('.')));
-    }
-
-    private OutputFile file(Path output) {
-        return options.output("--output", output).orElseThrow();
+        return normal != null && !(normal.norm() > 0)
+                ? Optional.of("--normal has no direction, expected a number other than 0 among the three")
+                : Optional.empty();
     }
 
     @Override

@@ -1,0 +1,76 @@
+package darkrim.cli;
+
+import darkrim.layout.form.Wording;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * The files that a command writes, of which the ending tells the format.
+ *
+ * @param paths where they go
+ * @param endings the endings that are known, in small letters with their dots
+ * @param options tells the layout and whether files may be replaced
+ */
+record OutputFiles(List<Path> paths, List<String> endings, LayoutOptions options) {
+    /** Copies the lists. */
+    OutputFiles {
+        paths = List.copyOf(paths);
+        endings = List.copyOf(endings);
+    }
+
+    /** The ending of a name, in small letters with its dot. */
+    static String ending(Path path) {
+        String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
+        return name.substring(Math.max(0, name.lastIndexOf('.')));
+    }
+
+    /** What is wrong with the names. */
+    List<String> problems() {
+        List<String> problems = new ArrayList<>();
+        Set<Path> seen = new HashSet<>();
+        for (Path path : paths) {
+            if (!endings.contains(ending(path))) {
+                problems.add("--output " + Wording.shortened(path.toString()) + ": expected a name that ends in "
+                        + Wording.anyOf(endings));
+            }
+            if (!seen.add(path.toAbsolutePath().normalize())) {
+                problems.add("--output " + Wording.shortened(path.toString())
+                        + ": this file is named twice, expected different files");
+            }
+        }
+        return problems;
+    }
+
+    /** Whether all can be written; says why if not. */
+    boolean areUsable(PrintWriter errors) {
+        boolean usable = true;
+        for (Path path : paths) {
+            usable &= file(path).isUsable(options.layout(), errors);
+        }
+        return usable;
+    }
+
+    /**
+     * Writes all; false, said why, if one could not be written.
+     *
+     * @param content makes the bytes for an ending
+     */
+    boolean write(Function<String, byte[]> content, PrintWriter errors) {
+        for (Path path : paths) {
+            if (!file(path).write(content.apply(ending(path)), errors)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private OutputFile file(Path path) {
+        return options.output("--output", path).orElseThrow();
+    }
+}
