@@ -27,6 +27,6 @@ final class DarkrimCommand implements Runnable {
         throw new ParameterException(
                 spec.commandLine(),
                 "a command is missing, expected check, seen-from, pixel-view, paths, faces, draw, section, maps, export, view, star-scan, rejection, "
-                        + "sweep, tolerance, advise, compare, finishes or place-vanes");
+                        + "sweep, tolerance, advise, compare, report, finishes or place-vanes");
     }
 }

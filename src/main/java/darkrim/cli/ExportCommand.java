@@ -36,7 +36,8 @@ import picocli.CommandLine.Option;
 /** {@code darkrim export}: the parts, and the light on them, for other programs. */
 @Command(
         name = "export",
-        description = "Writes the parts of a layout, with the light on them where the format holds it, for other programs.",
+        description =
+                "Writes the parts of a layout, with the light on them where the format holds it, for other programs.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
@@ -132,7 +133,8 @@ final class ExportCommand implements Callable<Integer>, LayoutCommand {
         if (!files.write(ending -> content(ending, faces, placed, lit), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
-        String named = String.join(", ", outputs.stream().map(Path::toString).map(Wording::oneLine).toList());
+        String named = String.join(
+                ", ", outputs.stream().map(Path::toString).map(Wording::oneLine).toList());
         surroundings.show(
                 lit.map(each -> each.checked().warnings()).orElse(placed.warnings()),
                 LayoutWords.title(placed.layout()) + System.lineSeparator()
@@ -154,10 +156,8 @@ final class ExportCommand implements Callable<Integer>, LayoutCommand {
                 .orElse(name -> false);
         int samples = light.samples(SAMPLES);
         return surroundings.watched(watch -> LitLayout.of(
-                CheckedLight.of(
-                        Check.of(options.layout(), options.effort().with(MarginScope.NONE), watch)),
-                new LitLayout.Fineness(
-                        cells, light.along(ALONG), new Round(samples, Drawing.REFLECTED * samples)),
+                CheckedLight.of(Check.of(options.layout(), options.effort().with(MarginScope.NONE), watch)),
+                new LitLayout.Fineness(cells, light.along(ALONG), new Round(samples, Drawing.REFLECTED * samples)),
                 options.effort().threads(),
                 watch));
     }
@@ -165,8 +165,7 @@ final class ExportCommand implements Callable<Integer>, LayoutCommand {
     private byte[] content(String ending, List<LitFaces> faces, PlacedLayout placed, Optional<LitLayout> lit) {
         Optional<LightUnit> unit = lit.map(each -> LightUnit.ofBeam(each.scene()));
         return switch (ending) {
-            case ".glb" ->
-                GltfScene.of(faces, unit.map(each -> shown(faces, each)), placed.layout(), Version.number());
+            case ".glb" -> GltfScene.of(faces, unit.map(each -> shown(faces, each)), placed.layout(), Version.number());
             case ".vtu" -> bytes(VtuScene.of(faces, unit, placed.layout(), Version.number()));
             case ".csv" -> bytes(SurfaceCsv.of(faces, unit, lit.map(LitLayout::checked)));
             case ".stl" -> bytes(ShapeFiles.stl(assembly(placed), wanted()));
@@ -176,8 +175,7 @@ final class ExportCommand implements Callable<Integer>, LayoutCommand {
 
     private GltfScene.Shown shown(List<LitFaces> faces, LightUnit unit) {
         List<SurfaceMap> maps = faces.stream().map(LitFaces::map).toList();
-        return new GltfScene.Shown(
-                light.light().orElseThrow(), light.choice().scale(unit, maps), unit);
+        return new GltfScene.Shown(light.light().orElseThrow(), light.choice().scale(unit, maps), unit);
     }
 
     private static Assembly assembly(PlacedLayout placed) {

@@ -68,6 +68,7 @@ public final class Main {
         line.addSubcommand(new ToleranceCommand(surroundings));
         line.addSubcommand(new AdviseCommand(surroundings));
         line.addSubcommand(new CompareCommand(surroundings));
+        line.addSubcommand(new ReportCommand(surroundings, System.getenv()));
         line.addSubcommand(new FinishesCommand(surroundings));
         line.addSubcommand(new PlaceVanesCommand(surroundings));
         line.addSubcommand(new ViewCommand(surroundings));

@@ -95,7 +95,8 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
             order = -6,
             converter = WholeNumber.CellSamples.class,
             defaultValue = "128",
-            description = "Samples of each cell for direct light, 16 times as many for once-reflected light; default 128.")
+            description =
+                    "Samples of each cell for direct light, 16 times as many for once-reflected light; default 128.")
     private Long samples;
 
     @Mixin
@@ -138,8 +139,7 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
                 .with(MarginScope.NONE);
         LitLayout lit = surroundings.watched(watch -> LitLayout.of(
                 CheckedLight.of(Check.of(options.layout(), effort, watch)),
-                new LitLayout.Fineness(
-                        patterns::selects, Math.toIntExact(along), new Round(direct, reflected)),
+                new LitLayout.Fineness(patterns::selects, Math.toIntExact(along), new Round(direct, reflected)),
                 effort.threads(),
                 watch));
         if (lit.stopped()) {
@@ -193,7 +193,8 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
                     + (curved.size() == 1 ? " is" : " and " + (curved.size() - 1) + " more are")
                     + " not flat, expected flat surfaces only");
         }
-        boolean picture = outputs.stream().anyMatch(each -> OutputFiles.ending(each).equals(".png"));
+        boolean picture =
+                outputs.stream().anyMatch(each -> OutputFiles.ending(each).equals(".png"));
         if (picture && (selected.size() != 1 || light == null)) {
             problems.add("a PNG holds one map: expected --onto with one surface, not " + selected.size()
                     + ", and --light direct or reflected");

@@ -113,7 +113,8 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
                 return ExitCode.UNUSABLE;
             }
             // Margins rest on proofs, for which the least of samples is enough.
-            Effort effort = new Effort(options.effort().threads(), options.effort().seed(), Optional.of(1L))
+            Effort effort = new Effort(
+                            options.effort().threads(), options.effort().seed(), Optional.of(1L))
                     .warm(options.effort().warm());
             CheckResult result = surroundings.watched(watch -> Check.of(options.layout(), effort, watch));
             LayoutSection section = LayoutSection.of(result, wanted());
@@ -140,7 +141,8 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
     private byte[] content(String ending, CheckResult result, LayoutSection section) {
         SectionSheet.Imprint imprint =
                 new SectionSheet.Imprint(Version.number(), result.effort().seed(), Optional.ofNullable(date));
-        String title = LayoutWords.title(section.layout()) + ", section " + section.plane().words();
+        String title = LayoutWords.title(section.layout()) + ", section "
+                + section.plane().words();
         return switch (ending) {
             case ".dxf" -> DxfSection.of(section, imprint).getBytes(StandardCharsets.US_ASCII);
             case ".pdf" -> PdfSheet.of(SectionSheet.of(section, imprint), title);
@@ -149,9 +151,7 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
     }
 
     private SectionPlane wanted() {
-        return plane != null
-                ? SectionPlane.square(plane.axis(), plane.place())
-                : SectionPlane.through(through, normal);
+        return plane != null ? SectionPlane.square(plane.axis(), plane.place()) : SectionPlane.through(through, normal);
     }
 
     private Optional<String> problem() {

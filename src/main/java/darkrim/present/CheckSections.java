@@ -128,7 +128,8 @@ public final class CheckSections {
         }
         if (any) {
             page.table(table);
-            page.paragraph("Distances are exact but for rounding; of round parts they are no less. Coatings are taken off.");
+            page.paragraph(
+                    "Distances are exact but for rounding; of round parts they are no less. Coatings are taken off.");
         } else {
             page.paragraph("No requirement of the layout asks for a clearance; none was looked at.");
         }
@@ -155,7 +156,8 @@ public final class CheckSections {
             page.paragraph("The layout states no finish: every surface was taken to reflect nothing.");
         } else {
             page.table(table);
-            page.paragraph("Reflectance straight on and, where it differs, for light that falls at 80 deg to the normal.");
+            page.paragraph(
+                    "Reflectance straight on and, where it differs, for light that falls at 80 deg to the normal.");
         }
     }
 }

@@ -60,8 +60,8 @@ final class EvidenceSection {
                 .toList();
         String summary = summary(result, against, values);
         return summary.endsWith(":")
-                ? summary.substring(0, summary.length() - 1) + "; worst " + Printable.of(result.worst().where()) + ", "
-                        + words(result.worst(), values) + "."
+                ? summary.substring(0, summary.length() - 1) + "; worst "
+                        + Printable.of(result.worst().where()) + ", " + words(result.worst(), values) + "."
                 : summary;
     }
 

@@ -22,17 +22,18 @@ public record MapReport(String version) {
         Page page = new Page();
         page.paragraph(LayoutWords.title(checked.layout()));
         page.paragraph(Figures.counted(maps.size(), "map") + " written into "
-                + String.join(", ", files.stream().map(file -> Printable.of(file.toString())).toList()) + ".");
+                + String.join(
+                        ", ",
+                        files.stream()
+                                .map(file -> Printable.of(file.toString()))
+                                .toList()) + ".");
         page.space();
         page.line("file     " + LayoutWords.file(checked.layout()));
         page.line("program  Darkrim " + version + ", seed " + checked.seed());
         String unit = maps.get(0).unit().unit();
         page.heading("Means" + (unit.isEmpty() ? " (relative irradiance)" : " (" + unit + ")"));
-        Table table = new Table()
-                .names("surface")
-                .words("light")
-                .numbers("cells")
-                .numbers("mean +- error");
+        Table table =
+                new Table().names("surface").words("light").numbers("cells").numbers("mean +- error");
         for (LightMap map : maps) {
             table.row(
                     Printable.of(map.surface()),

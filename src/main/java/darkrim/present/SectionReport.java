@@ -26,7 +26,11 @@ public record SectionReport(String version) {
         Page page = new Page();
         page.paragraph(LayoutWords.title(section.layout()));
         page.paragraph("Section " + section.plane().words() + ", drawn into "
-                + String.join(", ", files.stream().map(file -> Printable.of(file.toString())).toList()) + ".");
+                + String.join(
+                        ", ",
+                        files.stream()
+                                .map(file -> Printable.of(file.toString()))
+                                .toList()) + ".");
         page.space();
         page.line("file     " + LayoutWords.file(section.layout()));
         page.line("program  Darkrim " + version);
@@ -38,8 +42,8 @@ public record SectionReport(String version) {
             sums[0] += body.area();
             sums[1]++;
         }
-        byPart.forEach((part, sums) ->
-                cut.row(Printable.of(part), Figures.limit(sums[0]), String.valueOf((long) sums[1])));
+        byPart.forEach(
+                (part, sums) -> cut.row(Printable.of(part), Figures.limit(sums[0]), String.valueOf((long) sums[1])));
         page.block(cut.text());
         rays(page, section);
         return page.text();

@@ -35,11 +35,14 @@ final class DetailViews {
 
     private static boolean endsLight(LayoutSection section, LimitingEdge edge) {
         return section.rays().stream()
-                .anyMatch(ray -> ray.kind() == SectionRay.Kind.LIGHT_ENDS && ray.edge().equals(edge));
+                .anyMatch(ray ->
+                        ray.kind() == SectionRay.Kind.LIGHT_ENDS && ray.edge().equals(edge));
     }
 
     private static double least(LayoutSection section, LimitingEdge edge) {
-        return margin(section, edge).map(each -> Math.min(room(each.outward()), room(each.inward()))).orElse(1e9);
+        return margin(section, edge)
+                .map(each -> Math.min(room(each.outward()), room(each.inward())))
+                .orElse(1e9);
     }
 
     private static double room(Optional<Room> room) {
@@ -68,7 +71,8 @@ final class DetailViews {
             Map<String, String> colours) {
         if (edges.isEmpty()) {
             Box room = rows.get(0);
-            page.words("Past no edge of this section light comes that lands in it.", room.x(), room.y() + 6, room.width());
+            page.words(
+                    "Past no edge of this section light comes that lands in it.", room.x(), room.y() + 6, room.width());
             return;
         }
         double gap = 3;
@@ -77,10 +81,7 @@ final class DetailViews {
             Box room = rows.get(i / columns);
             double width = Math.min(120, (room.width() - gap * (columns - 1)) / columns);
             Box box = new Box(
-                    room.x() + i % columns * (width + gap),
-                    room.y() + 5,
-                    width,
-                    room.height() - 6 - LINES * LINE);
+                    room.x() + i % columns * (width + gap), room.y() + 5, width, room.height() - 6 - LINES * LINE);
             detail(page, section, edges.get(i), letter(i), box, parts, colours);
         }
     }
@@ -192,7 +193,9 @@ final class DetailViews {
                     ends.get(),
                     whole.get(),
                     y,
-                    "penumbra " + Figures.length(Math.abs(ends.get().getX() - whole.get().getX())));
+                    "penumbra "
+                            + Figures.length(
+                                    Math.abs(ends.get().getX() - whole.get().getX())));
         }
     }
 

@@ -45,7 +45,10 @@ public final class DxfSection {
             out.layer(layer, COLOURS[colour++ % COLOURS.length], "CONTINUOUS");
         }
         for (SectionRay.Kind kind : SectionRay.Kind.values()) {
-            out.layer(layer(kind), kind == SectionRay.Kind.LIGHT_ENDS ? 1 : kind == SectionRay.Kind.CHIEF ? 8 : 5, type(kind));
+            out.layer(
+                    layer(kind),
+                    kind == SectionRay.Kind.LIGHT_ENDS ? 1 : kind == SectionRay.Kind.CHIEF ? 8 : 5,
+                    type(kind));
         }
         for (String layer : List.of("PUPIL", "LANDINGS", "DIMENSIONS", "WORDS")) {
             out.layer(layer, 7, "CONTINUOUS");
@@ -80,7 +83,9 @@ public final class DxfSection {
     private void rays() {
         section.pupil()
                 .ifPresent(rim -> out.line(
-                        "PUPIL", section.plane().seen(rim.left()), section.plane().seen(rim.right())));
+                        "PUPIL",
+                        section.plane().seen(rim.left()),
+                        section.plane().seen(rim.right())));
         double size = 0.05;
         for (SectionRay ray : section.rays()) {
             Vector2D to = section.plane().seen(ray.to());
@@ -106,7 +111,11 @@ public final class DxfSection {
                 out.line("DIMENSIONS", other.narrowest(), a);
                 out.line("DIMENSIONS", edge.narrowest(), b);
                 out.line("DIMENSIONS", a, b);
-                out.text("DIMENSIONS", a.lerp(b, 0.5).add(Vector2D.of(0, 0.3)), 1, Figures.length(Math.abs(a.getX() - b.getX())));
+                out.text(
+                        "DIMENSIONS",
+                        a.lerp(b, 0.5).add(Vector2D.of(0, 0.3)),
+                        1,
+                        Figures.length(Math.abs(a.getX() - b.getX())));
             }
         }
     }

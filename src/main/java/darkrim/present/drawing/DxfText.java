@@ -149,7 +149,10 @@ final class DxfText {
     }
 
     private void pair(int code, String value) {
-        text.append(String.format(Locale.ROOT, "%3d", code)).append('\n').append(value).append('\n');
+        text.append(String.format(Locale.ROOT, "%3d", code))
+                .append('\n')
+                .append(value)
+                .append('\n');
     }
 
     private static String number(double value) {

@@ -23,7 +23,9 @@ final class Lettering {
         if (letter > 0x2e80) {
             return 1.05;
         }
-        return NARROW.indexOf(letter) >= 0 ? 0.42 : WIDE.indexOf(letter) >= 0 ? 0.95 : Character.isUpperCase(letter) ? 0.75 : 0.62;
+        return NARROW.indexOf(letter) >= 0
+                ? 0.42
+                : WIDE.indexOf(letter) >= 0 ? 0.95 : Character.isUpperCase(letter) ? 0.75 : 0.62;
     }
 
     /** Words shortened in the middle until they are no wider than a width, mm. */

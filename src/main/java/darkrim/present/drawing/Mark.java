@@ -46,12 +46,11 @@ public sealed interface Mark {
         /** The box that they take at most, whatever common font a reader has. */
         public Box box() {
             double width = Lettering.width(text, size, bold);
-            double left =
-                    switch (anchor) {
-                        case START -> x;
-                        case MIDDLE -> x - width / 2;
-                        case END -> x - width;
-                    };
+            double left = switch (anchor) {
+                case START -> x;
+                case MIDDLE -> x - width / 2;
+                case END -> x - width;
+            };
             return new Box(left, y - 0.8 * size, width, size);
         }
     }

@@ -37,8 +37,7 @@ final class Page {
 
     /** Words that have a place of their own, shortened to a width, mm. */
     void words(String text, double x, double y, double size, Anchor anchor, boolean bold, double width) {
-        Mark.Words words =
-                new Mark.Words(Lettering.within(width, text, size, bold), x, y, size, anchor, bold);
+        Mark.Words words = new Mark.Words(Lettering.within(width, text, size, bold), x, y, size, anchor, bold);
         add(words);
         taken.add(words.box());
     }

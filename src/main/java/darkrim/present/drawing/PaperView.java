@@ -50,10 +50,10 @@ record PaperView(Box box, Vector2D middle, DrawnScale scale) {
             body.lines().forEach(line -> marks.add(new Mark.Path(paper(line), Line.THICK)));
         }
         rays.forEach(ray -> marks.add(new Mark.Path(
-                        List.of(
-                                paper(section.plane().seen(ray.from())),
-                                paper(section.plane().seen(ray.to()))),
-                        RayLines.of(ray.kind()))));
+                List.of(
+                        paper(section.plane().seen(ray.from())),
+                        paper(section.plane().seen(ray.to()))),
+                RayLines.of(ray.kind()))));
         page.add(new Mark.Clipped(box, marks));
     }
 
@@ -66,8 +66,7 @@ record PaperView(Box box, Vector2D middle, DrawnScale scale) {
         page.line(Line.THICK, x, y, x + wide, y);
         page.line(Line.THIN, x, y - 1, x, y + 1);
         page.line(Line.THIN, x + wide, y - 1, x + wide, y + 1);
-        page.words(
-                Figures.limit(length) + " mm", x + wide, y - 1.6, 2.2, Anchor.END, false, box.width() / 3);
+        page.words(Figures.limit(length) + " mm", x + wide, y - 1.6, 2.2, Anchor.END, false, box.width() / 3);
     }
 
     /** A level dimension between two places of the section, at a height on paper, with its words above it where there is room. */

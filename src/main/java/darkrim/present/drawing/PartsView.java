@@ -20,8 +20,7 @@ final class PartsView {
         String broken = section.rays().isEmpty()
                 ? ""
                 : "; rays are broken off: L, M, R come from the left rim, the middle and the right rim of the pupil";
-        page.words(
-                "Parts, " + view.scale().words() + broken, box.x(), box.y() - 2, 3, Anchor.START, true, box.width());
+        page.words("Parts, " + view.scale().words() + broken, box.x(), box.y() - 2, 3, Anchor.START, true, box.width());
         page.frame(box, Line.THIN);
         view.draw(page, section, section.rays(), colours);
         view.scaleBar(page);

@@ -102,12 +102,11 @@ public final class PdfSheet {
         String shown = written(words.text());
         float size = (float) words.size() * POINTS;
         float width = font.getStringWidth(shown) / 1000 * size;
-        float left =
-                switch (words.anchor()) {
-                    case START -> 0;
-                    case MIDDLE -> width / 2;
-                    case END -> width;
-                };
+        float left = switch (words.anchor()) {
+            case START -> 0;
+            case MIDDLE -> width / 2;
+            case END -> width;
+        };
         page.beginText();
         page.setFont(font, size);
         page.setNonStrokingColor(0f, 0f, 0f);

@@ -63,7 +63,8 @@ public record SectionSheet(List<Mark> marks) {
                 shown = DetailViews.chosen(section, COLUMNS);
                 DetailViews.draw(page, section, shown, List.of(DETAILS), main, colours);
             } else {
-                // A deep layout is no larger in the view of the parts than in that of the whole: the room goes to details.
+                // A deep layout is no larger in the view of the parts than in that of the whole: the room goes to
+                // details.
                 main = whole;
                 shown = DetailViews.chosen(section, 2 * COLUMNS);
                 DetailViews.draw(page, section, shown, List.of(UPPER, DETAILS), main, colours);

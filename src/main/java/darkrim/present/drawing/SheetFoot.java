@@ -28,7 +28,8 @@ final class SheetFoot {
      * @param colours colours of the parts
      * @param details the edges that are shown enlarged
      */
-    record Told(SectionSheet.Imprint imprint, DrawnScale scale, Map<String, String> colours, List<LimitingEdge> details) {}
+    record Told(
+            SectionSheet.Imprint imprint, DrawnScale scale, Map<String, String> colours, List<LimitingEdge> details) {}
 
     static void draw(Page page, LayoutSection section, Box foot, Told told) {
         Box key = new Box(foot.x(), foot.y(), 95, foot.height());
@@ -119,7 +120,8 @@ final class SheetFoot {
         int edges = section.edges().size();
         if (edges > told.details().size()) {
             page.words(
-                    told.details().size() + " of " + edges + " edges are shown enlarged: those that end light, with the least room.",
+                    told.details().size() + " of " + edges
+                            + " edges are shown enlarged: those that end light, with the least room.",
                     box.x() + 2,
                     y - LINE,
                     box.width() - 4);
@@ -159,7 +161,8 @@ final class SheetFoot {
         double y = box.y() + 27;
         List<String> small = new ArrayList<>();
         small.add(LayoutWords.file(layout));
-        small.add("Darkrim " + told.imprint().version() + ", seed " + told.imprint().seed()
+        small.add("Darkrim " + told.imprint().version() + ", seed "
+                + told.imprint().seed()
                 + told.imprint().date().map(date -> ", " + date).orElse(""));
         small.add("True to scale only when printed without fitting to the page: measure the bar.");
         for (String line : small) {

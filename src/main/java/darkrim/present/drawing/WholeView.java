@@ -29,26 +29,25 @@ final class WholeView {
         LayoutSection.Rim rim = section.pupil().orElseThrow();
         Vector2D left = section.plane().seen(rim.left());
         Vector2D right = section.plane().seen(rim.right());
-        page.words(
-                "Whole, " + view.scale().words(), box.x(), box.y() - 2, 3, Anchor.START, true, box.width());
+        page.words("Whole, " + view.scale().words(), box.x(), box.y() - 2, 3, Anchor.START, true, box.width());
         view.draw(page, section, section.rays(), colours);
         page.add(new Mark.Path(List.of(view.paper(left), view.paper(right)), Line.THICK));
         page.label(
                 "L",
                 2.4,
                 box,
-                List.of(view.paper(left).add(Vector2D.of(-2, -0.5)), view.paper(left).add(Vector2D.of(-2, 2.5))));
+                List.of(
+                        view.paper(left).add(Vector2D.of(-2, -0.5)),
+                        view.paper(left).add(Vector2D.of(-2, 2.5))));
         page.label(
                 "R",
                 2.4,
                 box,
-                List.of(view.paper(right).add(Vector2D.of(2, -0.5)), view.paper(right).add(Vector2D.of(2, 2.5))));
+                List.of(
+                        view.paper(right).add(Vector2D.of(2, -0.5)),
+                        view.paper(right).add(Vector2D.of(2, 2.5))));
         Vector2D middle = view.paper(section.plane().seen(section.middle()));
-        page.label(
-                "pupil",
-                2.4,
-                box,
-                List.of(middle.add(Vector2D.of(0, -1.5)), middle.add(Vector2D.of(0, 3.5))));
+        page.label("pupil", 2.4, box, List.of(middle.add(Vector2D.of(0, -1.5)), middle.add(Vector2D.of(0, 3.5))));
         PartsView.axes(page, section, box);
         view.scaleBar(page);
     }

@@ -54,7 +54,8 @@ public final class GltfScene {
     private GltfScene(List<LitFaces> faces, Optional<Shown> shown) {
         this.faces = faces;
         this.shown = shown;
-        int corners = 3 * faces.stream().mapToInt(each -> each.triangles().size()).sum();
+        int corners =
+                3 * faces.stream().mapToInt(each -> each.triangles().size()).sum();
         data = ByteBuffer.allocate(20 * corners).order(ByteOrder.LITTLE_ENDIAN);
     }
 
@@ -134,14 +135,16 @@ public final class GltfScene {
         ObjectNode primitive = mesh.putArray("primitives").addObject().put("material", 0);
         primitive.putObject("attributes").put("POSITION", accessors.size()).put("COLOR_0", accessors.size() + 1);
         int count = 3 * face.triangles().size();
-        ObjectNode positions = accessors.addObject()
+        ObjectNode positions = accessors
+                .addObject()
                 .put("bufferView", 0)
                 .put("byteOffset", 12 * firstCorner)
                 .put("componentType", FLOAT)
                 .put("count", count)
                 .put("type", "VEC3");
         extremes(face, positions);
-        accessors.addObject()
+        accessors
+                .addObject()
                 .put("bufferView", 1)
                 .put("byteOffset", 8 * firstCorner)
                 .put("componentType", UNSIGNED_SHORT)
@@ -199,8 +202,9 @@ public final class GltfScene {
     private void colours(LitFaces face) {
         for (int triangle = 0; triangle < face.triangles().size(); triangle++) {
             int cell = face.cells().get(triangle);
-            int argb = shown.map(each ->
-                            each.scale().argb(face.map().value(each.kind(), cell) * each.unit().perRelative()))
+            int argb = shown.map(each -> each.scale()
+                            .argb(face.map().value(each.kind(), cell)
+                                    * each.unit().perRelative()))
                     .orElse(GREY);
             for (int corner = 0; corner < 3; corner++) {
                 data.putShort(linear(argb >> 16)).putShort(linear(argb >> 8)).putShort(linear(argb));

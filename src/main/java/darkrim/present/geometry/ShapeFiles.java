@@ -55,7 +55,10 @@ public final class ShapeFiles {
     public static String obj(Assembly assembly, Layout layout, String version, Predicate<String> wanted) {
         StringBuilder text = new StringBuilder();
         text.append("# ").append(LayoutWords.title(layout)).append("; mm\n# ");
-        text.append(LayoutWords.file(layout)).append("; Darkrim ").append(version).append('\n');
+        text.append(LayoutWords.file(layout))
+                .append("; Darkrim ")
+                .append(version)
+                .append('\n');
         int written = 0;
         for (Body body : assembly.bodies()) {
             List<Face> faces = chosen(body, wanted);

@@ -39,8 +39,7 @@ public final class VtuScene {
      * @param layout the layout
      * @param version version of the program
      */
-    public static String of(
-            List<LitFaces> faces, Optional<LightUnit> unit, Layout layout, String version) {
+    public static String of(List<LitFaces> faces, Optional<LightUnit> unit, Layout layout, String version) {
         VtuScene scene = new VtuScene(faces);
         scene.head(unit, layout, version);
         scene.cells();
@@ -115,7 +114,8 @@ public final class VtuScene {
     private void light(String name, LightUnit unit, boolean error, LightKind kind) {
         ByteBuffer data = buffer(8 * count);
         for (LitFaces face : faces) {
-            IntToDoubleFunction value = cell -> error ? face.map().error(kind, cell) : face.map().value(kind, cell);
+            IntToDoubleFunction value =
+                    cell -> error ? face.map().error(kind, cell) : face.map().value(kind, cell);
             for (int cell : face.cells()) {
                 double found = value.applyAsDouble(cell) * unit.perRelative();
                 data.putDouble(Double.isFinite(found) ? found : Double.NaN);

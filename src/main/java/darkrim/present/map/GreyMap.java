@@ -63,8 +63,7 @@ public final class GreyMap {
         words.put("Black", "0");
         words.put("White", Double.toString(greatest));
         words.put("Axes", "right " + map.axis(LightMap.Side.COLUMNS) + ", up " + map.axis(LightMap.Side.ROWS));
-        words.put(
-                "Cell mm", map.step(LightMap.Side.COLUMNS) + " x " + map.step(LightMap.Side.ROWS));
+        words.put("Cell mm", map.step(LightMap.Side.COLUMNS) + " x " + map.step(LightMap.Side.ROWS));
         words.put("Lower left mm", map.grid().origin().toString());
         return written(picture, words);
     }

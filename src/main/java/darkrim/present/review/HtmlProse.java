@@ -55,7 +55,8 @@ final class HtmlProse implements Prose {
     public void table(Table table) {
         List<Table.Head> heads = table.heads();
         page.open("table").open("thead").open("tr");
-        heads.forEach(head -> page.words("th", head.header().strip(), "scope", "col", "class", head.number() ? "number" : ""));
+        heads.forEach(head ->
+                page.words("th", head.header().strip(), "scope", "col", "class", head.number() ? "number" : ""));
         page.close().close().open("tbody");
         for (List<String> row : table.rows()) {
             page.open("tr");
@@ -74,7 +75,9 @@ final class HtmlProse implements Prose {
             verdict(page, verdict.get());
             page.close();
         } else {
-            page.open("td", "class", head.number() ? "number" : head.name() ? "name" : "").names(words).close();
+            page.open("td", "class", head.number() ? "number" : head.name() ? "name" : "")
+                    .names(words)
+                    .close();
         }
     }
 
@@ -84,7 +87,9 @@ final class HtmlProse implements Prose {
     }
 
     private static Optional<Verdict> verdict(String words) {
-        return Stream.of(Verdict.values()).filter(each -> each.name().equals(words)).findFirst();
+        return Stream.of(Verdict.values())
+                .filter(each -> each.name().equals(words))
+                .findFirst();
     }
 
     /** A verdict as a word with a sign and a border of its own: it can be read without colour. */

@@ -142,7 +142,8 @@ final class Pictures {
 
     /** How colours are read. */
     String reading() {
-        return (unit.words() + " Black: below the scale, or no light found; only a proof shows darkness. Colours are means over"
+        return (unit.words()
+                        + " Black: below the scale, or no light found; only a proof shows darkness. Colours are means over"
                         + " a face or a cell, sampled.")
                 .strip();
     }

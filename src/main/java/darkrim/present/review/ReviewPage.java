@@ -61,7 +61,8 @@ public final class ReviewPage {
         List<Chapter> chapters = chapters();
         page.doctype().open("html", "xmlns", "http://www.w3.org/1999/xhtml", "lang", "en");
         page.open("head").single("meta", "charset", "utf-8");
-        page.words("title", LayoutWords.title(layout) + ": " + result.judgement().verdict());
+        page.words(
+                "title", LayoutWords.title(layout) + ": " + result.judgement().verdict());
         page.single("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         page.style(style()).close();
         page.open("body").open("main");
@@ -81,7 +82,8 @@ public final class ReviewPage {
         List<Chapter> chapters = new ArrayList<>();
         chapters.add(new Chapter("Evidence", () -> CheckSections.evidence(prose(true), result)));
         if (!result.feasibility().isEmpty()) {
-            chapters.add(new Chapter("Feasibility of the openings", () -> CheckSections.feasibility(prose(true), result)));
+            chapters.add(
+                    new Chapter("Feasibility of the openings", () -> CheckSections.feasibility(prose(true), result)));
         }
         chapters.add(new Chapter("Margins", this::margins));
         chapters.add(new Chapter("Light paths", this::paths));
@@ -109,7 +111,8 @@ public final class ReviewPage {
         page.open("p", "class", "facts");
         fact("Revision", layout.revision().isEmpty() ? "none stated" : layout.revision());
         fact("Date", imprint.date());
-        layout.cooldown().ifPresent(each -> fact("Shape", LayoutWords.shape(layout).substring(2)));
+        layout.cooldown()
+                .ifPresent(each -> fact("Shape", LayoutWords.shape(layout).substring(2)));
         fact("Layout", layout.source().name());
         page.close();
         page.open("p", "class", "judgement");
@@ -119,14 +122,17 @@ public final class ReviewPage {
         HeadCautions.of(result).forEach(caution -> page.words("p", caution, "class", "caution"));
         CheckSections.requirements(prose(false), result, review.margins());
         page.open("p", "class", "note")
-                .text("Margins are in mm; those without a unit are relative irradiance. Sampled verdicts hold at a confidence of "
-                        + Figures.limit(100 * result.effort().confidence())
-                        + " % over all of them together. This page does not replace measurement, the project's own review,"
-                        + " local codes and licensed practice.")
+                .text(
+                        "Margins are in mm; those without a unit are relative irradiance. Sampled verdicts hold at a confidence of "
+                                + Figures.limit(100 * result.effort().confidence())
+                                + " % over all of them together. This page does not replace measurement, the project's own review,"
+                                + " local codes and licensed practice.")
                 .close();
         page.open("nav").words("h2", "Contents").open("ol");
         for (int i = 0; i < chapters.size(); i++) {
-            page.open("li").words("a", chapters.get(i).title(), "href", "#chapter-" + (i + 1)).close();
+            page.open("li")
+                    .words("a", chapters.get(i).title(), "href", "#chapter-" + (i + 1))
+                    .close();
         }
         page.close().close();
     }
@@ -175,7 +181,9 @@ public final class ReviewPage {
         }
         page.words("p", pictures.reading());
         if (review.left() > 0) {
-            page.words("p", Figures.counted(review.left(), "more surface") + " could be mapped: 'darkrim draw --detector'.");
+            page.words(
+                    "p",
+                    Figures.counted(review.left(), "more surface") + " could be mapped: 'darkrim draw --detector'.");
         }
     }
 
@@ -190,8 +198,7 @@ public final class ReviewPage {
         for (LayoutSection section : review.sections()) {
             SectionSheet sheet = SectionSheet.of(
                     section,
-                    new SectionSheet.Imprint(
-                            imprint.version(), result.effort().seed(), Optional.of(imprint.date())));
+                    new SectionSheet.Imprint(imprint.version(), result.effort().seed(), Optional.of(imprint.date())));
             String title = "Section " + section.plane().words();
             page.open("figure", "class", "sheet");
             page.picture(SvgSheet.of(sheet, title).getBytes(StandardCharsets.UTF_8), SVG, title);
@@ -207,9 +214,12 @@ public final class ReviewPage {
     private void repeat() {
         page.words("p", "The same program, files and seed give the same numbers for any number of threads.");
         page.open("p").words("code", imprint.command()).close();
-        page.open("p").text("Darkrim " + imprint.version() + ", seed " + result.effort().seed() + ", at most "
-                + Figures.counted(result.effort().mostSamples(), "sample") + ", "
-                + Figures.count(result.judgement().samples()) + " taken.").close();
+        page.open("p")
+                .text("Darkrim " + imprint.version() + ", seed "
+                        + result.effort().seed() + ", at most "
+                        + Figures.counted(result.effort().mostSamples(), "sample") + ", "
+                        + Figures.count(result.judgement().samples()) + " taken.")
+                .close();
         page.open("table").open("thead").open("tr");
         page.words("th", "file", "scope", "col").words("th", "SHA-256", "scope", "col");
         page.close().close().open("tbody");

@@ -48,8 +48,7 @@ final class PathChoice {
     List<DrawnPath> paths() {
         List<DrawnPath> paths = new ArrayList<>();
         Set<Integer> reached = new HashSet<>();
-        WaySearch search =
-                new WaySearch(scene, FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound()));
+        WaySearch search = new WaySearch(scene, FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound()));
         for (RequirementResult each : result.judgement().requirements()) {
             if (paths.size() >= MOST || each.outcomes().isEmpty() || watch.stop()) {
                 continue;
@@ -62,8 +61,12 @@ final class PathChoice {
                         Optional.empty(),
                         1,
                         List.of(ray.onPupil(), ray.onSurface())));
-            } else if (isReflected(each.requirement()) && reached.add(worst.surface().index())) {
-                reflected(search, result.judgement().surfaces().get(worst.surface().index()), paths);
+            } else if (isReflected(each.requirement())
+                    && reached.add(worst.surface().index())) {
+                reflected(
+                        search,
+                        result.judgement().surfaces().get(worst.surface().index()),
+                        paths);
             }
         }
         return paths.subList(0, Math.min(MOST, paths.size()));

@@ -87,8 +87,8 @@ public final class ReviewStudy {
         Effort effort = settings.effort();
         LayoutFamily shaped = family.shaped(effort);
         Findings findings = new Findings();
-        CheckResult result = Check.coldAndWarm(
-                shaped.with(Map.of(), findings), findings, effort.with(MarginScope.LEAST), watch);
+        CheckResult result =
+                Check.coldAndWarm(shaped.with(Map.of(), findings), findings, effort.with(MarginScope.LEAST), watch);
         Optional<Comparison> comparison = before.isEmpty()
                 ? Optional.empty()
                 : Optional.of(ComparisonStudy.of(before.get().shaped(effort), result, effort, watch));
@@ -97,7 +97,8 @@ public final class ReviewStudy {
                 : Optional.of(tolerance(shaped, settings.builds().get()));
         List<Surface> flat = flat(result);
         List<Surface> mapped = flat.subList(0, Math.min(MAPS, flat.size()));
-        Set<String> names = new LinkedHashSet<>(mapped.stream().map(Surface::name).toList());
+        Set<String> names =
+                new LinkedHashSet<>(mapped.stream().map(Surface::name).toList());
         LitLayout lit = LitLayout.of(
                 CheckedLight.of(result),
                 new LitLayout.Fineness(names::contains, ALONG, ROUND),

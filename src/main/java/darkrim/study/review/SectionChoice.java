@@ -28,8 +28,7 @@ final class SectionChoice {
     }
 
     private static Vector3D middle(CheckResult result) {
-        List<Opening> openings =
-                Assembly.of(result.layout(), new Findings()).openings();
+        List<Opening> openings = Assembly.of(result.layout(), new Findings()).openings();
         Optional<String> tightest = result.margins().openings().stream()
                 .min(Comparator.comparingDouble(SectionChoice::least))
                 .map(OpeningMargin::opening);

@@ -57,8 +57,7 @@ final class BodyCut {
         List<List<Vector2D>> lines = new ArrayList<>();
         join(byStart, outlines, lines);
         String part = body.name().split("/", 2)[0];
-        return Optional.of(
-                new CutBody(part, body.name(), body.solid(), outlines, lines, List.copyOf(surfaces)));
+        return Optional.of(new CutBody(part, body.name(), body.solid(), outlines, lines, List.copyOf(surfaces)));
     }
 
     /** Where the plane crosses a facet, if it does. */
@@ -71,7 +70,8 @@ final class BodyCut {
             Vector3D there = corners[(k + 1) % 3];
             boolean behind = plane.frame().height(here) <= 0;
             if (behind != plane.frame().height(there) <= 0) {
-                // Counter-clockwise about the outward normal: material lies to the left of the way from the side that goes down to the one up.
+                // Counter-clockwise about the outward normal: material lies to the left of the way from the side that
+                // goes down to the one up.
                 if (behind) {
                     to = crossing(here, there);
                 } else {
@@ -107,8 +107,8 @@ final class BodyCut {
             while (byStart.containsKey(start)) {
                 List<Vector3D> chain = chain(start, byStart);
                 boolean closed = chain.size() > 3 && chain.get(0).equals(chain.get(chain.size() - 1));
-                List<Vector2D> seen = new ArrayList<>(
-                        chain.stream().map(plane::seen).toList());
+                List<Vector2D> seen =
+                        new ArrayList<>(chain.stream().map(plane::seen).toList());
                 if (closed) {
                     seen.remove(seen.size() - 1);
                 }

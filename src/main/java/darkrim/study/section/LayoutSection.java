@@ -79,9 +79,8 @@ public record LayoutSection(
         Optional<Rim> pupil = plane.holds(scene.beam().pupil().frame().normal()) || plane.holds(along)
                 ? Optional.of(PupilRim.of(scene.beam().pupil(), plane))
                 : Optional.empty();
-        List<LimitingEdge> edges = pupil.isEmpty()
-                ? List.of()
-                : new EdgeSearch(plane, plane.seen(middle)).of(assembly.openings(), bodies);
+        List<LimitingEdge> edges =
+                pupil.isEmpty() ? List.of() : new EdgeSearch(plane, plane.seen(middle)).of(assembly.openings(), bodies);
         FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
         RaySearch search = new RaySearch(scene, tree, plane, bodies);
         pupil.ifPresent(rim -> edges.forEach(edge -> search.add(edge, rim, middle)));

@@ -15,8 +15,10 @@ final class PupilRim {
 
     static LayoutSection.Rim of(Pupil pupil, SectionPlane plane) {
         Vector3D right = plane.frame().u();
-        // The farthest point of an outline in a direction is the farthest along the direction's part in the outline's own plane.
-        Vector2D toward = Vector2D.of(right.dot(pupil.frame().u()), right.dot(pupil.frame().v()));
+        // The farthest point of an outline in a direction is the farthest along the direction's part in the outline's
+        // own plane.
+        Vector2D toward = Vector2D.of(
+                right.dot(pupil.frame().u()), right.dot(pupil.frame().v()));
         return new LayoutSection.Rim(point(pupil, toward.negate()), point(pupil, toward));
     }
 

@@ -105,8 +105,7 @@ final class RaySearch {
         Optional<FieldLimit> limit = scene.beam().fieldLimit();
         Vector3D way = start.subtract(at);
         return limit.isPresent()
-                        && !limit.get()
-                                .passes(at.getX(), at.getY(), at.getZ(), way.getX(), way.getY(), way.getZ())
+                        && !limit.get().passes(at.getX(), at.getY(), at.getZ(), way.getX(), way.getY(), way.getZ())
                 ? Optional.of("the field ends before it")
                 : Optional.empty();
     }

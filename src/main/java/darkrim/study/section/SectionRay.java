@@ -12,8 +12,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * @param to where it lands, in the section, mm
  * @param surface name of the surface on which it lands
  */
-public record SectionRay(
-        Kind kind, LimitingEdge edge, Vector3D from, Vector3D past, Vector3D to, String surface) {
+public record SectionRay(Kind kind, LimitingEdge edge, Vector3D from, Vector3D past, Vector3D to, String surface) {
     /** Which ray. */
     public enum Kind {
         /** From the rim of the pupil that is farther beyond the edge's own side: where light ends. */
