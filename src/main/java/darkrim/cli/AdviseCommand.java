@@ -4,6 +4,7 @@ import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.form.Wording;
 import darkrim.present.AdviceReport;
 import darkrim.present.json.JsonResult;
+import darkrim.present.table.CheckTables;
 import darkrim.study.LayoutFamily;
 import darkrim.study.UnusableStudy;
 import darkrim.study.advice.Advice;
@@ -72,6 +73,13 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
     @Option(names = "--json", paramLabel = "FILE", order = -1, description = "Also write the advice into this file.")
     private Path json;
 
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            order = 0,
+            description = "Also write the smallest changes into this file as comma-separated values.")
+    private Path csv;
+
     @Mixin
     private LayoutOptions options;
 
@@ -83,6 +91,10 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
     public Integer call() {
         Optional<OutputFile> output = options.output("--json", json);
         if (output.isPresent() && !output.get().isUsable(options.layout(), surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
+        Optional<OutputFile> table = options.output("--csv", csv);
+        if (table.isPresent() && !table.get().isUsable(options.layout(), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         Advice advice;
@@ -98,6 +110,11 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
         }
         surroundings.show(
                 advice.before().warnings(), new AdviceReport(Version.number(), surroundings.ink()).of(advice));
+        if (table.isPresent()
+                && !table.get()
+                        .write(CheckTables.advice(advice, Version.number()).csv(), surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
         return output.isEmpty() || output.get().write(JsonResult.of(advice, Version.number()), surroundings.errors())
                 ? code(advice)
                 : ExitCode.UNUSABLE;

@@ -3,11 +3,15 @@ package darkrim.cli;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.present.TextReport;
 import darkrim.present.json.JsonResult;
+import darkrim.present.table.CheckTables;
+import darkrim.present.table.JunitReport;
 import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.MarginScope;
+import darkrim.study.UnusableStudy;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -44,6 +48,20 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
     private Path json;
 
     @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            order = -2,
+            description = "Also write a line for each surface of each requirement into this file.")
+    private Path csv;
+
+    @Option(
+            names = "--junit",
+            paramLabel = "FILE",
+            order = -2,
+            description = "Also write the requirements as a report of tests (JUnit's XML), for build servers.")
+    private Path junit;
+
+    @Option(
             names = "--margins",
             paramLabel = "WHICH",
             order = -1,
@@ -62,8 +80,19 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
 
     @Override
     public Integer call() {
-        Optional<OutputFile> output = options.output("--json", json);
-        if (output.isPresent() && !output.get().isUsable(options.layout(), surroundings.errors())) {
+        StudyOutputs<CheckResult> outputs = new StudyOutputs<>(List.of("check"));
+        outputs.add("--json", json, found -> utf8(JsonResult.of(found, Version.number())));
+        outputs.add(
+                "--csv",
+                csv,
+                found -> utf8(CheckTables.check(found, Version.number()).csv()));
+        outputs.add("--junit", junit, found -> utf8(JunitReport.of(found, Version.number())));
+        try {
+            if (!outputs.areUsable(options, surroundings.errors())) {
+                return ExitCode.UNUSABLE;
+            }
+        } catch (UnusableStudy same) {
+            surroundings.errors().println("darkrim: " + same.getMessage() + "; nothing was done.");
             return ExitCode.UNUSABLE;
         }
         CheckResult result;
@@ -75,9 +104,13 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
         }
         TextReport report = new TextReport(Version.number(), surroundings.ink(), options.verbose());
         surroundings.show(result.warnings(), report.of(result));
-        return output.isEmpty() || output.get().write(JsonResult.of(result, Version.number()), surroundings.errors())
+        return outputs.write(result, surroundings.errors())
                 ? ExitCode.of(result.judgement().verdict())
                 : ExitCode.UNUSABLE;
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     @Override

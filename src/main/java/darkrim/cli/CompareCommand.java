@@ -3,6 +3,7 @@ package darkrim.cli;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.present.ComparisonReport;
 import darkrim.present.json.JsonResult;
+import darkrim.present.table.CheckTables;
 import darkrim.study.comparison.Comparison;
 import darkrim.study.comparison.ComparisonStudy;
 import java.nio.file.Path;
@@ -45,6 +46,13 @@ final class CompareCommand implements Callable<Integer>, LayoutCommand {
             description = "Also write the whole comparison into this file.")
     private Path json;
 
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            order = 0,
+            description = "Also write requirements and dimensions into this file as comma-separated values.")
+    private Path csv;
+
     @Mixin
     private LayoutOptions options;
 
@@ -63,6 +71,12 @@ final class CompareCommand implements Callable<Integer>, LayoutCommand {
                         && output.get().isUsable(other, surroundings.errors()))) {
             return ExitCode.UNUSABLE;
         }
+        Optional<OutputFile> table = options.output("--csv", csv);
+        if (table.isPresent()
+                && !(table.get().isUsable(options.layout(), surroundings.errors())
+                        && table.get().isUsable(other, surroundings.errors()))) {
+            return ExitCode.UNUSABLE;
+        }
         Comparison comparison;
         try {
             comparison =
@@ -75,6 +89,14 @@ final class CompareCommand implements Callable<Integer>, LayoutCommand {
         surroundings.show(comparison.after().warnings(), report);
         if (output.isPresent()
                 && !output.get().write(JsonResult.of(comparison, Version.number()), surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
+        if (table.isPresent()
+                && !table.get()
+                        .write(
+                                CheckTables.comparison(comparison, Version.number())
+                                        .csv(),
+                                surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         return switch (comparison.judgement()) {

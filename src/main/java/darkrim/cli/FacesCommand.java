@@ -4,11 +4,13 @@ import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.present.FaceNamesStub;
 import darkrim.present.FaceReport;
+import darkrim.present.table.PartTables;
 import darkrim.study.FaceListing;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -58,6 +60,9 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
             description = "Show long tables whole, and details if the program breaks.")
     private boolean verbose;
 
+    @Mixin
+    private TableOptions tables;
+
     FacesCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
@@ -69,18 +74,25 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
         if (output.isPresent() && !output.get().isUsable(layout, surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
-        FaceListing listing;
+        if (!tables.areUsable(layout, overwrite, surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
+        FaceListing found;
         try {
-            listing = FaceListing.of(layout, Optional.ofNullable(part), warm);
+            found = FaceListing.of(layout, Optional.ofNullable(part), warm);
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         }
+        FaceListing listing = found;
         if (listing.faces().isEmpty()) {
             surroundings.errors().println("darkrim: --part: the layout has no part named '" + part + "'.");
             return ExitCode.UNUSABLE;
         }
         surroundings.show(listing.findings(), new FaceReport(verbose).of(listing));
         if (output.isPresent() && !write(output.get(), FaceNamesStub.of(listing))) {
+            return ExitCode.UNUSABLE;
+        }
+        if (!tables.write(() -> PartTables.faces(listing, Version.number()), overwrite, surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         boolean wrong = listing.findings().stream().anyMatch(finding -> finding.severity() == Finding.Severity.ERROR);

@@ -8,12 +8,14 @@ import darkrim.layout.form.Wording;
 import darkrim.present.FinishChart;
 import darkrim.present.FinishReport;
 import darkrim.present.ListedFinish;
+import darkrim.present.table.PartTables;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -65,6 +67,9 @@ final class FinishesCommand implements Callable<Integer> {
     @Option(names = "--overwrite", description = "Replace the output file if there is one.")
     private boolean overwrite;
 
+    @Mixin
+    private TableOptions tables;
+
     FinishesCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
@@ -85,6 +90,9 @@ final class FinishesCommand implements Callable<Integer> {
                 Optional.ofNullable(chart).map(file -> new OutputFile("--chart", file, overwrite));
         Path input = layout == null ? Path.of("") : layout;
         if (output.isPresent() && !output.get().isUsable(input, surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
+        if (!tables.areUsable(input, overwrite, surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         List<ListedFinish> known = new ArrayList<>();
@@ -139,7 +147,9 @@ final class FinishesCommand implements Callable<Integer> {
                                 surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
-        return ExitCode.DONE;
+        return tables.write(() -> PartTables.finishes(shown, Version.number()), overwrite, surroundings.errors())
+                ? ExitCode.DONE
+                : ExitCode.UNUSABLE;
     }
 
     private void add(FinishLibrary.Entry entry, List<ListedFinish> known) {

@@ -4,6 +4,7 @@ import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Shape.Toward;
 import darkrim.layout.VanesShape.Taper;
 import darkrim.present.VaneReport;
+import darkrim.present.table.PartTables;
 import darkrim.study.vanes.VaneConstruction;
 import darkrim.study.vanes.VaneForm;
 import darkrim.study.vanes.VaneProof;
@@ -15,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code darkrim place-vanes}: where vanes must stand in a tube or cone, with the proof that they do their work there. */
@@ -182,6 +184,9 @@ final class PlaceVanesCommand implements Callable<Integer> {
     @Option(names = "--overwrite", description = "Replace the output file if there is one.")
     private boolean overwrite;
 
+    @Mixin
+    private TableOptions tables;
+
     PlaceVanesCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
@@ -202,6 +207,9 @@ final class PlaceVanesCommand implements Callable<Integer> {
         if (!problems.isEmpty()) {
             return refuse(problems);
         }
+        if (!tables.areUsable(Path.of(""), overwrite, surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
         VaneTask task = task();
         VaneConstruction construction = VaneConstruction.of(task);
         int count = construction.heights().size();
@@ -211,15 +219,22 @@ final class PlaceVanesCommand implements Callable<Integer> {
         }
         VaneForm form = new VaneForm(name, thickness, land, bevel, Toward.PUPIL, wallThickness, chord);
         VaneText text = new VaneText(task, form, construction.heights());
-        VaneProof proof;
+        VaneProof found;
         try {
-            proof = VaneProof.of(text);
+            found = VaneProof.of(text);
         } catch (UnusableInput unusable) {
             surroundings.errors().println("darkrim: the vanes cannot be made as asked; nothing was written.");
             unusable.findings().forEach(finding -> surroundings.errors().println("  " + finding.message()));
             return ExitCode.UNUSABLE;
         }
+        VaneProof proof = found;
         surroundings.output().print(VaneReport.of(text, construction, proof));
+        if (!tables.write(
+                () -> PartTables.vanes(text, construction, proof, Version.number()),
+                overwrite,
+                surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
         if (!proof.holds()) {
             output.ifPresent(file -> surroundings
                     .errors()

@@ -3,6 +3,7 @@ package darkrim.cli;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.present.PointReport;
 import darkrim.present.PupilDrawing;
+import darkrim.present.table.PointTable;
 import darkrim.study.NoSuchPoint;
 import darkrim.study.PointSight;
 import java.nio.file.Path;
@@ -61,6 +62,9 @@ final class SeenFromCommand implements Callable<Integer>, LayoutCommand {
     @Mixin
     private LayoutOptions options;
 
+    @Mixin
+    private TableOptions tables;
+
     SeenFromCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
@@ -71,9 +75,12 @@ final class SeenFromCommand implements Callable<Integer>, LayoutCommand {
         if (output.isPresent() && !output.get().isUsable(options.layout(), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
-        PointSight sight;
+        if (!tables.areUsable(options.layout(), options.overwrite(), surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
+        PointSight found;
         try {
-            sight = surroundings.watched(
+            found = surroundings.watched(
                     watch -> PointSight.of(options.layout(), at.surface(), at.u(), at.v(), options.effort(), watch));
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
@@ -81,9 +88,13 @@ final class SeenFromCommand implements Callable<Integer>, LayoutCommand {
             surroundings.errors().println("darkrim: --at: " + none.getMessage() + ".");
             return ExitCode.UNUSABLE;
         }
+        PointSight sight = found;
         surroundings.show(sight.warnings(), new PointReport(Version.number()).of(sight));
         if (output.isPresent()
                 && !output.get().write(new PupilDrawing(Version.number()).of(sight), surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
+        if (!tables.write(() -> PointTable.of(sight, Version.number()), options.overwrite(), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         return sight.stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;

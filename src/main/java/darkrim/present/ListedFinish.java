@@ -12,7 +12,7 @@ import darkrim.reflection.Reflection;
  */
 public record ListedFinish(String name, String what, String band, Reflection reflection) {
     /** All that is reflected at an angle of incidence in deg. */
-    double reflectance(double angle) {
+    public double reflectance(double angle) {
         return reflection.reflectance(StrictMath.cos(Math.toRadians(angle)));
     }
 }

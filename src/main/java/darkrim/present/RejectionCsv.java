@@ -1,34 +1,36 @@
 package darkrim.present;
 
+import darkrim.study.journal.CsvLine;
 import darkrim.study.rejection.OrderLight;
 import darkrim.study.rejection.RejectionPoint;
 import darkrim.study.rejection.RejectionResult;
+import java.util.List;
 import java.util.Locale;
 
-/** A rejection curve as comma-separated values (RFC 4180, lines ended by a line feed): a line for each direction and number of reflections. */
+/** A rejection curve as comma-separated values (RFC 4180): a line for each direction and number of reflections. */
 public final class RejectionCsv {
     private RejectionCsv() {}
 
     /** All directions, with a header that names the units. */
     public static String of(RejectionResult result) {
-        StringBuilder text = new StringBuilder(
-                "azimuth [deg],off axis [deg],reflections,evidence,over source irradiance,standard error,at most\n");
+        StringBuilder text = new StringBuilder(CsvLine.of(List.of(
+                "azimuth [deg]",
+                "off axis [deg]",
+                "reflections",
+                "evidence",
+                "over source irradiance",
+                "standard error",
+                "at most")));
         for (RejectionPoint point : result.points()) {
             for (OrderLight each : point.orders()) {
-                text.append(point.azimuth())
-                        .append(',')
-                        .append(point.offAxis())
-                        .append(',')
-                        .append(each.order())
-                        .append(',')
-                        .append(word(each))
-                        .append(',')
-                        .append(each.value())
-                        .append(',')
-                        .append(each.error())
-                        .append(',')
-                        .append(each.isBounded() ? String.valueOf(each.atMost()) : "")
-                        .append('\n');
+                text.append(CsvLine.of(List.of(
+                        String.valueOf(point.azimuth()),
+                        String.valueOf(point.offAxis()),
+                        String.valueOf(each.order()),
+                        word(each),
+                        String.valueOf(each.value()),
+                        String.valueOf(each.error()),
+                        each.isBounded() ? String.valueOf(each.atMost()) : "")));
             }
         }
         return text.toString();

@@ -1,15 +1,15 @@
 package darkrim.present;
 
 import darkrim.light.Estimate;
+import darkrim.study.journal.CsvLine;
 import darkrim.study.star.StarCell;
 import darkrim.study.star.StarPosition;
 import darkrim.study.star.StarScanResult;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
- * A star scan as comma-separated values (RFC 4180, lines ended by a line feed): a line for each position that was looked at and each cell that is
+ * A star scan as comma-separated values (RFC 4180): a line for each position that was looked at and each cell that is
  * proved to send nothing.
  */
 public final class StarScanCsv {
@@ -65,12 +65,6 @@ public final class StarScanCsv {
     }
 
     private static void line(StringBuilder text, List<String> cells) {
-        text.append(cells.stream().map(StarScanCsv::quoted).collect(Collectors.joining(",")))
-                .append('\n');
-    }
-
-    private static String quoted(String cell) {
-        boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+        text.append(CsvLine.of(cells));
     }
 }

@@ -91,7 +91,13 @@ public final class DxfSection {
             Vector2D to = section.plane().seen(ray.to());
             out.line(layer(ray.kind()), section.plane().seen(ray.from()), to);
             out.point("LANDINGS", to);
-            int row = ray.kind().ordinal() + 1;
+            // Landings lie close together: each kind has a line of its own below them.
+            int row =
+                    switch (ray.kind()) {
+                        case LIGHT_ENDS -> 1;
+                        case CHIEF -> 2;
+                        case PUPIL_WHOLE -> 3;
+                    };
             out.text(
                     "LANDINGS",
                     to.add(Vector2D.of(0, -1.6 * size * row)),

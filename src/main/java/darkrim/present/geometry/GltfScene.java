@@ -227,7 +227,7 @@ public final class GltfScene {
         all.putInt(MAGIC).putInt(2).putInt(all.capacity());
         all.putInt(padded).putInt(JSON).put(json);
         all.put(" ".repeat(padded - json.length).getBytes(StandardCharsets.US_ASCII));
-        all.putInt(length).putInt(BINARY).put(data.array(), 0, length);
+        all.putInt(length).putInt(BINARY).put(data.flip());
         return all.array();
     }
 }

@@ -129,6 +129,8 @@ public final class VtuScene {
     }
 
     private void array(String type, String name, String more, ByteBuffer data) {
+        byte[] bytes = new byte[data.flip().remaining()];
+        data.get(bytes);
         text.append("<DataArray type=\"")
                 .append(type)
                 .append("\" Name=\"")
@@ -136,7 +138,7 @@ public final class VtuScene {
                 .append('"')
                 .append(more)
                 .append(" format=\"binary\">\n")
-                .append(Base64.getEncoder().encodeToString(data.array()))
+                .append(Base64.getEncoder().encodeToString(bytes))
                 .append("\n</DataArray>\n");
     }
 }

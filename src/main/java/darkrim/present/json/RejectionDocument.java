@@ -1,5 +1,6 @@
 package darkrim.present.json;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import darkrim.present.RejectionCsv;
 import darkrim.scene.Surface;
 import darkrim.study.rejection.OrderLight;
@@ -16,14 +17,14 @@ record RejectionDocument(
         long seed,
         double confidence,
         String source,
-        double diameter,
-        Double irradiance,
+        @JsonProperty("diameter_deg") double diameter,
+        @JsonProperty("irradiance_w_per_m2") Double irradiance,
         List<String> receivers,
         long samplesPerNumber,
         boolean stopped,
         List<Point> points,
         List<ResultDocument.Warning> warnings) {
-    private static final int FORMAT_VERSION = 1;
+    private static final int FORMAT_VERSION = 2;
 
     static RejectionDocument of(RejectionResult result, String version) {
         return new RejectionDocument(
@@ -46,7 +47,10 @@ record RejectionDocument(
     }
 
     /** A direction of the source. */
-    record Point(double azimuth, double offAxis, List<Order> orders) {
+    record Point(
+            @JsonProperty("azimuth_deg") double azimuth,
+            @JsonProperty("off_axis_deg") double offAxis,
+            List<Order> orders) {
         private static Point of(RejectionPoint point) {
             return new Point(
                     point.azimuth(),

@@ -19,8 +19,8 @@ record StarScanDocument(
         long seed,
         double confidence,
         double level,
-        double focusHeight,
-        List<Double> region,
+        @JsonProperty("focus_height_mm") double focusHeight,
+        @JsonProperty("region_mm") List<Double> region,
         List<String> receivers,
         boolean stopped,
         boolean refined,
@@ -29,7 +29,7 @@ record StarScanDocument(
         List<Star> stars,
         List<Cell> cells,
         List<ResultDocument.Warning> warnings) {
-    private static final int FORMAT_VERSION = 1;
+    private static final int FORMAT_VERSION = 2;
 
     static StarScanDocument of(StarScanResult result, String version) {
         return new StarScanDocument(
@@ -64,7 +64,9 @@ record StarScanDocument(
     }
 
     /** A piece of the zone: corners [x, y] of its outline, and of each hole. */
-    record Piece(List<List<Double>> outline, List<List<List<Double>>> holes) {
+    record Piece(
+            @JsonProperty("outline_mm") List<List<Double>> outline,
+            @JsonProperty("holes_mm") List<List<List<Double>>> holes) {
         private static Piece of(AvoidanceZone.Area area) {
             return new Piece(
                     corners(area.outline()),
@@ -81,10 +83,10 @@ record StarScanDocument(
     /** A star of the layout. */
     record Star(
             String name,
-            double x,
-            double y,
-            double focusHeight,
-            Double flux,
+            @JsonProperty("x_mm") double x,
+            @JsonProperty("y_mm") double y,
+            @JsonProperty("focus_height_mm") double focusHeight,
+            @JsonProperty("flux_w") Double flux,
             double share,
             double standardError,
             double atMost,
@@ -104,7 +106,12 @@ record StarScanDocument(
     }
 
     /** A square of positions by its middle, with what was looked at in it. */
-    record Cell(double x, double y, double width, boolean proved, List<Position> positions) {
+    record Cell(
+            @JsonProperty("x_mm") double x,
+            @JsonProperty("y_mm") double y,
+            @JsonProperty("width_mm") double width,
+            boolean proved,
+            List<Position> positions) {
         private static Cell of(StarCell cell, StarScanResult result) {
             return new Cell(
                     cell.x(),
@@ -118,7 +125,13 @@ record StarScanDocument(
     }
 
     /** A position that was looked at. */
-    record Position(double x, double y, double share, double standardError, double atMost, long samples) {
+    record Position(
+            @JsonProperty("x_mm") double x,
+            @JsonProperty("y_mm") double y,
+            double share,
+            double standardError,
+            double atMost,
+            long samples) {
         private static Position of(StarPosition position, StarScanResult result) {
             return new Position(
                     position.x(),

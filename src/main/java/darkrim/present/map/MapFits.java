@@ -11,6 +11,7 @@ import nom.tam.fits.BasicHDU;
 import nom.tam.fits.Fits;
 import nom.tam.fits.FitsException;
 import nom.tam.fits.Header;
+import nom.tam.fits.NullDataHDU;
 import nom.tam.util.FitsOutputStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -31,7 +32,7 @@ public final class MapFits {
      */
     public static byte[] of(List<LightMap> maps, Layout layout, long seed, String version) {
         try (Fits fits = new Fits()) {
-            BasicHDU<?> head = BasicHDU.getDummyHDU();
+            BasicHDU<?> head = new NullDataHDU();
             fits.addHDU(head);
             Header primary = head.getHeader();
             longWords(primary);
