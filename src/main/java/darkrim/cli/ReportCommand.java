@@ -4,6 +4,7 @@ import darkrim.diagnostic.UnusableInput;
 import darkrim.present.Printable;
 import darkrim.present.review.Imprint;
 import darkrim.present.review.ReviewPage;
+import darkrim.present.review.ReviewPdf;
 import darkrim.study.review.Review;
 import darkrim.study.review.ReviewStudy;
 import java.nio.charset.StandardCharsets;
@@ -114,7 +115,9 @@ final class ReportCommand implements Callable<Integer>, LayoutCommand {
         int threads = options.effort().threads();
         Imprint imprint = new Imprint(Version.number(), date.text(), command(review));
         if (!files.write(
-                ending -> ReviewPage.of(review, imprint, threads).getBytes(StandardCharsets.UTF_8),
+                ending -> ending.equals(".pdf")
+                        ? ReviewPdf.of(review, imprint, threads)
+                        : ReviewPage.of(review, imprint, threads).getBytes(StandardCharsets.UTF_8),
                 surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }

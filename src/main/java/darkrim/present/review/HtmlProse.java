@@ -10,14 +10,17 @@ import java.util.stream.Stream;
 /** Writes a part of a report, as the terminal shows it, on a page for a browser. Lives while one page is written. */
 final class HtmlProse implements Prose {
     private final Markup page;
+    private final String command;
     private boolean skips;
 
     /**
      * @param page the page
+     * @param command the command that shows long lists whole
      * @param skipsFirst whether the first heading is left out, as another one stands in its place
      */
-    HtmlProse(Markup page, boolean skipsFirst) {
+    HtmlProse(Markup page, String command, boolean skipsFirst) {
         this.page = page;
+        this.command = command;
         this.skips = skipsFirst;
     }
 
@@ -55,8 +58,7 @@ final class HtmlProse implements Prose {
     public void table(Table table) {
         List<Table.Head> heads = table.heads();
         page.open("table").open("thead").open("tr");
-        heads.forEach(head ->
-                page.words("th", head.header().strip(), "scope", "col", "class", head.number() ? "number" : ""));
+        heads.forEach(this::head);
         page.close().close().open("tbody");
         for (List<String> row : table.rows()) {
             page.open("tr");
@@ -68,6 +70,16 @@ final class HtmlProse implements Prose {
         page.close().close();
     }
 
+    /** A column without words has no head: one that is empty would be read out as one. */
+    private void head(Table.Head head) {
+        String words = head.header().strip();
+        if (words.isEmpty()) {
+            page.words("td", "");
+        } else {
+            page.words("th", words, "scope", "col", "class", head.number() ? "number" : "plain");
+        }
+    }
+
     private void cell(Table.Head head, String words) {
         Optional<Verdict> verdict = verdict(words);
         if (verdict.isPresent()) {
@@ -75,7 +87,7 @@ final class HtmlProse implements Prose {
             verdict(page, verdict.get());
             page.close();
         } else {
-            page.open("td", "class", head.number() ? "number" : head.name() ? "name" : "")
+            page.open("td", "class", head.number() ? "number" : head.name() ? "name" : "plain")
                     .names(words)
                     .close();
         }
@@ -83,7 +95,7 @@ final class HtmlProse implements Prose {
 
     @Override
     public String whole() {
-        return "'darkrim check --verbose' lists all";
+        return "'darkrim " + command + " --verbose' lists all";
     }
 
     private static Optional<Verdict> verdict(String words) {

@@ -23,6 +23,13 @@ import java.util.Optional;
 /** A review as one page of HTML that refers to nothing outside itself, for a browser and for paper. */
 public final class ReviewPage {
     private static final String STYLE = "/darkrim/review/review.css";
+    /** The font that is embedded has no bold letters: those of a font that every reader has stand for them, where it has the letter. */
+    private static final String PAPER = "h1, h2, h3, b, th, span.verdict, p.caution {"
+            + " font-family: Helvetica, 'Liberation Sans', sans-serif; }\n"
+            + "code { font-family: Courier, 'Liberation Sans', monospace; }\n"
+            + "figure.sheet { width: 420mm; height: 290mm; }\n"
+            + "p.under { color: #ffffff; font-size: 4pt; margin: 0; }\n";
+
     private static final String PNG = "image/png";
     private static final String SVG = "image/svg+xml";
 
@@ -31,15 +38,15 @@ public final class ReviewPage {
     private final Layout layout;
     private final Imprint imprint;
     private final Pictures pictures;
-    private final boolean sheets;
+    private final boolean paper;
 
-    private ReviewPage(Review review, Imprint imprint, int threads, boolean sheets) {
+    private ReviewPage(Review review, Imprint imprint, int threads, boolean paper) {
         this.review = review;
         this.result = review.result();
         this.layout = result.layout();
         this.imprint = imprint;
         this.pictures = new Pictures(review, threads);
-        this.sheets = sheets;
+        this.paper = paper;
     }
 
     /**
@@ -50,7 +57,26 @@ public final class ReviewPage {
      * @param threads threads that draw pictures; never changes a result
      */
     public static String of(Review review, Imprint imprint, int threads) {
+        return new ReviewPage(review, imprint, threads, false).text();
+    }
+
+    /** The page with empty sheets where section drawings go, and bookmarks as the library knows them that sets it on paper. */
+    static String forPaper(Review review, Imprint imprint, int threads) {
         return new ReviewPage(review, imprint, threads, true).text();
+    }
+
+    /** The section drawings, in the order of the sheets. */
+    static List<SectionSheet> sheets(Review review, Imprint imprint) {
+        return review.sections().stream()
+                .map(section -> sheet(section, review, imprint))
+                .toList();
+    }
+
+    private static SectionSheet sheet(LayoutSection section, Review review, Imprint imprint) {
+        return SectionSheet.of(
+                section,
+                new SectionSheet.Imprint(
+                        imprint.version(), review.result().effort().seed(), Optional.of(imprint.date())));
     }
 
     private record Chapter(String title, Runnable body) {}
@@ -64,18 +90,30 @@ public final class ReviewPage {
         page.words(
                 "title", LayoutWords.title(layout) + ": " + result.judgement().verdict());
         page.single("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        page.style(style()).close();
+        page.style(style() + (paper ? PAPER : ""));
+        if (paper) {
+            bookmarks(chapters);
+        }
+        page.close();
         page.open("body").open("main");
         first(chapters);
         int number = 0;
         for (Chapter chapter : chapters) {
             number++;
-            page.open("section");
+            page.open("section", "class", number == 1 ? "begins" : "goes-on");
             page.words("h2", number + "  " + chapter.title(), "id", "chapter-" + number);
             chapter.body().run();
             page.close();
         }
         return page.close().close().close().end();
+    }
+
+    private void bookmarks(List<Chapter> chapters) {
+        page.open("bookmarks");
+        for (int i = 0; i < chapters.size(); i++) {
+            page.single("bookmark", "name", (i + 1) + "  " + chapters.get(i).title(), "href", "#chapter-" + (i + 1));
+        }
+        page.close();
     }
 
     private List<Chapter> chapters() {
@@ -94,14 +132,14 @@ public final class ReviewPage {
         review.comparison()
                 .ifPresent(found -> chapters.add(new Chapter(
                         "Comparison with " + LayoutWords.title(found.before().layout()),
-                        () -> CheckSections.comparison(prose(false), found, imprint.version()))));
-        chapters.add(new Chapter("What this does not cover", () -> CheckSections.limits(prose(false), result)));
+                        () -> CheckSections.comparison(new HtmlProse(page, "compare", false), found, imprint.version()))));
+        chapters.add(new Chapter("Warnings and limits", () -> CheckSections.limits(prose(false), result)));
         chapters.add(new Chapter("How to repeat it", this::repeat));
         return chapters;
     }
 
     private HtmlProse prose(boolean skipsFirst) {
-        return new HtmlProse(page, skipsFirst);
+        return new HtmlProse(page, "check", skipsFirst);
     }
 
     private void first(List<Chapter> chapters) {
@@ -195,15 +233,33 @@ public final class ReviewPage {
                             ? "The planes through the middle cut no part."
                             : "Rays are not drawn through a window.");
         }
+        if (!review.sections().isEmpty()) {
+            page.words(
+                    "p",
+                    "Each drawing is a sheet of A3, true to scale where it is printed so: " + planes()
+                            + ". They show the pupil, the chief ray and the two rays from its rim past each edge, where these land, and"
+                            + " margins in mm.");
+        }
         for (LayoutSection section : review.sections()) {
-            SectionSheet sheet = SectionSheet.of(
-                    section,
-                    new SectionSheet.Imprint(imprint.version(), result.effort().seed(), Optional.of(imprint.date())));
             String title = "Section " + section.plane().words();
             page.open("figure", "class", "sheet");
-            page.picture(SvgSheet.of(sheet, title).getBytes(StandardCharsets.UTF_8), SVG, title);
+            if (paper) {
+                // Without a word on it a sheet would not be made.
+                page.words("p", title, "class", "under");
+            } else {
+                String drawn = SvgSheet.of(sheet(section, review, imprint), title);
+                page.picture(drawn.getBytes(StandardCharsets.UTF_8), SVG, title);
+            }
             page.close();
         }
+    }
+
+    private String planes() {
+        return String.join(
+                " and ",
+                review.sections().stream()
+                        .map(section -> section.plane().words())
+                        .toList());
     }
 
     private void figure(Figure figure, String size) {
