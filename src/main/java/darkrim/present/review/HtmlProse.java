@@ -9,6 +9,9 @@ import java.util.stream.Stream;
 
 /** Writes a part of a report, as the terminal shows it, on a page for a browser. Lives while one page is written. */
 final class HtmlProse implements Prose {
+    /** Tables of no more rows are not cut by the end of a page. */
+    private static final int SHORT = 12;
+
     private final Markup page;
     private final String command;
     private boolean skips;
@@ -57,7 +60,7 @@ final class HtmlProse implements Prose {
     @Override
     public void table(Table table) {
         List<Table.Head> heads = table.heads();
-        page.open("table").open("thead").open("tr");
+        page.open("table", "class", table.rows().size() <= SHORT ? "short" : "long").open("thead").open("tr");
         heads.forEach(this::head);
         page.close().close().open("tbody");
         for (List<String> row : table.rows()) {

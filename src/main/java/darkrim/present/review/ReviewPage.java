@@ -23,11 +23,8 @@ import java.util.Optional;
 /** A review as one page of HTML that refers to nothing outside itself, for a browser and for paper. */
 public final class ReviewPage {
     private static final String STYLE = "/darkrim/review/review.css";
-    /** The font that is embedded has no bold letters: those of a font that every reader has stand for them, where it has the letter. */
-    private static final String PAPER = "h1, h2, h3, b, th, span.verdict, p.caution {"
-            + " font-family: Helvetica, 'Liberation Sans', sans-serif; }\n"
-            + "code { font-family: Courier, 'Liberation Sans', monospace; }\n"
-            + "figure.sheet { width: 420mm; height: 290mm; }\n"
+    /** Sheets are empty until the drawings are put on them. */
+    private static final String PAPER = "figure.sheet { width: 420mm; height: 290mm; }\n"
             + "p.under { color: #ffffff; font-size: 4pt; margin: 0; }\n";
 
     private static final String PNG = "image/png";
