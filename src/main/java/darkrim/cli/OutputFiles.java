@@ -5,8 +5,10 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -62,8 +64,11 @@ record OutputFiles(List<Path> paths, List<String> endings, LayoutOptions options
      * @param content makes the bytes for an ending
      */
     boolean write(Function<String, byte[]> content, PrintWriter errors) {
-        for (Path path : paths) {
-            if (!file(path).write(content.apply(ending(path)), errors)) {
+        // All are made before the first is written: if one cannot be made, none is there.
+        Map<Path, byte[]> made = new LinkedHashMap<>();
+        paths.forEach(path -> made.put(path, content.apply(ending(path))));
+        for (Map.Entry<Path, byte[]> each : made.entrySet()) {
+            if (!file(each.getKey()).write(each.getValue(), errors)) {
                 return false;
             }
         }

@@ -29,6 +29,11 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
     /** The report, lines ended by a line feed. */
     public String of(Comparison comparison) {
         Page page = new Page();
+        write(page, comparison);
+        return page.text();
+    }
+
+    void write(Prose page, Comparison comparison) {
         page.paragraph(sentence(comparison));
         if (!comparison.beam().isEmpty()) {
             page.paragraph("The beam differs: the second layout is judged in other light.");
@@ -45,7 +50,6 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
         others(page, comparison);
         surfaces(page, comparison.surfaces());
         paths(page, comparison);
-        return page.text();
     }
 
     private static String sentence(Comparison comparison) {
@@ -72,7 +76,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                         .toList());
     }
 
-    private void requirements(Page page, Comparison comparison) {
+    private void requirements(Prose page, Comparison comparison) {
         page.heading("Requirements");
         Table table = new Table()
                 .names("requirement")
@@ -92,7 +96,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                             ? "asks something else"
                             : each.judgement() == RequirementChange.Judgement.WORSE ? "worse" : "");
         }
-        page.block(table.text());
+        page.table(table);
         comparison.requirements().stream()
                 .filter(each -> each.judgement() == RequirementChange.Judgement.WORSE)
                 .filter(each -> each.failingBefore()
@@ -120,7 +124,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
         return figure.map(MarginWords::verdict).orElse("not asked");
     }
 
-    private static void changed(Page page, Comparison comparison) {
+    private static void changed(Prose page, Comparison comparison) {
         page.heading("Dimensions, finishes and parts that differ");
         Table table = new Table().words("what").names("name").numbers("before").numbers("after");
         int rows = 0;
@@ -147,7 +151,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
         if (rows == 0) {
             page.line("none");
         } else {
-            page.block(table.text());
+            page.table(table);
         }
     }
 
@@ -171,7 +175,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
         return finish.map(FinishWords::of).orElse("none");
     }
 
-    private static void others(Page page, Comparison comparison) {
+    private static void others(Prose page, Comparison comparison) {
         page.heading("What else differs");
         List<Changed<String>> all = new ArrayList<>(comparison.beam());
         all.addAll(comparison.others());
@@ -188,7 +192,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
         }
     }
 
-    private void surfaces(Page page, List<SurfaceChange> changes) {
+    private void surfaces(Prose page, List<SurfaceChange> changes) {
         page.heading("Surfaces that differ");
         if (changes.isEmpty()) {
             page.line("none");
@@ -214,7 +218,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                     each.added() ? "" : Figures.length(each.areaBefore()),
                     each.gone() ? "" : Figures.length(each.areaAfter()));
         }
-        page.block(table.text());
+        page.table(table);
         more(page, rows.left(changes));
     }
 
@@ -224,7 +228,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                 : each.gone() ? "gone" : each.finishBefore().equals(each.finishAfter()) ? "" : "other finish";
     }
 
-    private void paths(Page page, Comparison comparison) {
+    private void paths(Prose page, Comparison comparison) {
         page.heading("Light paths that differ");
         List<PathChange> different = comparison.paths().stream()
                 .filter(path -> path.kind() != PathChange.Kind.ALIKE)
@@ -262,7 +266,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                                     : String.format(java.util.Locale.ROOT, "%+.1f", each.difference() / each.error()));
                 }
             }
-            page.block(table.text());
+            page.table(table);
             more(page, left);
             page.space();
         }
@@ -278,9 +282,9 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
         return paths.stream().filter(path -> path.kind() == kind).count() + " " + word;
     }
 
-    private static void more(Page page, int left) {
+    private static void more(Prose page, int left) {
         if (left > 0) {
-            page.line("and " + Figures.count(left) + " more (all with --verbose)");
+            page.line("and " + Figures.count(left) + " more (" + page.whole() + ")");
         }
     }
 }

@@ -17,7 +17,7 @@ final class CooldownSection {
 
     private CooldownSection() {}
 
-    static void write(Page page, CheckResult result, Ink ink, boolean everything) {
+    static void write(Prose page, CheckResult result, Ink ink, boolean everything) {
         if (result.cooldown().isEmpty()) {
             return;
         }
@@ -30,7 +30,7 @@ final class CooldownSection {
         materials(page, found);
     }
 
-    private static void requirements(Page page, CheckResult result, CooldownResult found, Ink ink) {
+    private static void requirements(Prose page, CheckResult result, CooldownResult found, Ink ink) {
         Table table = new Table()
                 .names("requirement")
                 .words("warm", ink::cell)
@@ -46,7 +46,7 @@ final class CooldownSection {
                     MarginWords.withUnit(found.warm().get(i)),
                     MarginWords.withUnit(found.cold().get(i)));
         }
-        page.block(table.text());
+        page.table(table);
         page.paragraph(
                 "The verdicts above are those of the cold shape. Of a clearance the cold column has the least of all that it"
                         + " asks. Margins without a unit are relative irradiance. The margins do not include how well the contractions"
@@ -57,7 +57,7 @@ final class CooldownSection {
         return margin.verdict().map(Verdict::name).orElse("");
     }
 
-    private static void openings(Page page, List<OpeningShift> openings, Rows rows) {
+    private static void openings(Prose page, List<OpeningShift> openings, Rows rows) {
         if (openings.isEmpty()) {
             return;
         }
@@ -82,9 +82,9 @@ final class CooldownSection {
                     moved(sides.get(3)),
                     uncertainty(each));
         }
-        page.block(table.text());
+        page.table(table);
         if (rows.left(sorted) > 0) {
-            page.line("and " + rows.left(sorted) + " more (all with --verbose)");
+            page.line("and " + rows.left(sorted) + " more (" + page.whole() + ")");
         }
         page.paragraph(
                 "How far, in mm, the edges of each opening move outward (+) or inward (-) against the edges of the die below it,"
@@ -115,7 +115,7 @@ final class CooldownSection {
         return Figures.margin(most);
     }
 
-    private static void materials(Page page, CooldownResult found) {
+    private static void materials(Prose page, CooldownResult found) {
         page.space();
         for (Material material : found.materials()) {
             Cooldown cooldown = found.cooldown();

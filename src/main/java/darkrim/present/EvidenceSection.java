@@ -14,7 +14,7 @@ final class EvidenceSection {
 
     private EvidenceSection() {}
 
-    static void write(Page page, CheckResult result, boolean everything) {
+    static void write(Prose page, CheckResult result, boolean everything) {
         page.heading("Evidence");
         Values values = new Values(result);
         boolean afterList = false;
@@ -30,7 +30,7 @@ final class EvidenceSection {
         }
     }
 
-    private static void requirement(Page page, RequirementResult result, Values values, Rows rows) {
+    private static void requirement(Prose page, RequirementResult result, Values values, Rows rows) {
         List<Outcome> against = result.worstFirst().stream()
                 .filter(outcome -> outcome.verdict() != Verdict.PASS)
                 .toList();
@@ -49,12 +49,24 @@ final class EvidenceSection {
             }
         }
         if (rows.left(against) > 0) {
-            page.line("  and " + rows.left(against) + " more (all with --verbose)");
+            page.line("  and " + rows.left(against) + " more (" + page.whole() + ")");
         }
     }
 
+    /** What was found for a requirement, in a sentence without its name. */
+    static String brief(RequirementResult result, Values values) {
+        List<Outcome> against = result.worstFirst().stream()
+                .filter(outcome -> outcome.verdict() != Verdict.PASS)
+                .toList();
+        String summary = summary(result, against, values);
+        return summary.endsWith(":")
+                ? summary.substring(0, summary.length() - 1) + "; worst "
+                        + Printable.of(result.worst().where()) + ", " + words(result.worst(), values) + "."
+                : summary;
+    }
+
     /** Rays that anyone can draw: a row each. */
-    private static void rays(Page page, List<Outcome> outcomes) {
+    private static void rays(Prose page, List<Outcome> outcomes) {
         if (outcomes.isEmpty()) {
             return;
         }
@@ -73,7 +85,7 @@ final class EvidenceSection {
                     EvidenceWords.point(ray.onSurface()),
                     Figures.length(ray.length()));
         }
-        page.block(table.text());
+        page.table(table);
     }
 
     /** The evidence and, beside an interval of once-reflected light or a proof about it, what the other of the two says. */

@@ -8,7 +8,7 @@ import java.util.List;
 final class FeasibilitySection {
     private FeasibilitySection() {}
 
-    static void write(Page page, List<Feasibility> lines, boolean everything) {
+    static void write(Prose page, List<Feasibility> lines, boolean everything) {
         if (lines.isEmpty()) {
             return;
         }
@@ -36,7 +36,7 @@ final class FeasibilitySection {
                     fixed(side.edgeHeight()),
                     fixed(side.ruleLimit()));
         }
-        page.block(table.text());
+        page.table(table);
         Feasibility first = lines.get(0);
         page.paragraph(
                 "Of each opening the tightest side. Direct light lands, and the die ends, that far beyond the last active "

@@ -19,7 +19,7 @@ final class LightPathSection {
 
     private LightPathSection() {}
 
-    static void write(Page page, CheckResult result, boolean everything) {
+    static void write(Prose page, CheckResult result, boolean everything) {
         List<SurfaceResult> receivers = receivers(result, everything);
         if (receivers.isEmpty()) {
             return;
@@ -60,9 +60,9 @@ final class LightPathSection {
                 table.row("", Figures.counted(rest.size(), "other"), "", "", Figures.percent(share), "");
             }
         }
-        page.block(table.text());
+        page.table(table);
         if (most.left(receivers) > 0) {
-            page.line("and " + most.left(receivers) + " more kinds of receiver (all with --verbose)");
+            page.line("and " + most.left(receivers) + " more kinds of receiver (" + page.whole() + ")");
         }
     }
 

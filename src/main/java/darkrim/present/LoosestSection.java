@@ -8,7 +8,7 @@ import darkrim.study.tolerance.YieldInterval;
 final class LoosestSection {
     private LoosestSection() {}
 
-    static void write(Page page, LoosestFactors loosest) {
+    static void write(Prose page, LoosestFactors loosest) {
         page.heading("Loosest tolerances");
         LoosestFactor estimate = loosest.estimate();
         int builds = estimate.yield().builds();

@@ -20,15 +20,11 @@ import java.util.function.Function;
 final class MarginSection {
     private MarginSection() {}
 
-    static void write(Page page, CheckResult result, boolean everything) {
+    static void write(Prose page, CheckResult result, boolean everything) {
         if (result.margins().scope() == MarginScope.NONE) {
             return;
         }
-        page.heading("Margins of direct light (mm)");
-        if (result.margins().stopped()) {
-            page.paragraph("Stopped before all were found; what is missing is not known to be large.");
-        }
-        requirements(page, result);
+        least(page, result);
         List<OpeningMargin> openings = everything
                 ? result.margins().openings()
                 : tightest(result.margins().openings());
@@ -38,7 +34,16 @@ final class MarginSection {
         }
     }
 
-    private static void requirements(Page page, CheckResult result) {
+    /** The least of each requirement. */
+    static void least(Prose page, CheckResult result) {
+        page.heading("Margins of direct light (mm)");
+        if (result.margins().stopped()) {
+            page.paragraph("Stopped before all were found; what is missing is not known to be large.");
+        }
+        requirements(page, result);
+    }
+
+    private static void requirements(Prose page, CheckResult result) {
         Table table = new Table()
                 .names("requirement")
                 .numbers("margin")
@@ -58,7 +63,7 @@ final class MarginSection {
             }
         }
         if (found) {
-            page.block(table.text());
+            page.table(table);
             page.paragraph(
                     "Of dark surfaces the clearance: each can be moved by as much in every direction and is still "
                             + "proved dark. Negative: how far light reaches into the worst of the lit ones, in its plane. "
@@ -88,7 +93,7 @@ final class MarginSection {
                 .orElseThrow();
     }
 
-    private static void openings(Page page, List<OpeningMargin> openings, boolean everything) {
+    private static void openings(Prose page, List<OpeningMargin> openings, boolean everything) {
         Table table = new Table()
                 .names("opening")
                 .words("moved")
@@ -105,14 +110,14 @@ final class MarginSection {
                     each.inward().map(MarginSection::words).orElse("-"),
                     Printable.of(each.inward().map(Room::surface).orElse("")));
         }
-        page.block(table.text());
+        page.table(table);
         page.paragraph(
                 "How far that side, or those or all together, can be moved with land and bevel, all else as it is: "
                         + "outward before the next surface gets light that must not, inward before a detector loses part of the "
                         + "pupil. Negative: how far the other way to mend it; outward counts what this alone can make dark."
                         + (everything
                                 ? ""
-                                : " Of each opening the least of all sides and corners (all with --verbose)."));
+                                : " Of each opening the least of all sides and corners (" + page.whole() + ")."));
     }
 
     private static String moved(OpeningMargin margin) {

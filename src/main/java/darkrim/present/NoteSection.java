@@ -14,7 +14,14 @@ import java.util.stream.Collectors;
 final class NoteSection {
     private NoteSection() {}
 
-    static void write(Page page, CheckResult result) {
+    static void write(Prose page, CheckResult result) {
+        limits(page, result);
+        page.space();
+        page.line(timing(result));
+    }
+
+    /** All but how long it took, which differs from run to run. */
+    static void limits(Prose page, CheckResult result) {
         if (!result.warnings().isEmpty()) {
             page.heading("Warnings");
             for (Finding warning : result.warnings()) {
@@ -26,12 +33,10 @@ final class NoteSection {
         page.paragraph(String.join(" ", Cautions.CAUTIONS));
         absorbers(page, result);
         page.paragraph(geometry(result));
-        page.space();
-        page.line(timing(result));
     }
 
     /** Forgotten finishes make once-reflected light vanish, so what was taken to reflect nothing is named where such light is judged. */
-    private static void absorbers(Page page, CheckResult result) {
+    private static void absorbers(Prose page, CheckResult result) {
         boolean judged =
                 result.judgement().requirements().stream().anyMatch(each -> Values.isReflected(each.requirement()));
         Map<String, Long> parts = result.scene().surfaces().stream()

@@ -7,7 +7,7 @@ import darkrim.verdict.RequirementResult;
 final class RequirementSection {
     private RequirementSection() {}
 
-    static void write(Page page, CheckResult result, Ink ink) {
+    static void write(Prose page, CheckResult result, Ink ink) {
         page.heading("Requirements");
         Values values = new Values(result);
         Table table = new Table()
@@ -24,7 +24,7 @@ final class RequirementSection {
                     each.outcomes().isEmpty() ? "" : values.of(each.worst()),
                     worst(each));
         }
-        page.block(table.text());
+        page.table(table);
     }
 
     private static String worst(RequirementResult result) {

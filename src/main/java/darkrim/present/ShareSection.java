@@ -14,7 +14,7 @@ final class ShareSection {
 
     private ShareSection() {}
 
-    static void write(Page page, ToleranceResult result) {
+    static void write(Prose page, ToleranceResult result) {
         List<RequirementTolerance> known = result.requirements().stream()
                 .filter(each ->
                         each.rootSumSquare().filter(sum -> sum.deviation() > 0).isPresent())
@@ -31,7 +31,7 @@ final class ShareSection {
         for (RequirementTolerance each : known) {
             rows(table, result, each);
         }
-        page.block(table.text());
+        page.table(table);
     }
 
     private static void rows(Table table, ToleranceResult result, RequirementTolerance requirement) {

@@ -15,7 +15,7 @@ final class SurfaceSection {
 
     private SurfaceSection() {}
 
-    static void write(Page page, CheckResult result, boolean everything) {
+    static void write(Prose page, CheckResult result, boolean everything) {
         Values values = new Values(result);
         List<SurfaceResult> all = result.judgement().surfaces();
         List<SurfaceResult> lit = all.stream()
@@ -47,14 +47,14 @@ final class SurfaceSection {
         for (SurfaceKind kind : rows.shown(kinds)) {
             table.row(cells(kind, values, unit));
         }
-        page.block(table.text());
+        page.table(table);
         if (rows.left(kinds) > 0) {
-            page.line("and " + rows.left(kinds) + " more kinds of surface (all with --verbose)");
+            page.line("and " + rows.left(kinds) + " more kinds of surface (" + page.whole() + ")");
         }
         if (!everything) {
             page.paragraph(
                     "Of surfaces that differ only in number and side the brightest; 'of' counts those that get light "
-                            + "(all with --verbose).");
+                            + "(" + page.whole() + ").");
         }
         List<SurfaceResult> others =
                 all.stream().filter(surface -> !getsLight(surface)).toList();

@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
-/** A table of fixed width without lines but one below the header. Columns of surface names are shortened where the page is too narrow. */
-final class Table {
+/**
+ * A table. As text it has a fixed width and no lines but one below the header; columns of surface names are shortened where the page is too narrow.
+ */
+public final class Table {
     private static final Character[] RULE_BELOW_HEADER = rule();
     /** The library cuts cells at this width; no cell of ours is as wide. */
     private static final int UNLIMITED = 10_000;
@@ -21,39 +23,60 @@ final class Table {
 
     private record Col(String header, HorizontalAlign align, boolean name, UnaryOperator<String> dye) {}
 
+    /**
+     * The head of a column.
+     *
+     * @param header its words
+     * @param number whether it holds numbers, which stand to the right
+     * @param name whether it holds names of surfaces or the like, which may be long
+     */
+    public record Head(String header, boolean number, boolean name) {}
+
     private final List<Col> columns = new ArrayList<>();
     private final List<String[]> rows = new ArrayList<>();
 
     /** A column of words. */
-    Table words(String header) {
+    public Table words(String header) {
         columns.add(new Col(header, HorizontalAlign.LEFT, false, UnaryOperator.identity()));
         return this;
     }
 
     /** A column of words that are dyed after the widths are known. */
-    Table words(String header, UnaryOperator<String> dye) {
+    public Table words(String header, UnaryOperator<String> dye) {
         columns.add(new Col(header, HorizontalAlign.LEFT, false, dye));
         return this;
     }
 
     /** A column of names, which may be shortened in the middle. */
-    Table names(String header) {
+    public Table names(String header) {
         columns.add(new Col(header, HorizontalAlign.LEFT, true, UnaryOperator.identity()));
         return this;
     }
 
     /** A column of numbers, right-aligned. */
-    Table numbers(String header) {
+    public Table numbers(String header) {
         columns.add(new Col(header, HorizontalAlign.RIGHT, false, UnaryOperator.identity()));
         return this;
     }
 
     /** A row, as many cells as columns. */
-    void row(String... cells) {
+    public void row(String... cells) {
         if (cells.length != columns.size()) {
             throw new IllegalArgumentException(cells.length + " cells for " + columns.size() + " columns");
         }
         rows.add(cells);
+    }
+
+    /** The heads of the columns. */
+    public List<Head> heads() {
+        return columns.stream()
+                .map(column -> new Head(column.header(), column.align() == HorizontalAlign.RIGHT, column.name()))
+                .toList();
+    }
+
+    /** The cells, row by row, in full. */
+    public List<List<String>> rows() {
+        return rows.stream().map(List::of).toList();
     }
 
     /** The table as lines, at most as wide as the page if shortening names can do it. */

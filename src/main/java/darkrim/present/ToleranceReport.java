@@ -19,14 +19,18 @@ public record ToleranceReport(String version, Ink ink) {
     public String of(ToleranceResult result) {
         Page page = new Page();
         head(page, result);
+        sections(page, result);
+        notes(page, result);
+        return page.text();
+    }
+
+    void sections(Prose page, ToleranceResult result) {
         contributors(page, result);
         requirements(page, result);
         WorstCaseSection.write(page, result);
         ShareSection.write(page, result);
         builds(page, result);
         result.loosest().ifPresent(loosest -> LoosestSection.write(page, loosest));
-        notes(page, result);
-        return page.text();
     }
 
     private void head(Page page, ToleranceResult result) {
@@ -70,16 +74,16 @@ public record ToleranceReport(String version, Ink ink) {
         };
     }
 
-    private static void contributors(Page page, ToleranceResult result) {
+    private static void contributors(Prose page, ToleranceResult result) {
         page.heading("Tolerances");
         Table table = new Table().names("contributor").numbers("tolerance").words("deviations of many builds");
         for (Contributor each : result.contributors()) {
             table.row(Printable.of(each.name()), MarginWords.tolerance(each), MarginWords.spread(each));
         }
-        page.block(table.text());
+        page.table(table);
     }
 
-    private void requirements(Page page, ToleranceResult result) {
+    private void requirements(Prose page, ToleranceResult result) {
         page.heading("Margins: mm, or relative irradiance where the limit is one");
         Table table = new Table()
                 .names("requirement")
@@ -105,10 +109,10 @@ public record ToleranceReport(String version, Ink ink) {
                             ? "-"
                             : Figures.percent(each.yield().share()));
         }
-        page.block(table.text());
+        page.table(table);
     }
 
-    private static void builds(Page page, ToleranceResult result) {
+    private static void builds(Prose page, ToleranceResult result) {
         page.heading("Sampled builds");
         page.paragraph(interval(result.yield()) + ".");
         long impossible = result.builds().stream()

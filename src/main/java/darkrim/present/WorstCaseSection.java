@@ -8,7 +8,7 @@ import darkrim.study.tolerance.WorstCase;
 final class WorstCaseSection {
     private WorstCaseSection() {}
 
-    static void write(Page page, ToleranceResult result) {
+    static void write(Prose page, ToleranceResult result) {
         page.heading("Worst cases");
         for (RequirementTolerance each : result.requirements()) {
             String name = Printable.of(each.requirement().name()) + ": ";

@@ -55,9 +55,22 @@ public final class Check {
      * @throws UnusableInput with everything that is wrong with the file, in either shape
      */
     public static CheckResult coldAndWarm(Path file, Effort effort, Watch watch) throws UnusableInput {
-        long start = System.nanoTime();
         Findings findings = new Findings();
-        Layout layout = effort.shaped(readable(file, findings));
+        return coldAndWarm(effort.shaped(readable(file, findings)), findings, effort, watch);
+    }
+
+    /**
+     * Checks a layout and, if it is judged in a cold shape, beside it the shape as drawn.
+     *
+     * @param layout the layout
+     * @param findings what is known to be wrong with it; what its parts show is added
+     * @param effort how hard to work, on each shape
+     * @param watch hears how far it is
+     * @throws UnusableInput with everything that is wrong with the layout, in either shape
+     */
+    public static CheckResult coldAndWarm(Layout layout, Findings findings, Effort effort, Watch watch)
+            throws UnusableInput {
+        long start = System.nanoTime();
         List<Finding> read = findings.sorted();
         if (!layout.cooldown().map(Cooldown::isCold).orElse(false)) {
             return of(layout, findings, effort, watch);

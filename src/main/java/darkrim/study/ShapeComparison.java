@@ -38,6 +38,7 @@ final class ShapeComparison {
                 margins(warm, scope),
                 margins(cold, scope),
                 warm.judgement().verdict(),
+                warm.margins().openings(),
                 OpeningShift.of(layout, drawn),
                 materials);
         CheckResult.Timing timing = new CheckResult.Timing(

@@ -65,7 +65,19 @@ public final class MapPicture {
      * @return a PNG file
      */
     public byte[] png(PictureText text, int width, int height) {
-        Sheet sheet = new Sheet(width, height);
+        return png(text, new Sheet(width, height));
+    }
+
+    /**
+     * Draws it with larger letters, for pictures that are printed small.
+     *
+     * @param enlarged how much larger they are
+     */
+    public byte[] png(PictureText text, int width, int height, double enlarged) {
+        return png(text, new Sheet(width, height, enlarged));
+    }
+
+    private byte[] png(PictureText text, Sheet sheet) {
         BitSet used = new BitSet();
         for (int cell : map.cells().filled()) {
             used.set(scale.index(map.value(light, cell) * perRelative));

@@ -49,18 +49,30 @@ public final class ScenePicture {
      * @return a PNG file
      */
     public byte[] png(View view, int width, int height, int threads) {
-        return png(view::camera, width, height, threads);
+        return png(view::camera, new Sheet(width, height), threads);
+    }
+
+    /**
+     * Draws with larger letters, for pictures that are printed small.
+     *
+     * @param enlarged how much larger they are
+     */
+    public byte[] png(View view, int width, int height, double enlarged, int threads) {
+        return png(view::camera, new Sheet(width, height, enlarged), threads);
     }
 
     byte[] png(Placing placing, int width, int height, int threads) {
-        Sheet sheet = new Sheet(width, height);
+        return png(placing, new Sheet(width, height), threads);
+    }
+
+    private byte[] png(Placing placing, Sheet sheet, int threads) {
         Legend legend = new Legend(sheet);
         boolean coloured = subject.light().isPresent();
         ColourBar bar = new ColourBar(sheet, subject.scale(), used());
         Rectangle room =
                 sheet.write(text, subject.verdicts().isEmpty() ? 0 : legend.height(), coloured ? bar.width() : 0);
         Sight sight = placing.at((double) room.width / room.height);
-        int perPixel = (long) width * height > MANY_PIXELS ? 2 : 3;
+        int perPixel = (long) sheet.image().getWidth() * sheet.image().getHeight() > MANY_PIXELS ? 2 : 3;
         RayImage image = RayImage.of(subject, sight, room.width, room.height, perPixel, threads);
         for (int row = 0; row < room.height; row++) {
             for (int column = 0; column < room.width; column++) {

@@ -36,6 +36,13 @@ final class Sheet {
     private final int margin;
 
     Sheet(int width, int height) {
+        this(width, height, 1);
+    }
+
+    /**
+     * @param enlarged how much larger its letters are, for pictures that are printed small
+     */
+    Sheet(int width, int height, double enlarged) {
         image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         graphics = image.createGraphics();
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -43,7 +50,8 @@ final class Sheet {
         graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         graphics.setColor(PAPER);
         graphics.fillRect(0, 0, width, height);
-        letters = Math.max(LEAST_LETTERS, PLAIN_LETTERS * Math.min(width / PLAIN_WIDTH, height / PLAIN_HEIGHT));
+        letters = enlarged
+                * Math.max(LEAST_LETTERS, PLAIN_LETTERS * Math.min(width / PLAIN_WIDTH, height / PLAIN_HEIGHT));
         margin = (int) Math.round(letters);
     }
 
@@ -101,6 +109,9 @@ final class Sheet {
     }
 
     private int paragraph(String text, Font font, Color colour, int top, int width) {
+        if (text.isEmpty()) {
+            return top;
+        }
         graphics.setFont(font);
         graphics.setColor(colour);
         int y = top;

@@ -45,6 +45,22 @@ public final class ComparisonStudy {
         return of(before, after, seed, effort.threads(), watch);
     }
 
+    /**
+     * Compares a layout that was checked with what it was before.
+     *
+     * @param first the layout as it was, in its shape
+     * @param after the layout as it is now, checked
+     * @param effort how hard to work; the seed is that of the check
+     * @param watch hears how far it is
+     * @throws UnusableInput with everything that is wrong with the layout as it was
+     */
+    public static Comparison of(LayoutFamily first, CheckResult after, Effort effort, Watch watch)
+            throws UnusableInput {
+        long seed = after.effort().seed();
+        Effort alike = new Effort(effort.threads(), Optional.of(seed), effort.mostSamples(), MarginScope.REQUIREMENTS);
+        return of(check(first, alike, watch), after, seed, effort.threads(), watch);
+    }
+
     private static CheckResult check(LayoutFamily family, Effort effort, Watch watch) throws UnusableInput {
         Findings findings = new Findings();
         Layout layout = family.with(Map.of(), findings);

@@ -1,0 +1,157 @@
+package darkrim.cli;
+
+import darkrim.diagnostic.UnusableInput;
+import darkrim.present.Printable;
+import darkrim.present.review.Imprint;
+import darkrim.present.review.ReviewPage;
+import darkrim.present.review.ReviewPdf;
+import darkrim.study.review.Review;
+import darkrim.study.review.ReviewStudy;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code darkrim report}: a file for a review. */
+@Command(
+        name = "report",
+        description =
+                "Checks a layout and writes what a review needs into one file: the verdict, every requirement with its"
+                        + " evidence, margins, light paths, maps, section drawings, finishes, and what is not covered.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        footerHeading = "%nExample:%n",
+        footer = {
+            "  java -jar target/darkrim.jar report geometries/nightglow-b.yaml -o review.html",
+            "",
+            "The file refers to nothing outside itself. Where SOURCE_DATE_EPOCH is set (seconds since 1970, UTC) the",
+            "date is that moment, and an HTML file has the same bytes whenever it is made.",
+            "",
+            "Exit codes:",
+            "  0  every requirement holds; the files are written, as with 1 and 3",
+            "  1  a requirement does not hold",
+            "  2  a layout, an option or an output cannot be used; standard error says why",
+            "  3  no requirement fails, but at least one is not decided; or the work was stopped, and",
+            "     nothing was written",
+            "  4  the program broke; standard error says what to report"
+        })
+final class ReportCommand implements Callable<Integer>, LayoutCommand {
+    private static final List<String> ENDINGS = List.of(".html", ".pdf");
+
+    private final Surroundings surroundings;
+    private final Map<String, String> environment;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            order = -10,
+            required = true,
+            description = "The review: .html for a browser, .pdf for paper; may be repeated.")
+    private List<Path> outputs;
+
+    @Option(
+            names = "--against",
+            paramLabel = "OTHER",
+            order = -9,
+            description = "The layout as it was before: what differs is told too.")
+    private Path against;
+
+    @Option(
+            names = "--builds",
+            paramLabel = "N",
+            order = -8,
+            converter = WholeNumber.Builds.class,
+            description = "Also look for the worst case within the tolerances, and sample N builds; takes several times"
+                    + " as long.")
+    private Long builds;
+
+    @Mixin
+    private LayoutOptions options;
+
+    ReportCommand(Surroundings surroundings, Map<String, String> environment) {
+        this.surroundings = surroundings;
+        this.environment = Map.copyOf(environment);
+    }
+
+    @Override
+    public Integer call() {
+        OutputFiles files = new OutputFiles(outputs, ENDINGS, options);
+        Optional<ReviewDate> date = ReviewDate.of(environment, surroundings.errors());
+        List<String> problems = files.problems();
+        problems.forEach(problem -> surroundings.errors().println("darkrim: " + problem + "; nothing was done."));
+        boolean usable = files.areUsable(surroundings.errors());
+        if (against != null) {
+            for (Path output : outputs) {
+                usable &= options.output("--output", output).orElseThrow().isUsable(against, surroundings.errors());
+            }
+        }
+        if (!problems.isEmpty() || !usable || date.isEmpty()) {
+            return ExitCode.UNUSABLE;
+        }
+        try {
+            Review review = surroundings.watched(watch -> ReviewStudy.of(
+                    options.layout(),
+                    Optional.ofNullable(against),
+                    new ReviewStudy.Settings(
+                            options.effort(), Optional.ofNullable(builds).map(Math::toIntExact)),
+                    watch));
+            if (review.stopped()) {
+                surroundings.errors().println("darkrim: the work was stopped; nothing was written.");
+                return ExitCode.UNDECIDED;
+            }
+            return written(files, review, date.get());
+        } catch (UnusableInput unusable) {
+            return Refusal.of(unusable.findings(), surroundings.errors());
+        }
+    }
+
+    private int written(OutputFiles files, Review review, ReviewDate date) {
+        int threads = options.effort().threads();
+        Imprint imprint = new Imprint(Version.number(), date.text(), command(review));
+        if (!files.write(
+                ending -> ending.equals(".pdf")
+                        ? ReviewPdf.of(review, imprint, threads)
+                        : ReviewPage.of(review, imprint, threads).getBytes(StandardCharsets.UTF_8),
+                surroundings.errors())) {
+            return ExitCode.UNUSABLE;
+        }
+        surroundings.show(review.result().warnings(), words(review));
+        return ExitCode.of(review.result().judgement().verdict());
+    }
+
+    private String words(Review review) {
+        List<String> names =
+                outputs.stream().map(path -> Printable.of(path.toString())).toList();
+        return review.result().judgement().verdict() + ": the review is in " + String.join(" and ", names) + "."
+                + System.lineSeparator();
+    }
+
+    /** The command that makes the same numbers again, with what the layouts leave open written out. */
+    private String command(Review review) {
+        StringBuilder words = new StringBuilder(
+                "darkrim report " + ShellQuote.of(options.layout().toString()));
+        if (against != null) {
+            words.append(" --against ").append(ShellQuote.of(against.toString()));
+        }
+        words.append(" --seed ").append(review.result().effort().seed());
+        words.append(" --samples ").append(review.result().effort().mostSamples());
+        if (options.effort().warm()) {
+            words.append(" --warm");
+        }
+        if (builds != null) {
+            words.append(" --builds ").append(builds);
+        }
+        return words.append(" -o review.html").toString();
+    }
+
+    @Override
+    public LayoutOptions options() {
+        return options;
+    }
+}

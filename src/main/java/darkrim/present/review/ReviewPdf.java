@@ -1,0 +1,92 @@
+package darkrim.present.review;
+
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
+import darkrim.present.drawing.PdfSheet;
+import darkrim.present.drawing.SectionSheet;
+import darkrim.study.review.Review;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Iterator;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.multipdf.LayerUtility;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+
+/** A review as a document to print: A4 pages, and the section drawings on sheets of A3, true to scale. */
+public final class ReviewPdf {
+    private static final String LETTERS = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+    /** A page that is wider than this is a sheet, points: A4 is 595, A3 across 1191. */
+    private static final float SHEET = 1000;
+
+    private ReviewPdf() {}
+
+    /**
+     * The document. Its bytes differ from run to run, as the library writes the time into it.
+     *
+     * @param review what was found
+     * @param imprint how it came about
+     * @param threads threads that draw pictures; never changes a result
+     */
+    public static byte[] of(Review review, Imprint imprint, int threads) {
+        XRLog.setLoggingEnabled(false);
+        try {
+            byte[] pages = pages(ReviewPage.forPaper(review, imprint, threads));
+            List<SectionSheet> sheets = ReviewPage.sheets(review, imprint);
+            return sheets.isEmpty() ? pages : withSheets(pages, sheets);
+        } catch (IOException impossible) {
+            throw new IllegalStateException("writing to memory failed", impossible);
+        }
+    }
+
+    private static byte[] pages(String page) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.useFont(ReviewPdf::letters, "Liberation Sans");
+        // Nothing is fetched: all that the page needs is inside it.
+        builder.useUriResolver((base, uri) -> uri.startsWith("data:") || uri.startsWith("#") ? uri : null);
+        builder.withProducer("Darkrim");
+        builder.withHtmlContent(page, null);
+        builder.toStream(bytes);
+        builder.run();
+        return bytes.toByteArray();
+    }
+
+    private static InputStream letters() {
+        InputStream letters = PDDocument.class.getResourceAsStream(LETTERS);
+        if (letters == null) {
+            throw new IllegalStateException("the program was built without " + LETTERS);
+        }
+        return letters;
+    }
+
+    /** Puts the drawings on the sheets that were left for them, as lines, not as pictures. */
+    private static byte[] withSheets(byte[] pages, List<SectionSheet> sheets) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pages)) {
+            LayerUtility layers = new LayerUtility(document);
+            Iterator<SectionSheet> left = sheets.iterator();
+            for (PDPage page : document.getPages()) {
+                if (page.getMediaBox().getWidth() > SHEET && left.hasNext()) {
+                    try (PDDocument drawing = Loader.loadPDF(PdfSheet.of(left.next(), ""));
+                            PDPageContentStream content =
+                                    new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
+                        PDFormXObject form = layers.importPageAsForm(drawing, 0);
+                        content.drawForm(form);
+                    }
+                }
+            }
+            if (left.hasNext()) {
+                throw new IllegalStateException("a section drawing has no sheet");
+            }
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            document.save(bytes);
+            return bytes.toByteArray();
+        }
+    }
+}
