@@ -30,7 +30,7 @@ final class Commands {
         made.put("tolerance", ToleranceCommand::new);
         made.put("advise", AdviseCommand::new);
         made.put("compare", CompareCommand::new);
-        made.put("report", ReportCommand::new);
+        made.put("report", surroundings -> new ReportCommand(surroundings, System.getenv()));
         made.put("finishes", FinishesCommand::new);
         made.put("place-vanes", PlaceVanesCommand::new);
         made.put("view", ViewCommand::new);

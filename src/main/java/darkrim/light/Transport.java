@@ -101,8 +101,8 @@ public final class Transport {
     /** Nothing measured yet at a receiver. */
     public Tally nothing(Receiver receiver, LightClass light) {
         double largest = largestSample(receiver, light);
-        boolean linked =
-                light == LightClass.ONCE_REFLECTED && reflectors(receiver).links().isPresent();
+        boolean linked = light == LightClass.ONCE_REFLECTED
+                && reflectors(receiver).links().isPresent();
         return Tally.none(light, largest, cells(receiver), linked ? largest * cells(receiver) : largest);
     }
 
@@ -130,9 +130,12 @@ public final class Transport {
      */
     public Tally batch(Receiver receiver, LightClass light, long batch, int samples, SamplePoints.Kind kind) {
         UniformRandomProvider random = streams.stream(receiver.name() + " " + light, batch);
-        boolean linked = light == LightClass.ONCE_REFLECTED && reflectors(receiver).links().isPresent();
+        boolean linked = light == LightClass.ONCE_REFLECTED
+                && reflectors(receiver).links().isPresent();
         SamplePoints.Kind even = cells(receiver) == 0 || linked ? kind : SamplePoints.Kind.INDEPENDENT;
-        int first = receiver instanceof Receiver.AtPoint ? 0 : ((Receiver.OnSurface) receiver).surface().facetCount() == 1 ? 2 : 3;
+        int first = receiver instanceof Receiver.AtPoint
+                ? 0
+                : ((Receiver.OnSurface) receiver).surface().facetCount() == 1 ? 2 : 3;
         int[] halved = linked ? new int[] {0, 0, 3, 0, 4, 0, 1, 2} : new int[] {first, first + 1, 0, first - 1};
         SamplePoints points = SamplePoints.of(even, random, samples, halved);
         return light == LightClass.DIRECT

@@ -129,7 +129,8 @@ public final class ReviewPage {
         review.comparison()
                 .ifPresent(found -> chapters.add(new Chapter(
                         "Comparison with " + LayoutWords.title(found.before().layout()),
-                        () -> CheckSections.comparison(new HtmlProse(page, "compare", false), found, imprint.version()))));
+                        () -> CheckSections.comparison(
+                                new HtmlProse(page, "compare", false), found, imprint.version()))));
         chapters.add(new Chapter("Warnings and limits", () -> CheckSections.limits(prose(false), result)));
         chapters.add(new Chapter("How to repeat it", this::repeat));
         return chapters;

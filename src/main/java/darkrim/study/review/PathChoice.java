@@ -88,8 +88,7 @@ final class PathChoice {
         for (Map.Entry<Reflector, Estimate> entry : strongest) {
             Surface via = scene.surfaces().get(entry.getKey().surface());
             Reflector.Part part = entry.getKey().part();
-            boolean mirror = part == Reflector.Part.MIRROR;
-            for (Way way : search.find(receiver.surface(), via, mirror, 1, TRIES, watch::stop)) {
+            for (Way way : search.find(receiver.surface(), via, part, 1, TRIES, watch::stop)) {
                 paths.add(new DrawnPath(
                         receiver.surface(),
                         Optional.of(via),
