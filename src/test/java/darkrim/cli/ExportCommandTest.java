@@ -48,7 +48,7 @@ class ExportCommandTest {
         String solid = "";
         List<double[]> corners = new ArrayList<>();
         for (String line : Files.readAllLines(stl)) {
-            String[] words = line.strip().split(" ");
+            String[] words = line.strip().split(" ", -1);
             if (words[0].equals("solid")) {
                 solid = words[1];
             } else if (words[0].equals("vertex")) {
@@ -89,12 +89,16 @@ class ExportCommandTest {
 
     @Test
     void theObjComesBackAsAMeshWithTheSameVolume() throws Exception {
-        assertThat(Run.of("export", COLD, "--only", "lid/**", "-o", at("lid.obj")).code()).isZero();
-        Files.writeString(
-                folder.resolve("back.yaml"),
-                "title: back\nunits: {length: mm}\nfinishes: {black: {diffuse: 0.04}}\n"
-                        + "beam: {pupil: {shape: disc, diameter: 40, distance: 300}}\n"
-                        + "parts: {lid: {kind: mesh, file: lid.obj, unit: mm, finish: black}}\n");
+        assertThat(Run.of("export", COLD, "--only", "lid/**", "-o", at("lid.obj"))
+                        .code())
+                .isZero();
+        Files.writeString(folder.resolve("back.yaml"), """
+                title: back
+                units: {length: mm}
+                finishes: {black: {diffuse: 0.04}}
+                beam: {pupil: {shape: disc, diameter: 40, distance: 300}}
+                parts: {lid: {kind: mesh, file: lid.obj, unit: mm, finish: black}}
+                """);
         Layout layout = LayoutReader.read(folder.resolve("back.yaml")).layout().orElseThrow();
         Body back = Assembly.of(layout, new Findings()).bodies().get(0);
         Body lid = assembly(false).bodies().stream()
@@ -109,23 +113,38 @@ class ExportCommandTest {
     void meshioReadsAreasAndLightOfTheGrid() throws Exception {
         String layout = "geometries/nightglow-a.yaml";
         Run run = Run.of(
-                "export", layout, "--samples", "2e6", "--cells", "mosaic/die[1,1]/active", "--cells-along", "5",
-                "--cell-samples", "16", "-o", at("s.vtu"), "-o", at("s.csv"));
+                "export",
+                layout,
+                "--samples",
+                "2e6",
+                "--cells",
+                "mosaic/die[1,1]/active",
+                "--cells-along",
+                "5",
+                "--cell-samples",
+                "16",
+                "-o",
+                at("s.vtu"),
+                "-o",
+                at("s.csv"));
         assertThat(run.code()).as(run.errors()).isZero();
-        String read = Outside.python(
-                "meshio",
-                "import sys, meshio, numpy as np\nm = meshio.read(sys.argv[1])\np = m.points\nt = m.cells[0].data\n"
-                        + "a = np.linalg.norm(np.cross(p[t[:,1]]-p[t[:,0]], p[t[:,2]]-p[t[:,0]]), axis=1)/2\n"
-                        + "s = m.cell_data['surface'][0]\nr = m.cell_data['once_reflected'][0]\n"
-                        + "for i in np.unique(s): print(i, repr(float(a[s==i].sum())), repr(float((a*r)[s==i].sum()/a[s==i].sum())))\n",
-                at("s.vtu"));
+        String read = Outside.python("meshio", """
+                import sys, meshio, numpy as np
+                m = meshio.read(sys.argv[1])
+                p = m.points
+                t = m.cells[0].data
+                a = np.linalg.norm(np.cross(p[t[:,1]]-p[t[:,0]], p[t[:,2]]-p[t[:,0]]), axis=1)/2
+                s = m.cell_data['surface'][0]
+                r = m.cell_data['once_reflected'][0]
+                for i in np.unique(s): print(i, repr(float(a[s==i].sum())), repr(float((a*r)[s==i].sum()/a[s==i].sum())))
+                """, at("s.vtu"));
         Map<String, CSVRecord> table = new LinkedHashMap<>();
         MapsCommandTest.records(folder.resolve("s.csv")).forEach(line -> table.put(line.get("number"), line));
-        String[] lines = read.strip().split("\n");
+        String[] lines = read.strip().split("\n", -1);
         assertThat(lines).hasSize(table.size());
         int lit = 0;
         for (String line : lines) {
-            String[] words = line.split(" ");
+            String[] words = line.split(" ", -1);
             CSVRecord known = table.get(words[0]);
             double area = Double.parseDouble(known.get("area [mm2]"));
             assertThat(Double.parseDouble(words[1])).isCloseTo(area, within(1e-9 * area));
@@ -140,9 +159,11 @@ class ExportCommandTest {
 
     @Test
     void theGlbHoldsThePartsByNameInMetres() throws Exception {
-        assertThat(Run.of("export", "geometries/nightglow-b.yaml", "--light", "none", "-o", at("s.glb")).code())
+        assertThat(Run.of("export", "geometries/nightglow-b.yaml", "--light", "none", "-o", at("s.glb"))
+                        .code())
                 .isZero();
-        ByteBuffer file = ByteBuffer.wrap(Files.readAllBytes(folder.resolve("s.glb"))).order(ByteOrder.LITTLE_ENDIAN);
+        ByteBuffer file =
+                ByteBuffer.wrap(Files.readAllBytes(folder.resolve("s.glb"))).order(ByteOrder.LITTLE_ENDIAN);
         assertThat(file.getInt(0)).isEqualTo(0x46546c67);
         assertThat(file.getInt(8)).isEqualTo(file.capacity());
         byte[] head = new byte[file.getInt(12)];
@@ -167,13 +188,26 @@ class ExportCommandTest {
         Assumptions.assumeTrue(Outside.has("node", "--version") && Outside.has("npm", "--version"), "no node and npm");
         Assumptions.assumeTrue(
                 Files.isDirectory(modules.resolve("node_modules"))
-                        || Outside.has("npm", "install", "--prefix", modules.toString(), "--no-audit", "--no-fund", VALIDATOR),
+                        || Outside.has(
+                                "npm", "install", "--prefix", modules.toString(), "--no-audit", "--no-fund", VALIDATOR),
                 "the validator could not be fetched");
         for (String light : List.of("none", "reflected")) {
             String file = at(light + ".glb");
             Run run = Run.of(
-                    "export", "geometries/nightglow-a.yaml", "--samples", "2e6", "--light", light, "--cells",
-                    "mosaic/die[1,1]/active", "--cells-along", "5", "--cell-samples", "16", "-o", file);
+                    "export",
+                    "geometries/nightglow-a.yaml",
+                    "--samples",
+                    "2e6",
+                    "--light",
+                    light,
+                    "--cells",
+                    "mosaic/die[1,1]/active",
+                    "--cells-along",
+                    "5",
+                    "--cell-samples",
+                    "16",
+                    "-o",
+                    file);
             assertThat(run.code()).as(run.errors()).isZero();
             Outside.Said said = Outside.run(List.of(
                     "node",

@@ -83,8 +83,7 @@ class ReportCommandTest {
 
     private static Document parsed(String page) throws Exception {
         DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
-        return factory.newDocumentBuilder()
-                .parse(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8)));
+        return factory.newDocumentBuilder().parse(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8)));
     }
 
     /** What stands before the first chapter. */
@@ -124,8 +123,9 @@ class ReportCommandTest {
     void thePageRefersToNothingOutsideItself() throws Exception {
         NodeList all = parsed(html).getElementsByTagName("*");
         Set<String> ids = new HashSet<>();
-        List<Element> elements =
-                IntStream.range(0, all.getLength()).mapToObj(i -> (Element) all.item(i)).toList();
+        List<Element> elements = IntStream.range(0, all.getLength())
+                .mapToObj(i -> (Element) all.item(i))
+                .toList();
         for (Element element : elements) {
             if (element.hasAttribute("id")) {
                 assertThat(ids.add(element.getAttribute("id"))).isTrue();
@@ -142,7 +142,9 @@ class ReportCommandTest {
                 assertThat(element.getAttribute("alt")).isNotBlank();
             }
         }
-        assertThat(elements.stream().filter(each -> each.getTagName().equals("img")).count())
+        assertThat(elements.stream()
+                        .filter(each -> each.getTagName().equals("img"))
+                        .count())
                 .as("two sections, the parts, two maps and at least a path")
                 .isGreaterThanOrEqualTo(6);
         assertThat(html).doesNotContain("@import").doesNotContain("url(");
@@ -159,7 +161,10 @@ class ReportCommandTest {
 
     @Test
     void whatDiffersFromBeforeIsTold() {
-        assertThat(html).contains("Comparison with ").contains("Surfaces that differ").contains("NOT WORSE");
+        assertThat(html)
+                .contains("Comparison with ")
+                .contains("Surfaces that differ")
+                .contains("NOT WORSE");
     }
 
     @Test
@@ -187,7 +192,9 @@ class ReportCommandTest {
             for (int i = 0; i < document.getNumberOfPages(); i++) {
                 boolean sheet = document.getPage(i).getMediaBox().getWidth() > 1000;
                 sheets += sheet ? 1 : 0;
-                assertThat(inked(renderer.renderImageWithDPI(i, 36))).as("page %d", i + 1).isGreaterThan(0.003);
+                assertThat(inked(renderer.renderImageWithDPI(i, 36)))
+                        .as("page %d", i + 1)
+                        .isGreaterThan(0.003);
             }
             assertThat(sheets).isEqualTo(2);
         }
@@ -256,16 +263,24 @@ class ReportCommandTest {
     void aCheckerOfHtmlFindsNoFault() throws Exception {
         Process checker;
         try {
-            checker = new ProcessBuilder("html-validate", "--version").redirectErrorStream(true).start();
+            checker = new ProcessBuilder("html-validate", "--version")
+                    .redirectErrorStream(true)
+                    .start();
         } catch (IOException missing) {
-            assumeThat(false).as("html-validate is not installed: npm install -g html-validate").isTrue();
+            assumeThat(false)
+                    .as("html-validate is not installed: npm install -g html-validate")
+                    .isTrue();
             return;
         }
         assertThat(checker.waitFor()).isZero();
         Path rules = Files.writeString(
                 at(".htmlvalidate.json"),
                 "{\"extends\":[\"html-validate:standard\"],\"rules\":{\"void-style\":\"off\"}}");
-        Process run = new ProcessBuilder("html-validate", "--config", rules.toString(), at("a.html").toString())
+        Process run = new ProcessBuilder(
+                        "html-validate",
+                        "--config",
+                        rules.toString(),
+                        at("a.html").toString())
                 .redirectErrorStream(true)
                 .start();
         String found = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

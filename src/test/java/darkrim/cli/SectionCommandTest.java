@@ -19,13 +19,15 @@ class SectionCommandTest {
 
     @Test
     void allThreeFilesAreWrittenAndTheReportSaysWhereRaysLand() throws Exception {
-        Run run = Run.of("section", LAYOUT, "--plane", "x=20.1", "-o", at("s.svg"), "-o", at("s.pdf"), "-o", at("s.dxf"));
+        Run run =
+                Run.of("section", LAYOUT, "--plane", "x=20.1", "-o", at("s.svg"), "-o", at("s.pdf"), "-o", at("s.dxf"));
         assertThat(run.code()).as(run.errors()).isZero();
         assertThat(run.output()).contains("light ends", "mosaic/die[2,2]/rim/+y", "38.9  0");
         assertThat(run.output().lines()).allMatch(line -> line.length() <= 100);
         assertThat(Files.readString(Path.of(at("s.svg")))).startsWith("<?xml").contains("Revision B");
         assertThat(Files.readString(Path.of(at("s.dxf")))).contains("AC1009").endsWith("EOF\n");
-        assertThat(Files.readAllBytes(Path.of(at("s.pdf")))).startsWith("%PDF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+        assertThat(Files.readAllBytes(Path.of(at("s.pdf"))))
+                .startsWith("%PDF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
     }
 
     @Test
@@ -56,7 +58,9 @@ class SectionCommandTest {
     @Test
     void aFileThatIsThereIsKept() throws Exception {
         Files.writeString(Path.of(at("s.svg")), "mine");
-        assertThat(Run.of("section", LAYOUT, "--plane", "x=20.1", "-o", at("s.svg")).code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(Run.of("section", LAYOUT, "--plane", "x=20.1", "-o", at("s.svg"))
+                        .code())
+                .isEqualTo(ExitCode.UNUSABLE);
         assertThat(Path.of(at("s.svg"))).hasContent("mine");
     }
 }

@@ -211,8 +211,7 @@ final class DetailViews {
         List<String> lines = new ArrayList<>();
         lines.add("edge at " + place(plane, edge.narrowest()));
         for (SectionRay ray : rays) {
-            lines.add(PartsView.letter(section, ray) + " " + ray.kind().words() + ": "
-                    + place(plane, plane.seen(ray.to())));
+            lines.add(PartsView.letter(ray) + " " + ray.kind().words() + ": " + place(plane, plane.seen(ray.to())));
             lines.add("    on " + ray.surface());
         }
         section.stopped().stream()

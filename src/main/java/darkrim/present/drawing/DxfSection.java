@@ -89,15 +89,14 @@ public final class DxfSection {
         double size = 0.05;
         for (SectionRay ray : section.rays()) {
             Vector2D to = section.plane().seen(ray.to());
-            out.line(layer(ray.kind()), section.plane().seen(ray.from()), to);
+            out.line(layer(ray.kind()), section.plane().seen(ray.trace()), to);
             out.point("LANDINGS", to);
             // Landings lie close together: each kind has a line of its own below them.
-            int row =
-                    switch (ray.kind()) {
-                        case LIGHT_ENDS -> 1;
-                        case CHIEF -> 2;
-                        case PUPIL_WHOLE -> 3;
-                    };
+            int row = switch (ray.kind()) {
+                case LIGHT_ENDS -> 1;
+                case CHIEF -> 2;
+                case PUPIL_WHOLE -> 3;
+            };
             out.text(
                     "LANDINGS",
                     to.add(Vector2D.of(0, -1.6 * size * row)),

@@ -51,7 +51,7 @@ record PaperView(Box box, Vector2D middle, DrawnScale scale) {
         }
         rays.forEach(ray -> marks.add(new Mark.Path(
                 List.of(
-                        paper(section.plane().seen(ray.from())),
+                        paper(section.plane().seen(ray.trace())),
                         paper(section.plane().seen(ray.to()))),
                 RayLines.of(ray.kind()))));
         page.add(new Mark.Clipped(box, marks));

@@ -41,17 +41,18 @@ final class PartsView {
     }
 
     /** From where on the pupil a ray comes. */
-    static String letter(LayoutSection section, SectionRay ray) {
+    static String letter(SectionRay ray) {
         if (ray.kind() == SectionRay.Kind.CHIEF) {
             return "M";
         }
-        return ray.from().equals(section.pupil().orElseThrow().left()) ? "L" : "R";
+        boolean openToRight = ray.edge().open().getX() > ray.edge().narrowest().getX();
+        return openToRight == (ray.kind() == SectionRay.Kind.LIGHT_ENDS) ? "R" : "L";
     }
 
     /** A letter where a ray leaves a view, or as near to that as there is room. */
     static void letter(Page page, LayoutSection section, PaperView view, SectionRay ray) {
         Vector2D to = view.paper(section.plane().seen(ray.to()));
-        Vector2D from = view.paper(section.plane().seen(ray.from()));
+        Vector2D from = view.paper(section.plane().seen(ray.trace()));
         if (view.box().holds(from)) {
             return;
         }
@@ -62,7 +63,7 @@ final class PartsView {
         for (double along = reach; along > 4; along -= 1.5) {
             places.add(to.lerp(from, along / length).add(Vector2D.of(0, 0.8)));
         }
-        page.label(letter(section, ray), 2.2, view.box(), places);
+        page.label(letter(ray), 2.2, view.box(), places);
     }
 
     /** The width of every opening, at its narrowest. */

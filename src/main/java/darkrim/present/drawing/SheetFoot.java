@@ -139,7 +139,7 @@ final class SheetFoot {
     private static String projection(LayoutSection section) {
         return section.pupil().isEmpty()
                 ? "The plane lies across the light: no ray is drawn in it."
-                : "Rays end in the plane; from points of the pupil beside it they are seen projected. All were traced.";
+                : "Lines: where the border of shadow, or of full light, cuts the plane; the rays to the landings were traced.";
     }
 
     private static void title(Page page, LayoutSection section, Box box, Told told) {

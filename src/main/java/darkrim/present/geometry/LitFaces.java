@@ -46,6 +46,6 @@ public record LitFaces(Surface surface, SurfaceMap map, List<List<Vector3D>> tri
 
     /** Name of the part that the surface belongs to. */
     String part() {
-        return surface.name().split("/", 2)[0];
+        return surface.name().split("/", 2)[0].replaceFirst("\\[.*", "");
     }
 }

@@ -60,7 +60,9 @@ final class HtmlProse implements Prose {
     @Override
     public void table(Table table) {
         List<Table.Head> heads = table.heads();
-        page.open("table", "class", table.rows().size() <= SHORT ? "short" : "long").open("thead").open("tr");
+        page.open("table", "class", table.rows().size() <= SHORT ? "short" : "long")
+                .open("thead")
+                .open("tr");
         heads.forEach(this::head);
         page.close().close().open("tbody");
         for (List<String> row : table.rows()) {

@@ -27,7 +27,6 @@ public final class ReviewPage {
     private static final String PAPER = "figure.sheet { width: 420mm; height: 290mm; }\n"
             + "p.under { color: #ffffff; font-size: 4pt; margin: 0; }\n";
 
-    private static final String PNG = "image/png";
     private static final String SVG = "image/svg+xml";
 
     private final Review review;
@@ -129,7 +128,8 @@ public final class ReviewPage {
         review.comparison()
                 .ifPresent(found -> chapters.add(new Chapter(
                         "Comparison with " + LayoutWords.title(found.before().layout()),
-                        () -> CheckSections.comparison(new HtmlProse(page, "compare", false), found, imprint.version()))));
+                        () -> CheckSections.comparison(
+                                new HtmlProse(page, "compare", false), found, imprint.version()))));
         chapters.add(new Chapter("Warnings and limits", () -> CheckSections.limits(prose(false), result)));
         chapters.add(new Chapter("How to repeat it", this::repeat));
         return chapters;
@@ -155,7 +155,9 @@ public final class ReviewPage {
         page.text(" " + CheckSections.sentence(result)).close();
         page.close();
         HeadCautions.of(result).forEach(caution -> page.words("p", caution, "class", "caution"));
+        page.open("div", "class", "cover");
         CheckSections.requirements(prose(false), result, review.margins());
+        page.close();
         page.open("p", "class", "note")
                 .text(
                         "Margins are in mm; those without a unit are relative irradiance. Sampled verdicts hold at a confidence of "
@@ -195,22 +197,22 @@ public final class ReviewPage {
         if (!review.followed()) {
             page.words("p", "Lines of light are not drawn through a window.");
         } else if (review.paths().isEmpty()) {
-            page.words("p", "No requirement fails by a ray, and no limit on reflected light has a path to be drawn.");
+            page.words("p", "There is no line to draw: direct light breaks no requirement, and none that limits reflected light has a path.");
         }
         page.open("div", "class", "figures");
-        review.paths().forEach(path -> figure(pictures.path(path), "half"));
+        review.paths().forEach(path -> pictures.path(path).write(page, "half"));
         page.close();
     }
 
     private void irradiance() {
-        figure(pictures.whole(), "wide");
+        pictures.whole().write(page, "wide");
         CheckSections.surfaces(prose(false), result);
         for (LightKind kind : List.of(LightKind.DIRECT, LightKind.ONCE_REFLECTED)) {
             List<Figure> maps = pictures.maps(kind);
             if (!maps.isEmpty()) {
                 page.words("h3", "Maps of " + kind.words());
                 page.open("div", "class", "figures");
-                maps.forEach(map -> figure(map, "half"));
+                maps.forEach(map -> map.write(page, "half"));
                 page.close();
             }
         }
@@ -257,11 +259,6 @@ public final class ReviewPage {
                 review.sections().stream()
                         .map(section -> section.plane().words())
                         .toList());
-    }
-
-    private void figure(Figure figure, String size) {
-        page.open("figure", "class", size).picture(figure.png(), PNG, figure.caption());
-        page.open("figcaption").names(figure.caption()).close().close();
     }
 
     private void repeat() {

@@ -56,7 +56,7 @@ final class BodyCut {
         List<List<Vector2D>> outlines = new ArrayList<>();
         List<List<Vector2D>> lines = new ArrayList<>();
         join(byStart, outlines, lines);
-        String part = body.name().split("/", 2)[0];
+        String part = body.name().split("/", 2)[0].replaceFirst("\\[.*", "");
         return Optional.of(new CutBody(part, body.name(), body.solid(), outlines, lines, List.copyOf(surfaces)));
     }
 

@@ -34,12 +34,12 @@ final class EdgeSearch {
         return edges;
     }
 
-    private record Crossing(String side, Vector2D at) {}
+    private record Crossing(String side, Vector2D at, Vector3D along) {}
 
     /** The two sides of an opening that the section cuts; none where it misses the opening, or cuts its outline more than twice. */
     private List<LimitingEdge> sides(Opening opening) {
         Map<Boolean, List<Vector2D>> profiles = new LinkedHashMap<>();
-        Map<Boolean, String> names = new LinkedHashMap<>();
+        Map<Boolean, Crossing> first = new LinkedHashMap<>();
         for (List<Vector3D> loop : opening.loops()) {
             List<Crossing> crossings = crossings(loop, opening.sides());
             if (crossings.size() != 2) {
@@ -49,14 +49,18 @@ final class EdgeSearch {
             for (int i = 0; i < 2; i++) {
                 profiles.computeIfAbsent(i == 0, side -> new ArrayList<>())
                         .add(crossings.get(i).at());
-                names.putIfAbsent(i == 0, crossings.get(i).side());
+                first.putIfAbsent(i == 0, crossings.get(i));
             }
         }
         List<LimitingEdge> edges = new ArrayList<>();
         profiles.forEach((left, profile) -> {
             Vector2D other = profiles.get(!left).get(1);
             edges.add(new LimitingEdge(
-                    opening.name(), names.get(left), profile, profile.get(1).lerp(other, 0.5)));
+                    opening.name(),
+                    first.get(left).side(),
+                    profile,
+                    profile.get(1).lerp(other, 0.5),
+                    first.get(left).along()));
         });
         return edges;
     }
@@ -71,7 +75,7 @@ final class EdgeSearch {
             if (here <= 0 != there <= 0) {
                 Vector3D at = from.lerp(to, here / (here - there));
                 String side = i < sides.size() ? sides.get(i) : "";
-                found.add(new Crossing(side, plane.seen(at)));
+                found.add(new Crossing(side, plane.seen(at), to.subtract(from).normalize()));
             }
         }
         return found;
@@ -108,7 +112,12 @@ final class EdgeSearch {
         double other = way.signedArea(after.subtract(at));
         if (one * other > 0) {
             Vector2D square = way.orthogonal().multiply(one > 0 ? -1 : 1);
-            edges.add(new LimitingEdge(body.body(), "", List.of(at), at.add(square.normalize())));
+            edges.add(new LimitingEdge(
+                    body.body(),
+                    "",
+                    List.of(at),
+                    at.add(square.normalize()),
+                    plane.frame().normal()));
         }
     }
 }

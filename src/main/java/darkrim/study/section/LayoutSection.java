@@ -6,6 +6,7 @@ import darkrim.layout.Layout;
 import darkrim.scene.Scene;
 import darkrim.study.CheckResult;
 import darkrim.trace.FacetTree;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -83,7 +84,7 @@ public record LayoutSection(
                 pupil.isEmpty() ? List.of() : new EdgeSearch(plane, plane.seen(middle)).of(assembly.openings(), bodies);
         FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
         RaySearch search = new RaySearch(scene, tree, plane, bodies);
-        pupil.ifPresent(rim -> edges.forEach(edge -> search.add(edge, rim, middle)));
+        pupil.ifPresent(rim -> edges.forEach(search::add));
         List<LimitingEdge> arriving = search.arriving(edges);
         return new LayoutSection(
                 layout,
@@ -92,11 +93,19 @@ public record LayoutSection(
                 arriving,
                 pupil,
                 middle,
-                search.rays(),
+                sorted(search.rays(), arriving),
                 search.stopped().stream()
                         .filter(each -> arriving.contains(each.edge()))
                         .toList(),
                 SectionMargins.of(result, bodies, arriving));
+    }
+
+    /** Edge by edge, and of each in the order in which they are told. */
+    private static List<SectionRay> sorted(List<SectionRay> rays, List<LimitingEdge> edges) {
+        return rays.stream()
+                .sorted(Comparator.<SectionRay>comparingInt(ray -> edges.indexOf(ray.edge()))
+                        .thenComparing(SectionRay::kind))
+                .toList();
     }
 
     /** The least and the greatest coordinates of what is cut: left, lowest, right, highest, mm; empty where nothing is. */

@@ -1,6 +1,7 @@
 package darkrim.study.section;
 
 import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -10,8 +11,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * @param side name of the side of the opening, such as {@code -y}; empty for others
  * @param profile where the section cuts it, from the pupil's side to the detectors', mm: more than one point where the edge has a land or bevels
  * @param open a point on the side where light passes, mm
+ * @param along which way the edge runs in space where it is cut, unit length
  */
-public record LimitingEdge(String name, String side, List<Vector2D> profile, Vector2D open) {
+public record LimitingEdge(String name, String side, List<Vector2D> profile, Vector2D open, Vector3D along) {
     /** Copies the list. */
     public LimitingEdge {
         profile = List.copyOf(profile);

@@ -22,7 +22,8 @@ final class PupilRim {
         return new LayoutSection.Rim(point(pupil, toward.negate()), point(pupil, toward));
     }
 
-    private static Vector3D point(Pupil pupil, Vector2D toward) {
+    /** The point of the rim farthest in a direction of the pupil's own plane, mm. */
+    static Vector3D point(Pupil pupil, Vector2D toward) {
         Vector2D best = farthest(pupil.outline(), toward);
         return pupil.frame().at(best.getX(), best.getY());
     }

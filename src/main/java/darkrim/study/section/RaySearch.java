@@ -1,22 +1,21 @@
 package darkrim.study.section;
 
 import darkrim.scene.FieldLimit;
+import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
 import darkrim.trace.FacetTree;
 import darkrim.trace.Ray;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
- * Follows rays past edges to where they land in a section. In the section as it is seen a ray from a point of the pupil touches the edge and meets
- * what is cut; the ray in space from that point of the pupil to that point of the section is then traced against all parts, since the pupil's
- * rim may lie beside the section and something may stand between.
+ * Follows rays past edges to where they land in a section. In the section the border of a shadow is a line that touches the edge and meets what is cut;
+ * the ray in space from the point of the pupil to that landing is then traced against all parts, since the point of the pupil may lie beside the section
+ * and something may stand between.
  */
 final class RaySearch {
     /** So far from the edge itself a ray passes, mm. */
@@ -42,6 +41,7 @@ final class RaySearch {
         this.bodies = bodies;
     }
 
+    /** The rays by edge, of each edge from the one that light ends at. */
     List<SectionRay> rays() {
         return rays;
     }
@@ -57,28 +57,30 @@ final class RaySearch {
                 .toList();
     }
 
-    /** Adds the rays past an edge: from both ends of the rim, and from the middle. */
-    void add(LimitingEdge edge, LayoutSection.Rim rim, Vector3D middle) {
-        Vector2D from = plane.seen(middle);
-        Vector2D at = edge.touched(from);
-        // Seen from the pupil along the light, the rim on the edge's own side is the one that the edge hides first.
-        boolean edgeToLeft = at.subtract(from).signedArea(edge.open().subtract(at)) > 0 == isUpright(from, at);
-        Vector3D own = edgeToLeft ? rim.left() : rim.right();
-        Vector3D other = edgeToLeft ? rim.right() : rim.left();
-        Map<SectionRay.Kind, Vector3D> starts = new LinkedHashMap<>();
-        starts.put(SectionRay.Kind.LIGHT_ENDS, other);
-        starts.put(SectionRay.Kind.CHIEF, middle);
-        starts.put(SectionRay.Kind.PUPIL_WHOLE, own);
-        starts.forEach((kind, start) -> add(kind, edge, start));
+    /** Adds the rays past an edge: from both points of the rim that its shadow touches, and from the middle. */
+    void add(LimitingEdge edge) {
+        Pupil pupil = scene.beam().pupil();
+        Optional<ShadowPlane> middle = ShadowPlane.middle(plane.at(edge.narrowest()), edge.along(), pupil, plane);
+        if (middle.isEmpty()) {
+            return;
+        }
+        Vector2D from = plane.seen(middle.get().trace());
+        Vector2D touched = edge.touched(from);
+        double side = touched.subtract(from).signedArea(edge.open().subtract(touched));
+        for (double sense : new double[] {1, -1}) {
+            ShadowPlane.touching(plane.at(touched), edge.along(), pupil, plane, sense)
+                    .ifPresent(shadow -> {
+                        Vector2D start = plane.seen(shadow.trace());
+                        // From the open side of the line through the middle light reaches farthest behind the edge.
+                        boolean far = side * touched.subtract(from).signedArea(start.subtract(touched)) > 0;
+                        add(far ? SectionRay.Kind.LIGHT_ENDS : SectionRay.Kind.PUPIL_WHOLE, edge, shadow);
+                    });
+        }
+        add(SectionRay.Kind.CHIEF, edge, middle.get());
     }
 
-    /** Whether light comes from above, as the section is seen. */
-    private static boolean isUpright(Vector2D from, Vector2D at) {
-        return from.getY() > at.getY();
-    }
-
-    private void add(SectionRay.Kind kind, LimitingEdge edge, Vector3D start) {
-        Vector2D from = plane.seen(start);
+    private void add(SectionRay.Kind kind, LimitingEdge edge, ShadowPlane shadow) {
+        Vector2D from = plane.seen(shadow.trace());
         Vector2D touched = edge.touched(from);
         Vector2D way = touched.subtract(from);
         double side = Math.signum(way.signedArea(edge.open().subtract(touched)));
@@ -93,9 +95,9 @@ final class RaySearch {
             stopped.add(new LayoutSection.StoppedRay(kind, edge, "it strikes the material of the edge itself"));
             return;
         }
-        Optional<String> reason = beyondField(to, start);
+        Optional<String> reason = beyondField(to, shadow.from());
         if (reason.isEmpty()) {
-            traced(kind, edge, start, plane.at(touched), to);
+            traced(kind, edge, shadow, plane.at(touched), to);
         } else {
             stopped.add(new LayoutSection.StoppedRay(kind, edge, reason.get()));
         }
@@ -110,7 +112,8 @@ final class RaySearch {
                 : Optional.empty();
     }
 
-    private void traced(SectionRay.Kind kind, LimitingEdge edge, Vector3D start, Vector3D past, Vector3D to) {
+    private void traced(SectionRay.Kind kind, LimitingEdge edge, ShadowPlane shadow, Vector3D past, Vector3D to) {
+        Vector3D start = shadow.from();
         Vector3D way = to.subtract(start);
         ray.set(
                 start.getX(),
@@ -131,7 +134,7 @@ final class RaySearch {
                 .get(met == Scene.INSIDE ? scene.frontSurface(facet) : met)
                 .name();
         if (Math.abs(ray.distance() - 1) * way.norm() <= SAME) {
-            rays.add(new SectionRay(kind, edge, start, past, to, name));
+            rays.add(new SectionRay(kind, edge, start, shadow.trace(), past, to, name));
         } else {
             stopped.add(new LayoutSection.StoppedRay(kind, edge, name + " stops it"));
         }

@@ -61,17 +61,25 @@ class SectionSheetTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"nightglow-b, 0, 20.1", "nightglow-a, 1, -20.1", "dusk-tube, 0, 0", "aurora-tube, 1, 0.1", "nightglow-b, 2, 2"})
+    @CsvSource({
+        "nightglow-b, 0, 20.1",
+        "nightglow-a, 1, -20.1",
+        "dusk-tube, 0, 0",
+        "aurora-tube, 1, 0.1",
+        "nightglow-b, 2, 2"
+    })
     void wordsStandInsideTheSheetAndOnNoOthers(String layout, int axis, double place) throws Exception {
-        List<Mark.Words> words = words(
-                SectionSheet.of(of(layout, SectionPlane.square(axis, place)), IMPRINT).marks());
+        List<Mark.Words> words = words(SectionSheet.of(of(layout, SectionPlane.square(axis, place)), IMPRINT)
+                .marks());
         assertThat(words).hasSizeGreaterThan(10);
         Box sheet = new Box(10, 10, 400, 277);
         for (int i = 0; i < words.size(); i++) {
             Box box = words.get(i).box();
             assertThat(sheet.holds(box)).as(words.get(i).text()).isTrue();
             for (Mark.Words other : words.subList(0, i)) {
-                assertThat(box.overlaps(other.box())).as(words.get(i) + " on " + other).isFalse();
+                assertThat(box.overlaps(other.box()))
+                        .as(words.get(i) + " on " + other)
+                        .isFalse();
             }
         }
     }
@@ -79,7 +87,9 @@ class SectionSheetTest {
     @Test
     void theSvgIsDrawnByAnotherProgramAndIsTrueToScale() throws Exception {
         String svg = SvgSheet.of(SectionSheet.of(section, IMPRINT), "a <b> & \"c\"");
-        assertThat(svg).contains("width=\"420mm\"", "viewBox=\"0 0 420 297\"", "a &lt;b&gt; &amp;").doesNotContain("<b>");
+        assertThat(svg)
+                .contains("width=\"420mm\"", "viewBox=\"0 0 420 297\"", "a &lt;b&gt; &amp;")
+                .doesNotContain("<b>");
         Picture transcoder = new Picture();
         transcoder.addTranscodingHint(ImageTranscoder.KEY_WIDTH, 840f);
         transcoder.transcode(new TranscoderInput(new StringReader(svg)), new TranscoderOutput());
@@ -114,10 +124,13 @@ class SectionSheetTest {
         assertThat(PdfSheet.of(SectionSheet.of(section, IMPRINT), "title")).isEqualTo(pdf);
         try (PDDocument document = Loader.loadPDF(pdf)) {
             assertThat(document.getPage(0).getMediaBox().getWidth() * 25.4 / 72).isCloseTo(420, within(1e-3));
-            assertThat(document.getPage(0).getMediaBox().getHeight() * 25.4 / 72).isCloseTo(297, within(1e-3));
+            assertThat(document.getPage(0).getMediaBox().getHeight() * 25.4 / 72)
+                    .isCloseTo(297, within(1e-3));
             assertThat(new PDFTextStripper().getText(document))
-                    .contains("Night-glow camera, focal-plane baffle", "Revision B", "Section x = 20.1 mm", "light ends");
-            assertThat(colours(new PDFRenderer(document).renderImageWithDPI(0, 60))).isGreaterThan(20);
+                    .contains(
+                            "Night-glow camera, focal-plane baffle", "Revision B", "Section x = 20.1 mm", "light ends");
+            assertThat(colours(new PDFRenderer(document).renderImageWithDPI(0, 60)))
+                    .isGreaterThan(20);
         }
     }
 
@@ -140,17 +153,28 @@ class SectionSheetTest {
     }
 
     private static double width(Mark.Area area) {
-        double[] x = area.rings().stream().flatMap(List::stream).mapToDouble(Vector2D::getX).sorted().toArray();
+        double[] x = area.rings().stream()
+                .flatMap(List::stream)
+                .mapToDouble(Vector2D::getX)
+                .sorted()
+                .toArray();
         return x[x.length - 1] - x[0];
     }
 
     @Test
     void wordsOfALayoutCannotActInAnyFormat() throws Exception {
-        String text = "title: \"%%c <script> \\u00e9 ^J {\\\\P\"\nunits: {length: mm}\n"
-                + "finishes: {black: {diffuse: 0.04}}\nbeam: {pupil: {shape: disc, diameter: 40, distance: 300}}\n"
-                + "parts:\n  block: {kind: block, width: 10, depth: 6, height: 4, finish: black}\n";
+        String text = """
+                title: "%%c <script> \\u00e9 ^J {\\\\P"
+                units: {length: mm}
+                finishes: {black: {diffuse: 0.04}}
+                beam: {pupil: {shape: disc, diameter: 40, distance: 300}}
+                parts:
+                  block: {kind: block, width: 10, depth: 6, height: 4, finish: black}
+                """;
         CheckResult result = Check.of(
-                LayoutReader.read("odd.yaml", text.getBytes(StandardCharsets.UTF_8)).layout().orElseThrow(),
+                LayoutReader.read("odd.yaml", text.getBytes(StandardCharsets.UTF_8))
+                        .layout()
+                        .orElseThrow(),
                 new Findings(),
                 PROOFS,
                 Watch.NONE);
@@ -159,7 +183,8 @@ class SectionSheetTest {
         assertThat(svg).contains("&lt;script").doesNotContain("<script");
         String dxf = DxfSection.of(odd, IMPRINT);
         assertThat(dxf).contains("% %c <script> ? ^ J").matches("[\\x20-\\x7e\\n]*");
-        assertThat(PdfSheet.of(SectionSheet.of(odd, IMPRINT), odd.layout().title())).isNotEmpty();
+        assertThat(PdfSheet.of(SectionSheet.of(odd, IMPRINT), odd.layout().title()))
+                .isNotEmpty();
     }
 
     @Test
@@ -167,7 +192,9 @@ class SectionSheetTest {
         String longName = "PART-ABCDEFGHIJKLMNOPQRSTUVWXYZABCDEF";
         String first = DxfText.layer(longName, List.of());
         assertThat(first).hasSize(31);
-        assertThat(DxfText.layer(longName + "G", List.of(first))).hasSizeLessThanOrEqualTo(31).isNotEqualTo(first);
+        assertThat(DxfText.layer(longName + "G", List.of(first)))
+                .hasSizeLessThanOrEqualTo(31)
+                .isNotEqualTo(first);
         assertThat(DxfText.layer("PART-\u00e9 x", List.of())).isEqualTo("PART-__X");
     }
 
@@ -176,14 +203,21 @@ class SectionSheetTest {
         Path file = Files.createTempFile("darkrim", ".dxf");
         try {
             Files.writeString(file, DxfSection.of(section, IMPRINT));
-            String script = "import sys, ezdxf\nd = ezdxf.readfile(sys.argv[1])\nassert not d.audit().errors\n"
-                    + "s = {}\nfor p in d.modelspace().query('POLYLINE'):\n"
-                    + "  v = [(q.dxf.location.x, q.dxf.location.y) for q in p.vertices]\n"
-                    + "  a = sum(v[i-1][0]*v[i][1]-v[i][0]*v[i-1][1] for i in range(len(v)))/2\n"
-                    + "  assert p.is_closed\n  s[p.dxf.layer] = s.get(p.dxf.layer, 0) + a\n"
-                    + "for l in sorted(s): print(l, repr(s[l]))\n"
-                    + "print('RAYS', len(d.modelspace().query('LINE[layer==\"RAYS-LIGHT-ENDS\"]')))\n";
-            String[] lines = darkrim.Outside.python("ezdxf", script, file.toString()).split("\n");
+            String script = """
+                import sys, ezdxf
+                d = ezdxf.readfile(sys.argv[1])
+                assert not d.audit().errors
+                s = {}
+                for p in d.modelspace().query('POLYLINE'):
+                  v = [(q.dxf.location.x, q.dxf.location.y) for q in p.vertices]
+                  a = sum(v[i-1][0]*v[i][1]-v[i][0]*v[i-1][1] for i in range(len(v)))/2
+                  assert p.is_closed
+                  s[p.dxf.layer] = s.get(p.dxf.layer, 0) + a
+                for l in sorted(s): print(l, repr(s[l]))
+                print('RAYS', len(d.modelspace().query('LINE[layer=="RAYS-LIGHT-ENDS"]')))
+                """;
+            String[] lines =
+                    darkrim.Outside.python("ezdxf", script, file.toString()).split("\n", -1);
             for (String part : List.of("lid", "mosaic", "walls")) {
                 double area = section.bodies().stream()
                         .filter(body -> body.part().equals(part))
