@@ -23,10 +23,6 @@ import java.util.Optional;
 /** A review as one page of HTML that refers to nothing outside itself, for a browser and for paper. */
 public final class ReviewPage {
     private static final String STYLE = "/darkrim/review/review.css";
-    /** Sheets are empty until the drawings are put on them. */
-    private static final String PAPER = "figure.sheet { width: 420mm; height: 290mm; }\n"
-            + "p.under { color: #ffffff; font-size: 4pt; margin: 0; }\n";
-
     private static final String SVG = "image/svg+xml";
 
     private final Review review;
@@ -86,7 +82,7 @@ public final class ReviewPage {
         page.words(
                 "title", LayoutWords.title(layout) + ": " + result.judgement().verdict());
         page.single("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        page.style(style() + (paper ? PAPER : ""));
+        page.style(style());
         if (paper) {
             bookmarks(chapters);
         }
@@ -197,7 +193,9 @@ public final class ReviewPage {
         if (!review.followed()) {
             page.words("p", "Lines of light are not drawn through a window.");
         } else if (review.paths().isEmpty()) {
-            page.words("p", "There is no line to draw: direct light breaks no requirement, and none that limits reflected light has a path.");
+            page.words(
+                    "p",
+                    "There is no line to draw: direct light breaks no requirement, and none that limits reflected light has a path.");
         }
         page.open("div", "class", "figures");
         review.paths().forEach(path -> pictures.path(path).write(page, "half"));
@@ -241,7 +239,7 @@ public final class ReviewPage {
         }
         for (LayoutSection section : review.sections()) {
             String title = "Section " + section.plane().words();
-            page.open("figure", "class", "sheet");
+            page.open("figure", "class", paper ? "sheet blank" : "sheet");
             if (paper) {
                 // Without a word on it a sheet would not be made.
                 page.words("p", title, "class", "under");
