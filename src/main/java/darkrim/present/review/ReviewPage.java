@@ -23,11 +23,6 @@ import java.util.Optional;
 /** A review as one page of HTML that refers to nothing outside itself, for a browser and for paper. */
 public final class ReviewPage {
     private static final String STYLE = "/darkrim/review/review.css";
-    /** Sheets are empty until the drawings are put on them. */
-    private static final String PAPER = "figure.sheet { width: 420mm; height: 290mm; }\n"
-            + "p.under { color: #ffffff; font-size: 4pt; margin: 0; }\n";
-
-    private static final String PNG = "image/png";
     private static final String SVG = "image/svg+xml";
 
     private final Review review;
@@ -87,7 +82,7 @@ public final class ReviewPage {
         page.words(
                 "title", LayoutWords.title(layout) + ": " + result.judgement().verdict());
         page.single("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        page.style(style() + (paper ? PAPER : ""));
+        page.style(style());
         if (paper) {
             bookmarks(chapters);
         }
@@ -156,7 +151,9 @@ public final class ReviewPage {
         page.text(" " + CheckSections.sentence(result)).close();
         page.close();
         HeadCautions.of(result).forEach(caution -> page.words("p", caution, "class", "caution"));
+        page.open("div", "class", "cover");
         CheckSections.requirements(prose(false), result, review.margins());
+        page.close();
         page.open("p", "class", "note")
                 .text(
                         "Margins are in mm; those without a unit are relative irradiance. Sampled verdicts hold at a confidence of "
@@ -196,22 +193,24 @@ public final class ReviewPage {
         if (!review.followed()) {
             page.words("p", "Lines of light are not drawn through a window.");
         } else if (review.paths().isEmpty()) {
-            page.words("p", "No requirement fails by a ray, and no limit on reflected light has a path to be drawn.");
+            page.words(
+                    "p",
+                    "There is no line to draw: direct light breaks no requirement, and none that limits reflected light has a path.");
         }
         page.open("div", "class", "figures");
-        review.paths().forEach(path -> figure(pictures.path(path), "half"));
+        review.paths().forEach(path -> pictures.path(path).write(page, "half"));
         page.close();
     }
 
     private void irradiance() {
-        figure(pictures.whole(), "wide");
+        pictures.whole().write(page, "wide");
         CheckSections.surfaces(prose(false), result);
         for (LightKind kind : List.of(LightKind.DIRECT, LightKind.ONCE_REFLECTED)) {
             List<Figure> maps = pictures.maps(kind);
             if (!maps.isEmpty()) {
                 page.words("h3", "Maps of " + kind.words());
                 page.open("div", "class", "figures");
-                maps.forEach(map -> figure(map, "half"));
+                maps.forEach(map -> map.write(page, "half"));
                 page.close();
             }
         }
@@ -240,7 +239,7 @@ public final class ReviewPage {
         }
         for (LayoutSection section : review.sections()) {
             String title = "Section " + section.plane().words();
-            page.open("figure", "class", "sheet");
+            page.open("figure", "class", paper ? "sheet blank" : "sheet");
             if (paper) {
                 // Without a word on it a sheet would not be made.
                 page.words("p", title, "class", "under");
@@ -258,11 +257,6 @@ public final class ReviewPage {
                 review.sections().stream()
                         .map(section -> section.plane().words())
                         .toList());
-    }
-
-    private void figure(Figure figure, String size) {
-        page.open("figure", "class", size).picture(figure.png(), PNG, figure.caption());
-        page.open("figcaption").names(figure.caption()).close().close();
     }
 
     private void repeat() {
