@@ -93,6 +93,7 @@ class TablesTest {
                 units: {length: mm}
                 beam: {pupil: {shape: disc, diameter: 40, distance: 300}}
                 parts: {block: {kind: block, width: 1, depth: 1, height: 1, finish: absorber}}
+                requirements: {}
                 """);
         Run run = Run.of("check", at("nothing.yaml"), "--junit", at("n.xml"));
         assertThat(run.code()).as(run.errors()).isEqualTo(ExitCode.UNDECIDED);
