@@ -30,8 +30,7 @@ final class LinkBound {
      * @param from the piece that sends it
      * @param mx the direction in which it faces, unit length
      */
-    double between(
-            int to, double nx, double ny, double nz, int from, double mx, double my, double mz) {
+    double between(int to, double nx, double ny, double nz, int from, double mx, double my, double mz) {
         double distance = boxes(to, from);
         double mostFrom = Double.NEGATIVE_INFINITY;
         double leastFrom = Double.POSITIVE_INFINITY;
@@ -68,8 +67,8 @@ final class LinkBound {
     private double boxes(int one, int other) {
         double squared = 0;
         for (int axis = 0; axis < 3; axis++) {
-            double gap = Math.max(
-                    Math.max(least(one, axis) - most(other, axis), least(other, axis) - most(one, axis)), 0);
+            double gap =
+                    Math.max(Math.max(least(one, axis) - most(other, axis), least(other, axis) - most(one, axis)), 0);
             squared += gap * gap;
         }
         return Math.sqrt(squared);

@@ -23,8 +23,8 @@ final class LinkRefinement {
     private final Senders senders;
     private final TrianglePieces pieces = new TrianglePieces();
     private final LinkBound bound;
-    private final PriorityQueue<Pair> open =
-            new PriorityQueue<>(Comparator.comparingDouble(Pair::most).reversed().thenComparingLong(Pair::number));
+    private final PriorityQueue<Pair> open = new PriorityQueue<>(
+            Comparator.comparingDouble(Pair::most).reversed().thenComparingLong(Pair::number));
     private double area;
     private double sum;
     private long numbers;
@@ -80,8 +80,12 @@ final class LinkRefinement {
                 to = pieces.add(scene, facet);
             } else {
                 Receiver.AtPoint at = (Receiver.AtPoint) receiver;
-                normal = new Normal(at.normal().getX(), at.normal().getY(), at.normal().getZ());
-                to = pieces.add(at.position().getX(), at.position().getY(), at.position().getZ());
+                normal = new Normal(
+                        at.normal().getX(), at.normal().getY(), at.normal().getZ());
+                to = pieces.add(
+                        at.position().getX(),
+                        at.position().getY(),
+                        at.position().getZ());
             }
             for (int k = 0; k < sending.length; k++) {
                 add(to, sending[k], scattering.get(k), normal);
@@ -110,9 +114,8 @@ final class LinkRefinement {
         }
         Normal other =
                 normal(facet, scene.surfaces().get(senders.surface(sender)).back());
-        double factor =
-                bound.between(to, normal.x(), normal.y(), normal.z(), from, other.x(), other.y(), other.z())
-                        * pieces.area(from);
+        double factor = bound.between(to, normal.x(), normal.y(), normal.z(), from, other.x(), other.y(), other.z())
+                * pieces.area(from);
         double most = pieces.area(to) / area * senders.scatteredSample(sender) * Math.min(1, factor);
         if (most > 0) {
             sum += most;

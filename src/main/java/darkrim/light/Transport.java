@@ -109,8 +109,8 @@ public final class Transport {
     /** Nothing measured yet at a receiver. */
     public Tally nothing(Receiver receiver, LightClass light) {
         double largest = largestSample(receiver, light);
-        boolean linked =
-                light == LightClass.ONCE_REFLECTED && reflectors(receiver).links().isPresent();
+        boolean linked = light == LightClass.ONCE_REFLECTED
+                && reflectors(receiver).links().isPresent();
         return Tally.none(light, largest, cells(receiver), linked ? largest * cells(receiver) : largest);
     }
 
@@ -138,7 +138,8 @@ public final class Transport {
      */
     public Tally batch(Receiver receiver, LightClass light, long batch, int samples, SamplePoints.Kind kind) {
         UniformRandomProvider random = streams.stream(receiver.name() + " " + light, batch);
-        boolean linked = light == LightClass.ONCE_REFLECTED && reflectors(receiver).links().isPresent();
+        boolean linked = light == LightClass.ONCE_REFLECTED
+                && reflectors(receiver).links().isPresent();
         SamplePoints.Kind even = cells(receiver) == 0 || linked ? kind : SamplePoints.Kind.INDEPENDENT;
         SamplePoints points = SamplePoints.of(even, random, samples, halved(receiver, linked));
         return light == LightClass.DIRECT

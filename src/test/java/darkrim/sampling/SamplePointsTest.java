@@ -103,7 +103,8 @@ class SamplePointsTest {
 
     @Test
     void aNumberThatDoesNotFitGivesIndependentPoints() {
-        assertThat(SamplePoints.of(SamplePoints.Kind.PAIRED, STREAMS.stream("odd", 0), 7).isPaired())
+        assertThat(SamplePoints.of(SamplePoints.Kind.PAIRED, STREAMS.stream("odd", 0), 7)
+                        .isPaired())
                 .isFalse();
         assertThat(SamplePoints.of(SamplePoints.Kind.SCRAMBLED, STREAMS.stream("odd", 0), 100)
                         .together())
