@@ -23,8 +23,9 @@ final class Reflectors {
      * Finds them for a receiver.
      *
      * @param lift how far starts are lifted from a face, mm
+     * @param linking whether points may be drawn by links
      */
-    Reflectors(Scene scene, Senders senders, Receiver receiver, double lift) {
+    Reflectors(Scene scene, Senders senders, Receiver receiver, double lift, boolean linking) {
         Facing facing = new Facing(scene, receiver, lift);
         Mirrors mirrors = new Mirrors(scene, senders, facing);
         // Through a window the image of the pupil is not that of a flat outline: mirrors are followed instead.
@@ -42,7 +43,7 @@ final class Reflectors {
         double followed = images.count() == 0 ? mirrors.strongest : mirrors.strongestNearPupil;
         double gathered = largestScattered(scene, senders, facing) + Math.PI * followed;
         // What is followed needs a ray that looks anywhere.
-        boolean mayLink = gathered > 0 && followed == 0;
+        boolean mayLink = linking && gathered > 0 && followed == 0;
         links = (mayLink ? LinkRefinement.of(scene, senders, receiver, facing, lift) : Optional.<LightLinks>empty())
                 .filter(found -> found.largest() < gathered);
         largest = (links.map(LightLinks::largest).orElse(gathered) + image) / scene.referenceIrradiance();

@@ -30,6 +30,7 @@ public final class Transport {
     private final StartPoints starts;
     private final Streams streams;
     private final boolean[] lit;
+    private final boolean linking;
     private final Map<Receiver, Reflectors> reflectors = new ConcurrentHashMap<>();
     /** Found when first asked for; only {@link #senders} may touch it. */
     private Senders senders;
@@ -41,10 +42,11 @@ public final class Transport {
      * @throws IllegalArgumentException if the pupil does not shine on the origin: nothing could be relative to that
      */
     public Transport(Scene scene, FacetTree tree, long seed) {
-        this(scene, tree, new StartPoints(scene.corners(), tree), new Streams(seed), allLit(scene));
+        this(scene, tree, new StartPoints(scene.corners(), tree), new Streams(seed), allLit(scene), true);
     }
 
-    private Transport(Scene scene, FacetTree tree, StartPoints starts, Streams streams, boolean[] lit) {
+    private Transport(
+            Scene scene, FacetTree tree, StartPoints starts, Streams streams, boolean[] lit, boolean linking) {
         if (!(scene.referenceIrradiance() > 0)) {
             throw new IllegalArgumentException("the pupil does not shine on the origin of the layout");
         }
@@ -54,6 +56,7 @@ public final class Transport {
         this.starts = starts;
         this.streams = streams;
         this.lit = lit;
+        this.linking = linking;
     }
 
     /**
@@ -64,7 +67,12 @@ public final class Transport {
     public Transport knowingDark(Collection<Surface> dark) {
         boolean[] stillLit = lit.clone();
         dark.forEach(surface -> stillLit[surface.index()] = false);
-        return new Transport(scene, tree, starts, streams, stillLit);
+        return new Transport(scene, tree, starts, streams, stillLit, linking);
+    }
+
+    /** The same transport that draws points evenly and looks from them anywhere: what links are held against. */
+    Transport withoutLinks() {
+        return new Transport(scene, tree, starts, streams, lit, false);
     }
 
     /** A transport with a tree of its own. */
@@ -133,11 +141,7 @@ public final class Transport {
         boolean linked = light == LightClass.ONCE_REFLECTED
                 && reflectors(receiver).links().isPresent();
         SamplePoints.Kind even = cells(receiver) == 0 || linked ? kind : SamplePoints.Kind.INDEPENDENT;
-        int first = receiver instanceof Receiver.AtPoint
-                ? 0
-                : ((Receiver.OnSurface) receiver).surface().facetCount() == 1 ? 2 : 3;
-        int[] halved = linked ? new int[] {0, 0, 3, 0, 4, 0, 1, 2} : new int[] {first, first + 1, 0, first - 1};
-        SamplePoints points = SamplePoints.of(even, random, samples, halved);
+        SamplePoints points = SamplePoints.of(even, random, samples, halved(receiver, linked));
         return light == LightClass.DIRECT
                 ? directBatch(receiver, points, samples)
                 : reflectedBatch(receiver, points, samples);
@@ -169,6 +173,19 @@ public final class Transport {
                                     random, point.x, point.y, point.z, point.nx, point.ny, point.nz, point.plane));
         }
         return sum.estimate(Double.POSITIVE_INFINITY);
+    }
+
+    /** The coordinates of a sample that matter most, the first ones that it asks for: where it starts and where it looks. */
+    private static int[] halved(Receiver receiver, boolean linked) {
+        if (receiver instanceof Receiver.AtPoint) {
+            return linked ? new int[] {0, 0, 1, 0, 2} : new int[] {0, 1};
+        }
+        if (linked) {
+            return new int[] {0, 0, 3, 0, 4, 0, 1, 2};
+        }
+        return ((Receiver.OnSurface) receiver).surface().facetCount() == 1
+                ? new int[] {2, 3, 0, 1}
+                : new int[] {3, 4, 0, 2};
     }
 
     private Tally directBatch(Receiver receiver, SamplePoints random, int samples) {
@@ -285,7 +302,7 @@ public final class Transport {
     }
 
     private Reflectors reflectors(Receiver receiver) {
-        return reflectors.computeIfAbsent(receiver, at -> new Reflectors(scene, senders(), at, starts.lift()));
+        return reflectors.computeIfAbsent(receiver, at -> new Reflectors(scene, senders(), at, starts.lift(), linking));
     }
 
     private synchronized Senders senders() {

@@ -13,6 +13,9 @@ import darkrim.light.Estimate;
  * bounded distribution; n samples that are all zero give the upper bound 7 b ln(3/delta) / (3 (n - 1)), never zero. The risk of look k is the
  * whole risk over k (k + 1), which adds up to the whole (union bound over the looks).
  *
+ * <p>For samples in pairs the same holds with the variance of the pairs, as docs/decisions/0035 shows; of samples that depend on each other in groups, each
+ * group is one.
+ *
  * @param risk probability that the mean is ever, at any look, outside its bounds, 0 to 1
  */
 public record ConfidenceSequence(double risk) {

@@ -25,6 +25,9 @@ public final class Judge {
     /** Surfaces proved between two looks at whether to stop. */
     private static final int PROVED_AT_ONCE = 32;
 
+    /** So many times more samples are taken where a bound was proved. */
+    private static final int AGAINST_PROOF = 4;
+
     private final Transport transport;
     private final Prover prover;
     private final Workers workers;
@@ -132,7 +135,7 @@ public final class Judge {
         Set<Measurements.Order> others = new LinkedHashSet<>();
         if (plan.measured() == Plan.Measured.EVERYTHING) {
             for (LightClass light : LightClass.values()) {
-                transport.scene().surfaces().forEach(surface -> others.add(order(surface, light)));
+                transport.scene().surfaces().forEach(surface -> others.add(forRecord(surface, light, settled)));
             }
         }
         if (plan.measured() == Plan.Measured.VALUES) {
@@ -144,6 +147,13 @@ public final class Judge {
             }
         }
         return others;
+    }
+
+    /** Where a bound was proved, samples are held against it: they must be many enough to tell a wrong one. */
+    private Measurements.Order forRecord(Surface surface, LightClass light, Settled settled) {
+        boolean held = light == LightClass.ONCE_REFLECTED
+                && settled.proofs().bound(surface).isPresent();
+        return new Measurements.Order(surface, light, plan.firstBatches() * (held ? AGAINST_PROOF : 1L));
     }
 
     private Measurements.Order order(Surface surface, LightClass light) {

@@ -75,6 +75,7 @@ class DistantLightTest {
     /**
      * A floor that parallel light strikes through an opening, seen from the ceiling: reference cases D07a and D07b (Howell, catalog of
      * configuration factors, entry B-3, number from memory). A body of 0.05 deg blurs the edges of the patch by 0.03 mm, evenly to both sides.
+     * That and the point's place just below the ceiling move the value by 0.2 %; the samples tell it to 0.5 %.
      */
     @ParameterizedTest
     @CsvSource({
@@ -102,7 +103,7 @@ class DistantLightTest {
                         new Receiver.AtPoint("on the ceiling", at(x, y, height - 1e-3), Vector3D.Unit.MINUS_Z),
                         LightClass.ONCE_REFLECTED,
                         0,
-                        300_000)
+                        10_000)
                 .irradiance()
                 .times(irradiance / DistantBody.facing(lit));
         assertThat(found.standardError()).isLessThan(0.02 * expected);
