@@ -36,7 +36,7 @@ public final class Main {
         Surroundings surroundings = new Surroundings(
                 // Not System.out, which keeps to itself why something could not be written.
                 OutputWriter.to(writer(new FileOutputStream(FileDescriptor.out), "stdout.encoding")),
-                new PrintWriter(writer(errors, "stderr.encoding"), true),
+                new PrintWriter(new VisibleWriter(writer(errors, "stderr.encoding")), true),
                 terminal.colour(environment) ? Ink.COLOUR : Ink.PLAIN,
                 watch);
         interruption.exit(run(surroundings, arguments));

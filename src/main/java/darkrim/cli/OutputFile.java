@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import darkrim.layout.form.Wording;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -28,7 +29,7 @@ record OutputFile(String option, Path path, boolean overwrite) {
     boolean isUsable(Path input, PrintWriter errors) {
         Optional<String> problem = problem(input);
         problem.ifPresent(
-                why -> errors.println("darkrim: " + option + " " + path + ": " + why + "; nothing was done."));
+                why -> errors.println("darkrim: " + option + " " + shown() + ": " + why + "; nothing was done."));
         return problem.isEmpty();
     }
 
@@ -114,10 +115,16 @@ record OutputFile(String option, Path path, boolean overwrite) {
             write(content);
             return true;
         } catch (IOException problem) {
-            errors.println("darkrim: " + option + " " + path + ": the file could not be written: "
-                    + problem.getClass().getSimpleName() + " " + problem.getMessage() + "; there is no such file now.");
+            errors.println("darkrim: " + option + " " + shown() + ": the file could not be written: "
+                    + problem.getClass().getSimpleName() + " " + Wording.oneLine(String.valueOf(problem.getMessage()))
+                    + "; there is no such file now.");
             return false;
         }
+    }
+
+    /** Its name on one line. */
+    private String shown() {
+        return Wording.oneLine(path.toString());
     }
 
     private Path folder() {

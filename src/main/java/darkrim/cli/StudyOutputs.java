@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import darkrim.layout.form.Wording;
 import darkrim.study.UnusableStudy;
 import darkrim.study.journal.JournalLines;
 import darkrim.study.journal.StudyJournal;
@@ -59,7 +60,8 @@ final class StudyOutputs<R> {
             for (Output<R> earlier : outputs.subList(0, i)) {
                 if (place(earlier).equals(place(outputs.get(i)))) {
                     throw new UnusableStudy(earlier.option() + " and "
-                            + outputs.get(i).option() + " name the same file " + earlier.path()
+                            + outputs.get(i).option() + " name the same file "
+                            + Wording.oneLine(earlier.path().toString())
                             + ", expected two files");
                 }
             }
@@ -84,7 +86,8 @@ final class StudyOutputs<R> {
     /** Says where what was finished is kept until the study goes on. */
     void tellOfStop(String finished, PrintWriter errors) {
         journal()
-                .ifPresent(file -> errors.println("darkrim: stopped after " + finished + ", which are kept in " + file
+                .ifPresent(file -> errors.println("darkrim: stopped after " + finished + ", which are kept in "
+                        + Wording.oneLine(file.toString())
                         + "; the same command goes on from there."));
     }
 

@@ -11,6 +11,7 @@ import darkrim.layout.LayoutReading;
 import darkrim.layout.LayoutText;
 import darkrim.layout.Part;
 import darkrim.layout.SideFiles;
+import darkrim.layout.form.Wording;
 import darkrim.layout.form.YamlText;
 import darkrim.layout.mesh.MeshFiles;
 import java.io.IOException;
@@ -67,7 +68,9 @@ public final class LayoutFamily {
             return of(file.toString(), stream.readNBytes(YamlText.LARGEST + 1));
         } catch (IOException changed) {
             throw new UnusableInput(List.of(Finding.error(
-                    "unreadable", new Place(file.toString(), 0, 0), "the file changed while it was read")));
+                    "unreadable",
+                    new Place(Wording.oneLine(file.toString()), 0, 0),
+                    "the file changed while it was read")));
         }
     }
 
@@ -91,7 +94,7 @@ public final class LayoutFamily {
      * @throws UnusableInput if the layout as written has an error
      */
     public static LayoutFamily of(String name, byte[] content, SideFiles files) throws UnusableInput {
-        LayoutText text = new LayoutText(name, content, files);
+        LayoutText text = new LayoutText(Wording.oneLine(name), content, files);
         LayoutReading reading = text.read(Map.of());
         throwIfUnusable(reading);
         return new LayoutFamily(

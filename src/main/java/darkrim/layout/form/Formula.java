@@ -165,7 +165,13 @@ public final class Formula implements Written {
         if (literal.startsWith("0x") || literal.startsWith("0X")) {
             return false;
         }
-        double value = Double.parseDouble(literal);
+        double value;
+        try {
+            value = Double.parseDouble(literal);
+        } catch (NumberFormatException twoPointsOrExponents) {
+            // The library's tokens are wider than its numbers: 1e3.5.
+            return false;
+        }
         String mantissa = literal.split("[eE]", -1)[0];
         boolean writtenAsZero = mantissa.chars().allMatch(c -> c == '0' || c == '.');
         return Double.isFinite(value) && (value != 0 || writtenAsZero);

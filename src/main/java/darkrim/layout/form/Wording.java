@@ -40,13 +40,14 @@ public final class Wording {
     public static String suggestion(String word, Collection<String> known) {
         return OtherWords.ours(word, known)
                 .or(() -> nearest(word, known))
-                .map(near -> "did you mean '" + near + "'?")
+                .map(near -> "did you mean '" + oneLine(near) + "'?")
                 .orElseGet(() -> known.isEmpty() ? "none is defined" : "expected " + anyOf(known));
     }
 
     /** {@code a, b or c}; a long enumeration is cut. */
     public static String anyOf(Collection<String> words) {
-        List<String> all = List.copyOf(words);
+        // What is known may be what the file calls it.
+        List<String> all = words.stream().map(Wording::oneLine).toList();
         if (all.size() > LONGEST_ENUMERATION) {
             return String.join(", ", all.subList(0, LONGEST_ENUMERATION)) + " or " + (all.size() - LONGEST_ENUMERATION)
                     + (all.size() == LONGEST_ENUMERATION + 1 ? " other" : " others");

@@ -14,6 +14,7 @@ import tools.jackson.databind.json.JsonMapper;
 /** A file that {@code check --json} wrote, found to be the result of a certain layout; docs/result.schema.json describes it. */
 public final class SavedResult {
     private static final int FORMAT_VERSION = 1;
+    private static final long LARGEST = 1L << 29;
 
     private SavedResult() {}
 
@@ -41,6 +42,15 @@ public final class SavedResult {
     public static JsonNode read(Path file, Layout layout) throws Unusable {
         JsonNode root;
         try {
+            if (Files.exists(file) && !Files.isRegularFile(file)) {
+                // A device may never end, a pipe never begin.
+                throw new Unusable(
+                        "the file is not an ordinary one, expected a result that 'darkrim check --json' wrote");
+            }
+            if (Files.size(file) > LARGEST) {
+                throw new Unusable(
+                        "the file has more than 512 MiB, expected a result that 'darkrim check --json' wrote");
+            }
             root = JsonMapper.shared().readTree(Files.readAllBytes(file));
         } catch (IOException unreadable) {
             throw new Unusable("the file cannot be read, expected a result that 'darkrim check --json' wrote");

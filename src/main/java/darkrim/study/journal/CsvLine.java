@@ -14,11 +14,15 @@ import java.util.Optional;
 
 /**
  * Lines of comma-separated values (RFC 4180) and what stands in their fields. Numbers have all their digits, so that a number read back is the
- * same to the last bit; no number and no answer is an empty field.
+ * same to the last bit; no number and no answer is an empty field. A text that a spreadsheet would take for a formula, and run, has an apostrophe
+ * before it; so has one that begins with an apostrophe, so that what is read back is what was written.
  */
 public final class CsvLine {
     private static final String YES = "yes";
     private static final String NO = "no";
+    private static final String QUOTE = "'";
+    /** What spreadsheets begin a formula with, half and full width. */
+    private static final String FORMULA_BEGINS = "=+-@\t\r\uff1d\uff0b\uff0d\uff20" + QUOTE;
 
     private CsvLine() {}
 
@@ -27,7 +31,7 @@ public final class CsvLine {
         StringWriter text = new StringWriter();
         try (CsvWriter writer =
                 CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(text)) {
-            writer.writeRecord(fields);
+            writer.writeRecord(fields.stream().map(CsvLine::asText).toList());
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
@@ -45,7 +49,24 @@ public final class CsvLine {
         if (records.size() != 1) {
             throw new IllegalArgumentException("not one line");
         }
-        return records.get(0).getFields();
+        return records.get(0).getFields().stream()
+                .map(field -> field.startsWith(QUOTE) ? field.substring(1) : field)
+                .toList();
+    }
+
+    /** A field as a spreadsheet shows it and does nothing else. */
+    private static String asText(String field) {
+        return !field.isEmpty() && FORMULA_BEGINS.indexOf(field.charAt(0)) >= 0 && !isNumber(field)
+                ? QUOTE + field
+                : field;
+    }
+
+    private static boolean isNumber(String field) {
+        try {
+            return !Double.isNaN(Double.parseDouble(field));
+        } catch (NumberFormatException text) {
+            return false;
+        }
     }
 
     /**

@@ -1,5 +1,6 @@
 package darkrim.study.journal;
 
+import darkrim.layout.form.Wording;
 import darkrim.study.UnusableStudy;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -12,6 +13,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * The file that lets an interrupted study go on: a line that says which study it belongs to, the header, and a line for whatever was finished,
@@ -39,6 +41,10 @@ public final class StudyJournal<T> implements StudyRecord<T> {
 
     /** Whether there is a journal of a study, whole enough to tell. */
     public static boolean exists(Path file, List<String> study) {
+        // A pipe would be waited for.
+        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+            return false;
+        }
         try {
             byte[] own = CsvLine.of(study).getBytes(StandardCharsets.UTF_8);
             try (var stream = Files.newInputStream(file)) {
@@ -61,7 +67,7 @@ public final class StudyJournal<T> implements StudyRecord<T> {
     public static <T> StudyJournal<T> open(Path file, List<String> study, JournalLines<T> lines)
             throws UnusableStudy, IOException {
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS) && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-            throw new UnusableStudy(file + " is not an ordinary file");
+            throw new UnusableStudy(shown(file) + " is not an ordinary file");
         }
         FileChannel channel =
                 FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
@@ -82,7 +88,7 @@ public final class StudyJournal<T> implements StudyRecord<T> {
             locked = false;
         }
         if (!locked) {
-            throw new UnusableStudy("another run is at work on " + file);
+            throw new UnusableStudy("another run is at work on " + shown(file));
         }
     }
 
@@ -137,17 +143,23 @@ public final class StudyJournal<T> implements StudyRecord<T> {
         }
         List<String> differing = new ArrayList<>(other);
         differing.removeAll(study);
-        String how = differing.isEmpty() ? "fewer options" : String.join("; ", differing);
-        return new UnusableStudy(file + " belongs to another study (" + how
+        String how = differing.isEmpty()
+                ? "fewer options"
+                : differing.stream().limit(12).map(Wording::shortened).collect(Collectors.joining("; "));
+        return new UnusableStudy(shown(file) + " belongs to another study (" + how
                 + "): run that one to its end, remove the file, or name another output");
     }
 
     private static UnusableStudy foreign(Path file) {
-        return new UnusableStudy(file + " does not belong to this study: remove it or name another output");
+        return new UnusableStudy(shown(file) + " does not belong to this study: remove it or name another output");
     }
 
     private static UnusableStudy damaged(Path file, int line) {
-        return new UnusableStudy(file + " is damaged in line " + line + ": remove it to begin anew");
+        return new UnusableStudy(shown(file) + " is damaged in line " + line + ": remove it to begin anew");
+    }
+
+    private static String shown(Path file) {
+        return Wording.oneLine(file.toString());
     }
 
     private static void write(FileChannel channel, String text) throws IOException {
