@@ -31,7 +31,7 @@ public final class FacetTree {
     final int[] children;
     /** Facet numbers in the order of the leaves. */
     final int[] order;
-    /** Corners in the order of the leaves, nine coordinates a facet. */
+    /** Corners leaf by leaf: the nine coordinates one after the other, each of all facets of the leaf. */
     final double[] corners;
     /** Planes in the order of the leaves. */
     final int[] planes;
@@ -55,11 +55,15 @@ public final class FacetTree {
         this.order = order;
         this.grid = grid;
         this.contact = contact;
-        this.corners = new double[9 * order.length];
+        this.corners = new double[9 * order.length + Nodes.SPARE];
         this.planes = new int[order.length];
         for (int i = 0; i < order.length; i++) {
-            System.arraycopy(facetCorners, 9 * order[i], corners, 9 * i, 9);
             planes[i] = facetPlanes[order[i]];
+        }
+        for (int child : children) {
+            if (child < 0) {
+                arrange(facetCorners, Nodes.firstOfLeaf(child), Nodes.endOfLeaf(child));
+            }
         }
         this.box = new double[] {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE, 0, 0, 0};
         if (order.length > 0) {
@@ -69,6 +73,15 @@ public final class FacetTree {
                     box[k] = Math.min(box[k], grid.place(borders[Nodes.WIDTH * k + slot], k));
                     box[3 + k] = Math.max(box[3 + k], grid.place(borders[Nodes.WIDTH * (3 + k) + slot], k));
                 }
+            }
+        }
+    }
+
+    private void arrange(double[] facetCorners, int first, int end) {
+        int facets = end - first;
+        for (int i = 0; i < facets; i++) {
+            for (int k = 0; k < 9; k++) {
+                corners[9 * first + k * facets + i] = facetCorners[9 * order[first + i] + k];
             }
         }
     }
@@ -195,21 +208,30 @@ public final class FacetTree {
         }
     }
 
-    /** Tests facet {@code i} of the leaf order; keeps it if it is nearer than what the ray met before. */
-    boolean meet(Ray ray, int i) {
+    /**
+     * Tests a facet; keeps it if it is nearer than what the ray met before.
+     *
+     * @param first where its leaf begins
+     * @param facets facets in the leaf
+     * @param i its place in the leaf
+     */
+    boolean meet(Ray ray, int first, int facets, int i) {
         final double[] p = corners;
-        int x = 9 * i + ray.axisX;
-        int y = 9 * i + ray.axisY;
-        int z = 9 * i + ray.axisZ;
+        int base = 9 * first + i;
+        int x = base + facets * ray.axisX;
+        int y = base + facets * ray.axisY;
+        int z = base + facets * ray.axisZ;
+        int b = 3 * facets;
+        int c = 6 * facets;
         double az = p[z] - ray.startZ;
-        double bz = p[z + 3] - ray.startZ;
-        double cz = p[z + 6] - ray.startZ;
+        double bz = p[z + b] - ray.startZ;
+        double cz = p[z + c] - ray.startZ;
         double ax = p[x] - ray.startX - ray.shearX * az;
         double ay = p[y] - ray.startY - ray.shearY * az;
-        double bx = p[x + 3] - ray.startX - ray.shearX * bz;
-        double by = p[y + 3] - ray.startY - ray.shearY * bz;
-        double cx = p[x + 6] - ray.startX - ray.shearX * cz;
-        double cy = p[y + 6] - ray.startY - ray.shearY * cz;
+        double bx = p[x + b] - ray.startX - ray.shearX * bz;
+        double by = p[y + b] - ray.startY - ray.shearY * bz;
+        double cx = p[x + c] - ray.startX - ray.shearX * cz;
+        double cy = p[y + c] - ray.startY - ray.shearY * cz;
         double u = cross(cx, cy, bx, by);
         double v = cross(ax, ay, cx, cy);
         double w = cross(bx, by, ax, ay);
@@ -222,14 +244,14 @@ public final class FacetTree {
         }
         double distance = ray.shearZ * (u * az + v * bz + w * cz) / sum;
         boolean nearer = distance > 0 && distance < ray.farthest;
-        if (!nearer && (distance != ray.farthest || order[i] >= ray.facet)) {
+        if (!nearer && (distance != ray.farthest || order[first + i] >= ray.facet)) {
             return false;
         }
-        if (planes[i] == ray.skippedPlane) {
+        if (planes[first + i] == ray.skippedPlane) {
             return false;
         }
         ray.farthest = distance;
-        ray.facet = order[i];
+        ray.facet = order[first + i];
         ray.weightA = u / sum;
         ray.weightB = v / sum;
         ray.weightC = w / sum;

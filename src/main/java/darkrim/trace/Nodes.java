@@ -14,6 +14,9 @@ final class Nodes {
     /** Most facets in a leaf. */
     static final int LARGEST_LEAF = 8;
 
+    /** Unused places at the end of arrays of corners, so that a kernel may read some facets more than a leaf has. */
+    static final int SPARE = 8;
+
     private float[] borders;
     private int[] children;
     private int count;
@@ -32,8 +35,12 @@ final class Nodes {
         return ~leaf / LARGEST_LEAF;
     }
 
+    static int facetsOfLeaf(int leaf) {
+        return (~leaf & (LARGEST_LEAF - 1)) + 1;
+    }
+
     static int endOfLeaf(int leaf) {
-        return firstOfLeaf(leaf) + (~leaf & (LARGEST_LEAF - 1)) + 1;
+        return firstOfLeaf(leaf) + facetsOfLeaf(leaf);
     }
 
     int count() {

@@ -11,15 +11,19 @@ public final class Ray {
     /** Given for the skipped plane when every facet counts. */
     public static final int NO_PLANE = -1;
 
-    /** Taken for the inverse of 0: a ray that moves by less than 2^-60 of its length along an axis does not leave a box there. */
-    private static final double MOST = 0x1p60;
+    /** Taken for less over the longest component: a ray that moves by so little along an axis does not leave a box there. */
+    private static final double LEAST = 0x1p-60;
+
+    /** The axes onto which a ray is sheared, by twice the longest axis, plus 1 if it runs down that. */
+    private static final int[] AXIS_X = {1, 2, 2, 0, 0, 1};
+
+    private static final int[] AXIS_Y = {2, 1, 0, 2, 1, 0};
 
     /** The greatest number of {@link #reach}: the bits of the largest float. */
     private static final int FARTHEST = Float.floatToRawIntBits(Float.MAX_VALUE);
 
-    private double originX;
-    private double originY;
-    private double originZ;
+    private final double[] origin = new double[3];
+    private final double[] direction = new double[3];
     double farthest;
     int skippedPlane;
 
@@ -34,9 +38,6 @@ public final class Ray {
 
     double startY;
     double startZ;
-    private double directionX;
-    private double directionY;
-    private double directionZ;
     /** Steps of the grid that the ray goes along its longest axis while its distance grows by 1. */
     private double stepsPerDistance;
     /** Distance of the point from which boxes are looked at. */
@@ -86,35 +87,34 @@ public final class Ray {
      * @param plane the plane of the facet on which the ray starts, whose facets it cannot meet, or {@link #NO_PLANE}
      */
     public void set(double x, double y, double z, double dx, double dy, double dz, double length, int plane) {
-        originX = x;
-        originY = y;
-        originZ = z;
         // A box that is missed is entered at infinity, which must lie beyond the end of every ray.
         farthest = Math.min(length, Double.MAX_VALUE);
         skippedPlane = plane;
-        directionX = dx;
-        directionY = dy;
-        directionZ = dz;
-        double sizeX = Math.abs(dx);
-        double sizeY = Math.abs(dy);
-        double sizeZ = Math.abs(dz);
-        axisZ = sizeX > sizeY ? (sizeX > sizeZ ? 0 : 2) : (sizeY > sizeZ ? 1 : 2);
-        double longest = axisZ == 0 ? dx : axisZ == 1 ? dy : dz;
-        int next = axisZ == 2 ? 0 : axisZ + 1;
-        int afterNext = next == 2 ? 0 : next + 1;
-        axisX = longest < 0 ? afterNext : next;
-        axisY = longest < 0 ? next : afterNext;
-        shearX = pick(axisX, dx, dy, dz) / longest;
-        shearY = pick(axisY, dx, dy, dz) / longest;
+        double[] from = origin;
+        double[] way = direction;
+        from[0] = x;
+        from[1] = y;
+        from[2] = z;
+        way[0] = dx;
+        way[1] = dy;
+        way[2] = dz;
+        // Which is longest depends on chance: without branches, by the bits of numbers that are not negative.
+        long sizeX = Double.doubleToRawLongBits(Math.abs(dx));
+        long sizeY = Double.doubleToRawLongBits(Math.abs(dy));
+        long sizeZ = Double.doubleToRawLongBits(Math.abs(dz));
+        int longer = 1 - (int) ((sizeY - sizeX) >>> 63);
+        axisZ = 2 + (longer - 2) * (int) ((sizeZ - Math.max(sizeX, sizeY)) >>> 63);
+        double longest = way[axisZ];
+        int turn = 2 * axisZ + (int) (Double.doubleToRawLongBits(longest) >>> 63);
+        axisX = AXIS_X[turn];
+        axisY = AXIS_Y[turn];
+        shearX = way[axisX] / longest;
+        shearY = way[axisY] / longest;
         shearZ = 1 / longest;
-        startX = pick(axisX, x, y, z);
-        startY = pick(axisY, x, y, z);
-        startZ = pick(axisZ, x, y, z);
+        startX = from[axisX];
+        startY = from[axisY];
+        startZ = from[axisZ];
         facet = -1;
-    }
-
-    private static double pick(int axis, double x, double y, double z) {
-        return axis == 0 ? x : axis == 1 ? y : z;
     }
 
     /**
@@ -123,16 +123,16 @@ public final class Ray {
      * @return whether there may be anything to meet
      */
     boolean enter(FacetTree tree) {
-        double x = originX;
-        double y = originY;
-        double z = originZ;
+        double x = origin[0];
+        double y = origin[1];
+        double z = origin[2];
         double[] box = tree.box;
         entered = 0;
         if (!(x >= box[0] && y >= box[1] && z >= box[2] && x <= box[3] && y <= box[4] && z <= box[5])) {
             entered = entry(box);
-            x += entered * directionX;
-            y += entered * directionY;
-            z += entered * directionZ;
+            x += entered * direction[0];
+            y += entered * direction[1];
+            z += entered * direction[2];
         }
         double size = 1 / Math.abs(shearZ);
         // Also false for a ray that has no direction.
@@ -142,9 +142,9 @@ public final class Ray {
         BoxGrid grid = tree.grid;
         double scale = grid.scale();
         stepsPerDistance = size * scale;
-        inverseX = inverse(directionX, size);
-        inverseY = inverse(directionY, size);
-        inverseZ = inverse(directionZ, size);
+        inverseX = inverse(direction[0], size);
+        inverseY = inverse(direction[1], size);
+        inverseZ = inverse(direction[2], size);
         offsetX = (float) ((grid.centreX() - x) * scale * inverseX);
         offsetY = (float) ((grid.centreY() - y) * scale * inverseY);
         offsetZ = (float) ((grid.centreZ() - z) * scale * inverseZ);
@@ -162,8 +162,8 @@ public final class Ray {
         double in = 0;
         double out = Double.POSITIVE_INFINITY;
         for (int k = 0; k < 3; k++) {
-            double from = pick(k, originX, originY, originZ);
-            double along = pick(k, directionX, directionY, directionZ);
+            double from = origin[k];
+            double along = direction[k];
             if (along == 0) {
                 if (from < box[k] || from > box[3 + k]) {
                     return Double.POSITIVE_INFINITY;
@@ -180,7 +180,8 @@ public final class Ray {
 
     /** One over a component, in units of the longest; finite, so that 0 times it is 0. */
     private static float inverse(double component, double size) {
-        return (float) Math.max(-MOST, Math.min(size / component, MOST));
+        double least = size * LEAST;
+        return (float) (size / (Math.abs(component) < least ? Math.copySign(least, component) : component));
     }
 
     /**

@@ -26,8 +26,10 @@ final class ScalarKernel extends Kernel {
                     stack[j] = moved;
                 }
             } else {
-                for (int i = Nodes.firstOfLeaf(child), end = Nodes.endOfLeaf(child); i < end; i++) {
-                    if (tree.meet(ray, i)) {
+                int first = Nodes.firstOfLeaf(child);
+                int facets = Nodes.facetsOfLeaf(child);
+                for (int i = 0; i < facets; i++) {
+                    if (tree.meet(ray, first, facets, i)) {
                         reach = ray.reach();
                     }
                 }
@@ -55,8 +57,10 @@ final class ScalarKernel extends Kernel {
             if (child >= 0) {
                 depth = look(tree, ray, child, reach, depth);
             } else {
-                for (int i = Nodes.firstOfLeaf(child), end = Nodes.endOfLeaf(child); i < end; i++) {
-                    if (tree.meet(ray, i)) {
+                int first = Nodes.firstOfLeaf(child);
+                int facets = Nodes.facetsOfLeaf(child);
+                for (int i = 0; i < facets; i++) {
+                    if (tree.meet(ray, first, facets, i)) {
                         return true;
                     }
                 }

@@ -7,7 +7,6 @@ final class Subset {
     private final int[] box = new int[6];
     private final double halfArea;
     private final int depth;
-    private boolean leaf;
 
     /**
      * @param references all
@@ -24,7 +23,6 @@ final class Subset {
             Boxes.grow(box, 0, references.boxes, 6 * i);
         }
         halfArea = Boxes.halfArea(box, 0);
-        leaf = size() == 1;
     }
 
     int first() {
@@ -51,15 +49,5 @@ final class Subset {
     /** Half the surface of the box, square steps. */
     double halfArea() {
         return halfArea;
-    }
-
-    /** Whether it stays in one leaf. */
-    boolean leaf() {
-        return leaf;
-    }
-
-    /** Makes it a leaf. */
-    void keepTogether() {
-        leaf = true;
     }
 }

@@ -7,28 +7,19 @@ import java.util.concurrent.RecursiveTask;
 
 /**
  * Builds the tree from the top by a binned surface-area heuristic (MacDonald and Booth, "Heuristics for ray tracing using space
- * subdivision", The Visual Computer 6, 1990; binning after Wald, "On fast construction of SAH-based bounding volume hierarchies", 2007). The
- * children of a node come about by splitting that of the largest area until there are enough (Wald, Benthin, Boulos, "Getting rid of
- * packets", 2008).
+ * subdivision", The Visual Computer 6, 1990; binning after Wald, "On fast construction of SAH-based bounding volume hierarchies", 2007).
+ * Where there are many facets, the children of a node come about by splitting that of the largest area until there are enough; a
+ * {@link Part} of few is built more carefully.
  *
- * <p>Large parts are built side by side; where they are cut does not depend on the number of threads, nor does the tree.
+ * <p>Subtrees are built side by side; where they are cut does not depend on the number of threads, nor does the tree.
  */
 final class TreeBuilder extends RecursiveTask<Nodes> {
     private static final long serialVersionUID = 1;
-    /** What it costs to look at the children of a node, in facets tested. */
-    private static final double NODE_COST = 1;
-    /** A part of so many facets is built on its own. */
+    /** So many facets are built in one go. */
     private static final int PART = 1 << 14;
-    /**
-     * From this depth on nodes are halved by number, so that no input makes the tree too deep: nine coordinates a facet fit an array for
-     * fewer than 2^28 facets, which 28 halvings part.
-     */
-    private static final int HEURISTIC_DEPTH = FacetTree.DEEPEST - 28;
 
     private final transient References references;
     private final transient Subset all;
-    private final transient Bins bins = new Bins();
-    private transient Nodes nodes;
 
     private TreeBuilder(References references, Subset all) {
         this.references = references;
@@ -43,52 +34,40 @@ final class TreeBuilder extends RecursiveTask<Nodes> {
 
     @Override
     protected Nodes compute() {
-        nodes = new Nodes(Math.max(1, Math.min(all.size(), PART) / 4));
-        node(all);
+        Bins bins = new Bins();
+        if (all.size() <= PART) {
+            return new Part(references, bins, all).nodes();
+        }
+        List<Subset> children = children(bins);
+        List<TreeBuilder> subtrees = new ArrayList<>();
+        for (Subset child : children) {
+            subtrees.add(new TreeBuilder(references, child));
+        }
+        ForkJoinTask.invokeAll(subtrees);
+        Nodes nodes = new Nodes(1);
+        int node = nodes.add();
+        for (int slot = 0; slot < children.size(); slot++) {
+            nodes.setChild(
+                    node,
+                    slot,
+                    children.get(slot).box(),
+                    nodes.append(subtrees.get(slot).join()));
+        }
         return nodes;
     }
 
-    private void node(Subset set) {
-        int node = nodes.add();
-        List<Subset> children = children(set);
-        List<TreeBuilder> parts = new ArrayList<>();
-        for (Subset child : children) {
-            if (child.size() > PART) {
-                parts.add(new TreeBuilder(references, child));
-            }
-        }
-        if (parts.size() > 1) {
-            ForkJoinTask.invokeAll(parts);
-        } else {
-            parts.forEach(TreeBuilder::invoke);
-        }
-        int part = 0;
-        for (int slot = 0; slot < children.size(); slot++) {
-            Subset child = children.get(slot);
-            int link;
-            if (child.leaf()) {
-                link = Nodes.leaf(child.first(), child.size());
-            } else if (child.size() > PART) {
-                link = nodes.append(parts.get(part++).join());
-            } else {
-                link = nodes.count();
-                node(child);
-            }
-            nodes.setChild(node, slot, child.box(), link);
-        }
-    }
-
-    /** Parts a set until it has enough parts, or all are leaves. */
-    private List<Subset> children(Subset set) {
+    /** Parts all until there are enough parts. */
+    private List<Subset> children(Bins bins) {
         List<Subset> children = new ArrayList<>(Nodes.WIDTH);
-        children.add(set);
+        children.add(all);
         while (children.size() < Nodes.WIDTH) {
             int largest = -1;
-            double area = -1;
             for (int i = 0; i < children.size(); i++) {
-                Subset child = children.get(i);
-                if (!child.leaf() && child.halfArea() > area) {
-                    area = child.halfArea();
+                // What fits a part is better parted there.
+                if (children.get(i).size() > PART
+                        && (largest < 0
+                                || children.get(i).halfArea()
+                                        > children.get(largest).halfArea())) {
                     largest = i;
                 }
             }
@@ -96,47 +75,10 @@ final class TreeBuilder extends RecursiveTask<Nodes> {
                 break;
             }
             Subset parted = children.get(largest);
-            int middle = split(parted);
-            if (middle == parted.first()) {
-                parted.keepTogether();
-            } else {
-                children.set(largest, new Subset(references, parted.first(), middle, parted.depth() + 1));
-                children.add(new Subset(references, middle, parted.end(), parted.depth() + 1));
-            }
+            int middle = Splits.split(references, bins, parted.first(), parted.end(), parted.depth());
+            children.set(largest, new Subset(references, parted.first(), middle, parted.depth() + 1));
+            children.add(new Subset(references, middle, parted.end(), parted.depth() + 1));
         }
         return children;
-    }
-
-    /** Sorts the facets of a set; returns where the second part begins, or the first place to leave a leaf. */
-    private int split(Subset set) {
-        int facets = set.size();
-        double best = Double.POSITIVE_INFINITY;
-        if (set.depth() < HEURISTIC_DEPTH) {
-            bins.fill(references, set.first(), set.end());
-            best = bins.cost();
-        }
-        boolean pays = NODE_COST + best / set.halfArea() < facets;
-        if (!pays && facets <= Nodes.LARGEST_LEAF) {
-            return set.first();
-        }
-        return best == Double.POSITIVE_INFINITY ? set.first() + facets / 2 : partition(set.first(), set.end());
-    }
-
-    /** Moves the facets below the split that was weighed last before those above it. */
-    private int partition(int first, int end) {
-        int left = first;
-        int right = end;
-        while (left < right) {
-            if (bins.below(references, left)) {
-                left++;
-            } else {
-                right--;
-                if (bins.below(references, right)) {
-                    references.swap(left, right);
-                    left++;
-                }
-            }
-        }
-        return left;
     }
 }

@@ -1,7 +1,9 @@
 package darkrim.trace;
 
+import jdk.incubator.vector.DoubleVector;
 import jdk.incubator.vector.FloatVector;
 import jdk.incubator.vector.IntVector;
+import jdk.incubator.vector.LongVector;
 import jdk.incubator.vector.VectorMask;
 import jdk.incubator.vector.VectorOperators;
 import jdk.incubator.vector.VectorSpecies;
@@ -13,6 +15,52 @@ final class VectorKernel extends Kernel {
     private static final IntVector SLOTS = IntVector.broadcast(INTS, 0).addIndex(1);
     private static final boolean MASKS = Runtime.version().feature() >= 19;
     private static final IntVector BITS = IntVector.fromArray(INTS, new int[] {1, 2, 4, 8, 16, 32, 64, 128}, 0);
+
+    private static final VectorSpecies<Double> DOUBLES = DoubleVector.SPECIES_256;
+    private static final int LANES = 4;
+    private static final LongVector LONG_BITS =
+            LongVector.fromArray(LongVector.SPECIES_256, new long[] {1, 2, 4, 8}, 0);
+
+    private static int crossed(double[] p, int base, int facets, Ray ray) {
+        int x = base + facets * ray.axisX;
+        int y = base + facets * ray.axisY;
+        int z = base + facets * ray.axisZ;
+        int b = 3 * facets;
+        int c = 6 * facets;
+        DoubleVector shearX = DoubleVector.broadcast(DOUBLES, ray.shearX);
+        DoubleVector shearY = DoubleVector.broadcast(DOUBLES, ray.shearY);
+        DoubleVector az = DoubleVector.fromArray(DOUBLES, p, z).sub(ray.startZ);
+        DoubleVector bz = DoubleVector.fromArray(DOUBLES, p, z + b).sub(ray.startZ);
+        DoubleVector cz = DoubleVector.fromArray(DOUBLES, p, z + c).sub(ray.startZ);
+        DoubleVector ax = DoubleVector.fromArray(DOUBLES, p, x).sub(ray.startX).sub(shearX.mul(az));
+        DoubleVector ay = DoubleVector.fromArray(DOUBLES, p, y).sub(ray.startY).sub(shearY.mul(az));
+        DoubleVector bx =
+                DoubleVector.fromArray(DOUBLES, p, x + b).sub(ray.startX).sub(shearX.mul(bz));
+        DoubleVector by =
+                DoubleVector.fromArray(DOUBLES, p, y + b).sub(ray.startY).sub(shearY.mul(bz));
+        DoubleVector cx =
+                DoubleVector.fromArray(DOUBLES, p, x + c).sub(ray.startX).sub(shearX.mul(cz));
+        DoubleVector cy =
+                DoubleVector.fromArray(DOUBLES, p, y + c).sub(ray.startY).sub(shearY.mul(cz));
+        DoubleVector u = cross(cx, cy, bx, by);
+        DoubleVector v = cross(ax, ay, cx, cy);
+        DoubleVector w = cross(bx, by, ax, ay);
+        VectorMask<Double> negative = u.lt(0).or(v.lt(0)).or(w.lt(0));
+        VectorMask<Double> positive = u.compare(VectorOperators.GT, 0)
+                .or(v.compare(VectorOperators.GT, 0))
+                .or(w.compare(VectorOperators.GT, 0));
+        VectorMask<Double> missed = negative.and(positive);
+        return MASKS
+                ? ~(int) missed.toLong()
+                : ~(int) LONG_BITS
+                        .blend(0, missed.not().cast(LongVector.SPECIES_256))
+                        .reduceLanes(VectorOperators.ADD);
+    }
+
+    private static DoubleVector cross(DoubleVector ax, DoubleVector ay, DoubleVector bx, DoubleVector by) {
+        DoubleVector product = ay.mul(bx).neg();
+        return ax.fma(by, product).sub(ay.fma(bx, product));
+    }
 
     @Override
     int nearest(FacetTree tree, Ray ray) {
@@ -79,11 +127,20 @@ final class VectorKernel extends Kernel {
                     stack[j] = moved;
                 }
             } else {
-                for (int i = Nodes.firstOfLeaf(child), end = Nodes.endOfLeaf(child); i < end; i++) {
-                    if (tree.meet(ray, i)) {
-                        reach = ray.reach();
+                int first = Nodes.firstOfLeaf(child);
+                int facets = Nodes.facetsOfLeaf(child);
+                int at = 0;
+                do {
+                    int bits = crossed(tree.corners, 9 * first + at, facets, ray) & (1 << (facets - at)) - 1;
+                    while (bits != 0) {
+                        int i = at + Integer.numberOfTrailingZeros(bits);
+                        bits &= bits - 1;
+                        if (tree.meet(ray, first, facets, i)) {
+                            reach = ray.reach();
+                        }
                     }
-                }
+                    at += LANES;
+                } while (at < facets);
             }
             do {
                 if (depth == 0) {
@@ -151,11 +208,20 @@ final class VectorKernel extends Kernel {
                     stack[depth++] = children[Nodes.WIDTH * child + slot];
                 }
             } else {
-                for (int i = Nodes.firstOfLeaf(child), end = Nodes.endOfLeaf(child); i < end; i++) {
-                    if (tree.meet(ray, i)) {
-                        return true;
+                int first = Nodes.firstOfLeaf(child);
+                int facets = Nodes.facetsOfLeaf(child);
+                int at = 0;
+                do {
+                    int bits = crossed(tree.corners, 9 * first + at, facets, ray) & (1 << (facets - at)) - 1;
+                    while (bits != 0) {
+                        int i = at + Integer.numberOfTrailingZeros(bits);
+                        bits &= bits - 1;
+                        if (tree.meet(ray, first, facets, i)) {
+                            return true;
+                        }
                     }
-                }
+                    at += LANES;
+                } while (at < facets);
             }
             if (depth == 0) {
                 return false;

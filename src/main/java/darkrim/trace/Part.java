@@ -1,0 +1,146 @@
+package darkrim.trace;
+
+import java.util.Arrays;
+
+/**
+ * Builds the tree over some thousand facets: first one of two children a node, then, from the bottom, the cheapest way to make nodes of up to
+ * {@link Nodes#WIDTH} children of it (Wald, Benthin, Boulos, "Getting rid of packets", 2008; the search from the bottom after Ylitie, Karras,
+ * Laine, "Efficient incoherent ray traversal on GPUs through compressed wide BVHs", 2017, section 3.1).
+ */
+final class Part {
+    /** What it costs to test up to four facets of a leaf, over what it costs to look at a node. */
+    private static final float LEAF_COST = 1;
+    /** What each facet costs besides. */
+    private static final float FACET_COST = 0.3f;
+
+    private static final int WIDTH = Nodes.WIDTH;
+
+    private final References references;
+    private final Bins bins;
+    private final Nodes nodes = new Nodes(64);
+
+    /** Of a node of the first tree the second child; the first follows the node; 0 for a leaf. */
+    private final int[] second;
+
+    private final int[] first;
+    private final int[] end;
+    private final int[] boxes;
+    /** Cost of a subtree that may have 1 to {@link Nodes#WIDTH} roots. */
+    private final float[] cost;
+    /** How many of the roots the first child gets; 0 if there is one root. */
+    private final byte[] share;
+    /** Of how many roots the best use is made. */
+    private final byte[] used;
+
+    private int count;
+
+    Part(References references, Bins bins, Subset set) {
+        this.references = references;
+        this.bins = bins;
+        int room = 2 * set.size();
+        second = new int[room];
+        first = new int[room];
+        end = new int[room];
+        boxes = new int[6 * room];
+        cost = new float[(WIDTH + 1) * room];
+        share = new byte[(WIDTH + 1) * room];
+        used = new byte[(WIDTH + 1) * room];
+        halve(set.first(), set.end(), set.depth());
+    }
+
+    /** The nodes over the facets. */
+    Nodes nodes() {
+        emit(0);
+        return nodes;
+    }
+
+    private int halve(int from, int to, int depth) {
+        int node = count++;
+        first[node] = from;
+        end[node] = to;
+        int middle = to - from == 1 ? from : Splits.split(references, bins, from, to, depth);
+        if (middle == from) {
+            Boxes.empty(boxes, 6 * node);
+            for (int i = from; i < to; i++) {
+                Boxes.grow(boxes, 6 * node, references.boxes, 6 * i);
+            }
+            Arrays.fill(cost, (WIDTH + 1) * node, (WIDTH + 1) * (node + 1), leafCost(node));
+        } else {
+            int left = halve(from, middle, depth + 1);
+            int right = halve(middle, to, depth + 1);
+            second[node] = right;
+            System.arraycopy(boxes, 6 * left, boxes, 6 * node, 6);
+            Boxes.grow(boxes, 6 * node, boxes, 6 * right);
+            weigh(node, left, right);
+        }
+        return node;
+    }
+
+    private float leafCost(int node) {
+        int facets = end[node] - first[node];
+        int fours = (facets + 3) / 4;
+        return (LEAF_COST * fours + FACET_COST * facets) * (float) Boxes.halfArea(boxes, 6 * node);
+    }
+
+    private void weigh(int node, int left, int right) {
+        int at = (WIDTH + 1) * node;
+        int atLeft = (WIDTH + 1) * left;
+        int atRight = (WIDTH + 1) * right;
+        for (int roots = 2; roots <= WIDTH; roots++) {
+            float best = Float.POSITIVE_INFINITY;
+            for (int k = 1; k < roots; k++) {
+                float here = cost[atLeft + k] + cost[atRight + roots - k];
+                if (here < best) {
+                    best = here;
+                    share[at + roots] = (byte) k;
+                }
+            }
+            cost[at + roots] = best;
+            used[at + roots] = (byte) roots;
+        }
+        float alone = cost[at + WIDTH] + (float) Boxes.halfArea(boxes, 6 * node);
+        if (end[node] - first[node] <= Nodes.LARGEST_LEAF && leafCost(node) <= alone) {
+            alone = leafCost(node);
+            second[node] = 0;
+        }
+        cost[at + 1] = alone;
+        used[at + 1] = 1;
+        for (int roots = 2; roots < WIDTH; roots++) {
+            if (cost[at + roots - 1] <= cost[at + roots]) {
+                cost[at + roots] = cost[at + roots - 1];
+                used[at + roots] = used[at + roots - 1];
+            }
+        }
+    }
+
+    private int emit(int node) {
+        int made = nodes.add();
+        int[] chosen = new int[WIDTH];
+        int children = second[node] == 0 ? choose(chosen, 0, node) : collect(chosen, 0, node, WIDTH);
+        int[] box = new int[6];
+        for (int slot = 0; slot < children; slot++) {
+            int child = chosen[slot];
+            int link = second[child] == 0 ? Nodes.leaf(first[child], end[child] - first[child]) : emit(child);
+            System.arraycopy(boxes, 6 * child, box, 0, 6);
+            nodes.setChild(made, slot, box, link);
+        }
+        return made;
+    }
+
+    private static int choose(int[] chosen, int at, int node) {
+        chosen[at] = node;
+        return at + 1;
+    }
+
+    /** Puts the roots into which a subtree is parted in their places; returns the next free one. */
+    private int collect(int[] chosen, int at, int node, int roots) {
+        int left = node + 1;
+        int k = share[(WIDTH + 1) * node + roots];
+        return root(chosen, root(chosen, at, left, k), second[node], roots - k);
+    }
+
+    private int root(int[] chosen, int at, int node, int roots) {
+        int best = second[node] == 0 ? 1 : used[(WIDTH + 1) * node + roots];
+        return best == 1 ? choose(chosen, at, node) : collect(chosen, at, node, best);
+    }
+}
