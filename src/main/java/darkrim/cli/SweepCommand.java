@@ -57,8 +57,8 @@ import picocli.CommandLine.Option;
             "  4  the program broke; standard error says what to report"
         })
 final class SweepCommand implements Callable<Integer>, LayoutCommand {
-    private static final int LEAST_BATCHES = 2;
-    private static final int BATCHES = 8;
+    private static final int LEAST_BATCHES = 8;
+    private static final int BATCHES = 32;
 
     private final Surroundings surroundings;
 

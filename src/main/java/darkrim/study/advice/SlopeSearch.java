@@ -27,7 +27,7 @@ final class SlopeSearch {
     private static final double SAMPLED_STEP = 1;
 
     private static final int PAIRS = 6;
-    private static final int BATCHES = 2;
+    private static final int BATCHES = 8;
 
     private final Trials trials;
     private final CheckResult before;

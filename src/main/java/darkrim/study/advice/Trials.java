@@ -31,7 +31,7 @@ import java.util.function.BooleanSupplier;
  */
 final class Trials {
     /** Batches of samples for each number that sampling must decide. */
-    static final int BATCHES = 8;
+    static final int BATCHES = 32;
     /** A sampled value counts as good when it is below the limit by as many standard errors, and by a reserve. */
     private static final double ERRORS = 3;
 

@@ -22,7 +22,7 @@ public record ToleranceSettings(
     /** Builds where nothing is said. */
     public static final int BUILDS = 200;
     /** Batches of samples where nothing is said. */
-    public static final int BATCHES = 4;
+    public static final int BATCHES = 16;
 
     /** Checks the numbers. */
     public ToleranceSettings {
