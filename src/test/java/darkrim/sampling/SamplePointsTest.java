@@ -50,7 +50,7 @@ class SamplePointsTest {
     void evenPointsTellASmoothMeanFarBetter() {
         double alone = variance(SamplePoints.Kind.INDEPENDENT);
         assertThat(variance(SamplePoints.Kind.PAIRED)).isLessThan(alone / 3);
-        assertThat(variance(SamplePoints.Kind.GROUPED)).isLessThan(alone / 30);
+        assertThat(variance(SamplePoints.Kind.SCRAMBLED)).isLessThan(alone / 30);
     }
 
     private static double variance(SamplePoints.Kind kind) {
