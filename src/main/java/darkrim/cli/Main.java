@@ -68,6 +68,7 @@ public final class Main {
         line.addSubcommand(new FinishesCommand(surroundings));
         line.addSubcommand(new PlaceVanesCommand(surroundings));
         line.addSubcommand(new ViewCommand(surroundings));
+        line.addSubcommand(new BenchTraceCommand(surroundings));
         line.setOut(surroundings.output());
         line.setErr(surroundings.errors());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
