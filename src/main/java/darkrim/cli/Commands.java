@@ -9,6 +9,9 @@ import picocli.CommandLine.Help.Ansi;
 
 /** The commands by name. A start makes only the one that is asked for: to read the annotations of all takes longer than a small check. */
 final class Commands {
+    /** For measuring the program, not for its users: no help names it. */
+    private static final String HIDDEN = "bench-trace";
+
     private static final Map<String, Function<Surroundings, Object>> BY_NAME = byName();
 
     private Commands() {}
@@ -35,12 +38,13 @@ final class Commands {
         made.put("place-vanes", PlaceVanesCommand::new);
         made.put("view", ViewCommand::new);
         made.put("completion", CompletionCommand::new);
+        made.put(HIDDEN, BenchTraceCommand::new);
         return made;
     }
 
     /** The names, in the order of the help. */
     static List<String> names() {
-        return List.copyOf(BY_NAME.keySet());
+        return BY_NAME.keySet().stream().filter(name -> !name.equals(HIDDEN)).toList();
     }
 
     /** The program with the one command that the arguments begin with, or with all where they begin otherwise. */

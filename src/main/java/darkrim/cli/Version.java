@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import darkrim.trace.KernelChoice;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -26,6 +27,6 @@ final class Version implements IVersionProvider {
 
     @Override
     public String[] getVersion() {
-        return new String[] {"Darkrim " + number()};
+        return new String[] {"Darkrim " + number(), "Rays are traced by " + KernelChoice.description() + "."};
     }
 }

@@ -109,6 +109,6 @@ final class ScalarKernel extends Kernel {
 
     @Override
     String description() {
-        return "scalar";
+        return "the scalar kernel (java --add-modules jdk.incubator.vector -jar ... switches on the faster one)";
     }
 }

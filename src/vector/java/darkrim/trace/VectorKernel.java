@@ -8,12 +8,16 @@ import jdk.incubator.vector.VectorMask;
 import jdk.incubator.vector.VectorOperators;
 import jdk.incubator.vector.VectorSpecies;
 
-/** Looks at the boxes of all children of a node at once. */
+/**
+ * Looks at the boxes of all children of a node at once, and tries four facets at once. Everything that is a vector is static and final or stays within a method: only
+ * then the compiler keeps it in registers.
+ */
 final class VectorKernel extends Kernel {
     private static final VectorSpecies<Float> FLOATS = FloatVector.SPECIES_256;
     private static final VectorSpecies<Integer> INTS = IntVector.SPECIES_256;
-    private static final IntVector SLOTS = IntVector.broadcast(INTS, 0).addIndex(1);
+    /** From JDK 19 on the lanes of a mask become the bits of a number by one instruction; before, adding powers of two is faster. */
     private static final boolean MASKS = Runtime.version().feature() >= 19;
+
     private static final IntVector BITS = IntVector.fromArray(INTS, new int[] {1, 2, 4, 8, 16, 32, 64, 128}, 0);
 
     private static final VectorSpecies<Double> DOUBLES = DoubleVector.SPECIES_256;
@@ -21,6 +25,10 @@ final class VectorKernel extends Kernel {
     private static final LongVector LONG_BITS =
             LongVector.fromArray(LongVector.SPECIES_256, new long[] {1, 2, 4, 8}, 0);
 
+    /**
+     * Which of four facets the ray may cross, as bits: those whose edge functions have no two signs. The operations of
+     * {@link FacetTree#meet}, one for one, so that none is lost: negation rounds nothing.
+     */
     private static int crossed(double[] p, int base, int facets, Ray ray) {
         int x = base + facets * ray.axisX;
         int y = base + facets * ray.axisY;
@@ -233,6 +241,6 @@ final class VectorKernel extends Kernel {
 
     @Override
     String description() {
-        return "vector";
+        return "the vector kernel";
     }
 }
