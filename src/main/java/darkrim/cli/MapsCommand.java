@@ -158,7 +158,19 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
         if (!files.write(ending -> content(ending, maps, lit), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
-        surroundings.show(lit.checked().warnings(), new MapReport(Version.number()).of(maps, lit.checked(), outputs));
+        List<MapReport.Line> lines = maps.stream()
+                .map(map -> new MapReport.Line(
+                        map.surface(),
+                        map.kind().words(),
+                        map.grid().columns(),
+                        map.grid().rows(),
+                        map.mean(),
+                        map.meanError(),
+                        map.isProvedDark()))
+                .toList();
+        surroundings.show(
+                lit.checked().warnings(),
+                new MapReport(Version.number()).of(lines, unit.unit(), unit.words(), lit.checked(), outputs));
         return ExitCode.DONE;
     }
 

@@ -1,6 +1,5 @@
 package darkrim.present;
 
-import darkrim.present.map.LightMap;
 import darkrim.study.irradiance.CheckedLight;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,39 +11,53 @@ import java.util.List;
  */
 public record MapReport(String version) {
     /**
+     * One class of light on one surface.
+     *
+     * @param surface name of the surface
+     * @param light which light
+     * @param columns cells across
+     * @param rows cells upward
+     * @param mean mean over the surface
+     * @param error its standard error
+     * @param provedDark whether this light is proved to be none
+     */
+    public record Line(
+            String surface, String light, int columns, int rows, double mean, double error, boolean provedDark) {}
+
+    /**
      * The report.
      *
-     * @param maps the maps
+     * @param lines the maps
+     * @param unit unit of their values; empty for relative irradiance
+     * @param meaning what 1 stands for; may be empty
      * @param checked what they are of
      * @param files the files they were written into
      */
-    public String of(List<LightMap> maps, CheckedLight checked, List<Path> files) {
+    public String of(List<Line> lines, String unit, String meaning, CheckedLight checked, List<Path> files) {
         Page page = new Page();
         page.paragraph(LayoutWords.title(checked.layout()));
-        page.paragraph(Figures.counted(maps.size(), "map") + " written into "
+        page.paragraph(Figures.counted(lines.size(), "map") + " written into "
                 + String.join(
                         ", ",
-                        files.stream()
-                                .map(file -> Printable.of(file.toString()))
-                                .toList()) + ".");
+                        files.stream().map(file -> Printable.of(file.toString())).toList())
+                + ".");
         page.space();
         page.line("file     " + LayoutWords.file(checked.layout()));
         page.line("program  Darkrim " + version + ", seed " + checked.seed());
-        String unit = maps.get(0).unit().unit();
         page.heading("Means" + (unit.isEmpty() ? " (relative irradiance)" : " (" + unit + ")"));
         Table table =
                 new Table().names("surface").words("light").numbers("cells").numbers("mean +- error");
-        for (LightMap map : maps) {
+        for (Line line : lines) {
             table.row(
-                    Printable.of(map.surface()),
-                    map.kind().words(),
-                    map.grid().columns() + " x " + map.grid().rows(),
-                    map.isProvedDark() ? "proved dark" : Figures.withError(map.mean(), map.meanError()));
+                    Printable.of(line.surface()),
+                    line.light(),
+                    line.columns() + " x " + line.rows(),
+                    line.provedDark() ? "proved dark" : Figures.withError(line.mean(), line.error()));
         }
         page.block(table.text());
-        if (!maps.get(0).unit().words().isEmpty()) {
+        if (!meaning.isEmpty()) {
             page.space();
-            page.paragraph(maps.get(0).unit().words());
+            page.paragraph(meaning);
         }
         return page.text();
     }

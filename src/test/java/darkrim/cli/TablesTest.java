@@ -3,9 +3,17 @@ package darkrim.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import darkrim.diagnostic.Findings;
+import darkrim.layout.LayoutReader;
+import darkrim.present.table.JunitReport;
+import darkrim.study.Check;
+import darkrim.study.CheckResult;
+import darkrim.study.Effort;
+import darkrim.verdict.Watch;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
@@ -88,15 +96,15 @@ class TablesTest {
     /** A build must not pass on what nobody decided. */
     @Test
     void aLayoutThatAsksForNothingIsAnErrorInTheReportOfTests() throws Exception {
-        Files.writeString(folder.resolve("nothing.yaml"), """
-                title: nothing asked
-                units: {length: mm}
-                beam: {pupil: {shape: disc, diameter: 40, distance: 300}}
-                parts: {block: {kind: block, width: 1, depth: 1, height: 1, finish: absorber}}
-                requirements: {}
-                """);
-        Run run = Run.of("check", at("nothing.yaml"), "--junit", at("n.xml"));
-        assertThat(run.code()).as(run.errors()).isEqualTo(ExitCode.UNDECIDED);
+        CheckResult result = Check.of(
+                LayoutReader.read(Path.of("geometries/part-block.yaml"))
+                        .layout()
+                        .orElseThrow()
+                        .partsOnly(),
+                new Findings(),
+                new Effort(2, Optional.empty(), Optional.of(1L)),
+                Watch.NONE);
+        Files.writeString(folder.resolve("n.xml"), JunitReport.of(result, "test"));
         Document report = DocumentBuilderFactory.newDefaultInstance()
                 .newDocumentBuilder()
                 .parse(folder.resolve("n.xml").toFile());

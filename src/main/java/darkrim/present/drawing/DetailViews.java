@@ -18,6 +18,8 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /** Edges past which light comes, enlarged, with where the light lands and how far they can be moved. */
 final class DetailViews {
     private static final double LINE = 3.1;
+    /** An edge whose cosine with the normal of the section is this near 1 is square to the section. */
+    private static final double SQUARE = 1e-9;
     /** Lines of words below each detail. */
     private static final int LINES = 10;
 
@@ -149,7 +151,9 @@ final class DetailViews {
     /** How far the edge can be moved, as dimensions from its narrowest point. */
     private static void rooms(Page page, LayoutSection section, PaperView view, LimitingEdge edge) {
         Optional<SectionMargin.OfEdge> margin = margin(section, edge);
-        if (margin.isEmpty()) {
+        // A room is measured square to the edge: where that is not in the section it has no length there.
+        boolean square = Math.abs(edge.along().dot(section.plane().frame().normal())) > 1 - SQUARE;
+        if (margin.isEmpty() || !square) {
             return;
         }
         Vector2D at = edge.narrowest();
