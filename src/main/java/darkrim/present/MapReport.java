@@ -39,7 +39,9 @@ public record MapReport(String version) {
         page.paragraph(Figures.counted(lines.size(), "map") + " written into "
                 + String.join(
                         ", ",
-                        files.stream().map(file -> Printable.of(file.toString())).toList())
+                        files.stream()
+                                .map(file -> Printable.of(file.toString()))
+                                .toList())
                 + ".");
         page.space();
         page.line("file     " + LayoutWords.file(checked.layout()));
