@@ -1,6 +1,7 @@
 package darkrim.cli;
 
 import darkrim.layout.form.Wording;
+import java.nio.file.InvalidPathException;
 import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine;
@@ -13,6 +14,13 @@ final class WrongUse {
 
     /** What is wrong and what was expected, without a full stop. */
     static String words(ParameterException wrong) {
+        // The library keeps no more of the cause than its name.
+        if (wrong.getValue() != null
+                && String.valueOf(wrong.getMessage()).contains(InvalidPathException.class.getName())) {
+            return "'" + Wording.shortened(wrong.getValue())
+                    + "' is not the name of a file here; if it has letters beyond ASCII, expected a locale that has them,"
+                    + " such as LC_ALL=C.UTF-8";
+        }
         if (!(wrong instanceof UnmatchedArgumentException unmatched)) {
             return wrong.getMessage();
         }

@@ -121,6 +121,13 @@ class HostileFileTest {
     }
 
     @Test
+    void aNameThatIsNoneOfAFileIsRefusedInPlainWords() {
+        Run run = soon("check", "a\0b.yaml");
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors()).contains("is not the name of a file here").doesNotContain("Exception");
+    }
+
+    @Test
     void whatIsShownKeepsItsLinesAndLetters() {
         StringWriter shown = new StringWriter();
         PrintWriter writer = new PrintWriter(new VisibleWriter(shown));

@@ -29,7 +29,7 @@ class FuzzTest {
 
     @Test
     void layouts() throws Exception {
-        bears(new LayoutTrial(100), 8_000, 0.05);
+        bears(new LayoutTrial(100), 6_000, 0.05);
     }
 
     @Test
@@ -39,12 +39,12 @@ class FuzzTest {
 
     @Test
     void finishTables() throws InterruptedException {
-        bears(new TableTrial(), 12_000, 0.02);
+        bears(new TableTrial(), 18_000, 0.02);
     }
 
     @Test
     void results() throws Exception {
-        bears(new ResultTrial(folder), 10_000, 0.02);
+        bears(new ResultTrial(folder), 6_000, 0.02);
     }
 
     @Test
