@@ -18,6 +18,7 @@ final class Commands {
 
     private static Map<String, Function<Surroundings, Object>> byName() {
         Map<String, Function<Surroundings, Object>> made = new LinkedHashMap<>();
+        made.put("new", surroundings -> NewCommand.line(surroundings, Answers::ofPerson));
         made.put("check", CheckCommand::new);
         made.put("seen-from", SeenFromCommand::new);
         made.put("pixel-view", PixelViewCommand::new);

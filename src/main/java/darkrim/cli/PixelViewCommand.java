@@ -27,8 +27,8 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         footerHeading = "%nExamples:%n",
         footer = {
-            "  java -jar target/darkrim.jar pixel-view geometries/nightglow-warm.yaml",
-            "  java -jar target/darkrim.jar pixel-view geometries/nightglow-warm.yaml \\",
+            "  java -jar target/darkrim.jar pixel-view geometries/nightglow-b.yaml",
+            "  java -jar target/darkrim.jar pixel-view geometries/nightglow-b.yaml \\",
             "      --at 'mosaic/die[1,2]/active:0.98,0.5' --csv seen.csv",
             "",
             "Put the point in single quotes: names of surfaces hold brackets, which a shell takes for a pattern.",

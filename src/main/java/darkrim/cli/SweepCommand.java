@@ -44,7 +44,7 @@ import picocli.CommandLine.Option;
         footerHeading = "%nExample:%n",
         footer = {
             "  java -jar target/darkrim.jar sweep geometries/nightglow-b.yaml \\",
-            "      --vary \"opening = 36.6 to 38.2 step 0.4\" --csv opening.csv --chart opening.svg",
+            "      --vary 'opening = 36.6 to 38.2 step 0.4' --csv opening.csv --chart opening.svg",
             "",
             "Several --vary check every combination. Numbers without a unit are in the units of the layout.",
             "A sweep that is interrupted, even by a power cut, leaves FILE.part beside its first output file;",

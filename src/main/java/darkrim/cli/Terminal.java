@@ -30,6 +30,11 @@ record Terminal(boolean output, boolean errors) {
         return errors && !environment.getOrDefault("TERM", "dumb").equals("dumb");
     }
 
+    /** Whether someone can read a question on standard error and type an answer. */
+    static boolean asksPerson() {
+        return isTerminal(0) && isTerminal(2);
+    }
+
     private static boolean isTerminal(int stream) {
         try {
             return new ProcessBuilder("/bin/sh", "-c", "test -t " + stream)

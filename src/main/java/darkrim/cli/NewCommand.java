@@ -1,0 +1,280 @@
+package darkrim.cli;
+
+import static darkrim.study.vanes.VaneText.number;
+
+import darkrim.layout.LayoutSchema;
+import darkrim.layout.form.Wording;
+import darkrim.study.first.FirstBaffle;
+import darkrim.study.first.FirstLayout;
+import darkrim.study.first.FirstWishes;
+import darkrim.verdict.Watch;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+
+/** {@code darkrim new}: a first layout from a few answers. */
+@Command(
+        name = "new",
+        description =
+                "Writes a first layout: detectors behind a lid with openings, and walls. On a terminal it asks for what no"
+                        + " option says; the return key takes the value in brackets. Elsewhere an option must say it"
+                        + " where no default is named.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        footerHeading = "%nExample:%n",
+        footer = {
+            "  java -jar target/darkrim.jar new first.yaml --columns 2 --rows 2 --pixels 2048 --pixel-pitch 18 \\",
+            "    --die-margin 0.6 --spacing 40.2 --pupil-distance 320 --f-number 7 --edge-height 2.4",
+            "",
+            "Exit codes:",
+            "  0  the layout is written; this is no verdict",
+            "  2  an option, an answer or the file cannot be used; standard error says why",
+            "  3  stopped by Ctrl-C; nothing was written",
+            "  4  the program broke; standard error says what to report"
+        })
+final class NewCommand implements Callable<Integer> {
+    private static final String PUPIL_DIAMETER = "--pupil-diameter";
+    private static final int FIRST_IN_HELP = -100;
+    private static final String SCHEMA_NAME = "layout.schema.json";
+
+    private final Surroundings surroundings;
+    private final Supplier<Optional<Answers>> nearby;
+
+    @Parameters(paramLabel = "FILE", description = "The layout file to write.")
+    private Path file;
+
+    @Option(
+            names = "--title",
+            paramLabel = "TEXT",
+            defaultValue = "First baffle",
+            description = "Title; default: First baffle.")
+    private String title;
+
+    @Option(
+            names = PUPIL_DIAMETER,
+            paramLabel = "MM",
+            converter = LengthOption.class,
+            description = "Diameter of the pupil, mm, instead of --f-number.")
+    private Double pupilDiameter;
+
+    @Option(
+            names = "--schema",
+            description = "Also write " + SCHEMA_NAME + " beside it, with which editors complete and check the keys.")
+    private boolean withSchema;
+
+    @Option(names = "--overwrite", description = "Replace the files if there are such.")
+    private boolean overwrite;
+
+    @Spec
+    private CommandSpec spec;
+
+    private NewCommand(Surroundings surroundings, Supplier<Optional<Answers>> nearby) {
+        this.surroundings = surroundings;
+        this.nearby = nearby;
+    }
+
+    /**
+     * The command, with an option for each question.
+     *
+     * @param surroundings where it runs
+     * @param nearby finds out whether there is a person to ask
+     */
+    static CommandLine line(Surroundings surroundings, Supplier<Optional<Answers>> nearby) {
+        CommandLine line = new CommandLine(new NewCommand(surroundings, nearby));
+        int order = FIRST_IN_HELP;
+        for (Question question : Question.values()) {
+            line.getCommandSpec()
+                    .addOption(OptionSpec.builder(question.option())
+                            .paramLabel(question.label())
+                            .type(Double.class)
+                            .order(order++)
+                            .converters(text -> read(question, text))
+                            .description(question.words()
+                                    + (question.hasDefault() ? "; default: " + defaultWords(question) + "." : "."))
+                            .build());
+        }
+        return line;
+    }
+
+    private static String defaultWords(Question question) {
+        return question == Question.FIELD_HALF_WIDTH
+                ? "5 mm beyond the last pixel, rounded up"
+                : number(question.suggested(Map.of()));
+    }
+
+    private static Double read(Question question, String text) {
+        OptionalDouble value = question.read(text);
+        if (value.isEmpty()) {
+            throw new TypeConversionException(question.expected() + ", got '" + Wording.shortened(text) + "'");
+        }
+        return value.getAsDouble();
+    }
+
+    @Override
+    public Integer call() {
+        OutputFile output = new OutputFile("FILE", file, overwrite);
+        Path beside = file.resolveSibling(SCHEMA_NAME);
+        OutputFile schema = new OutputFile("--schema", beside, overwrite);
+        List<String> problems = new ArrayList<>();
+        output.problem(Path.of("")).ifPresent(why -> problems.add(file + ": " + why));
+        if (withSchema) {
+            schema.problem(Path.of("")).ifPresent(why -> problems.add("--schema " + beside + ": " + why));
+        }
+        Map<Question, Double> given = given(problems);
+        Optional<Answers> person = nearby.get();
+        if (person.isEmpty()) {
+            fill(given, problems);
+        }
+        if (!problems.isEmpty()) {
+            return refuse(problems);
+        }
+        Watch watch = surroundings.watch().get();
+        if (person.isPresent() && !ask(given, person.get(), watch)) {
+            surroundings.errors().println();
+            return watch.stop()
+                    ? stopped()
+                    : refuse(List.of("the answers ended before the last question, expected all of them"));
+        }
+        FirstWishes wishes = Question.wishes(given);
+        problems.addAll(wishes.problems());
+        if (pupilDiameter != null
+                && Question.F_NUMBER.read(number(wishes.fNumber())).isEmpty()) {
+            problems.add(PUPIL_DIAMETER + ": the f-number is " + number(wishes.fNumber()) + ", "
+                    + Question.F_NUMBER.expected());
+        }
+        if (!problems.isEmpty()) {
+            return refuse(problems);
+        }
+        FirstBaffle baffle = FirstBaffle.of(wishes);
+        FirstLayout layout = new FirstLayout(
+                Wording.oneLine(title), wishes, baffle, withSchema ? Optional.of(SCHEMA_NAME) : Optional.empty());
+        boolean written = (!withSchema || schema.write(LayoutSchema.text(), surroundings.errors()))
+                && output.write(layout.text(), surroundings.errors());
+        if (written) {
+            surroundings.output().print(report(wishes, baffle));
+            surroundings.output().flush();
+        }
+        return written ? ExitCode.DONE : ExitCode.UNUSABLE;
+    }
+
+    /** What options say. */
+    private Map<Question, Double> given(List<String> problems) {
+        Map<Question, Double> given = new EnumMap<>(Question.class);
+        for (Question question : Question.values()) {
+            Double value = spec.commandLine().getParseResult().matchedOptionValue(question.option(), null);
+            if (value != null) {
+                given.put(question, value);
+            }
+        }
+        if (pupilDiameter != null && given.containsKey(Question.F_NUMBER)) {
+            problems.add("--f-number and " + PUPIL_DIAMETER + " say the same, expected one of them");
+        } else if (pupilDiameter != null && pupilDiameter == 0) {
+            problems.add(PUPIL_DIAMETER + ": expected a diameter above 0");
+        }
+        return given;
+    }
+
+    /** Puts defaults where options say nothing, and tells what has none. */
+    private void fill(Map<Question, Double> given, List<String> problems) {
+        List<String> missing = new ArrayList<>();
+        for (Question question : Question.values()) {
+            settlePupil(question, given);
+            boolean needed = question.matters(given) && !given.containsKey(question);
+            if (needed && question.hasDefault() && missing.isEmpty()) {
+                given.put(question, question.suggested(given));
+            } else if (needed && !question.hasDefault()) {
+                missing.add(question.option() + " ("
+                        + (question == Question.F_NUMBER ? "or " + PUPIL_DIAMETER : question.words()) + ")");
+            }
+        }
+        if (!missing.isEmpty()) {
+            problems.add("nobody can be asked here, and these options are missing: " + String.join(", ", missing));
+        }
+    }
+
+    /** Asks what options do not say; false where the answers ended or were stopped. */
+    private boolean ask(Map<Question, Double> given, Answers answers, Watch watch) {
+        for (Question question : Question.values()) {
+            settlePupil(question, given);
+            if (question.matters(given) && !given.containsKey(question)) {
+                OptionalDouble answer = answer(question, question.suggested(given), answers, watch);
+                if (answer.isEmpty()) {
+                    return false;
+                }
+                given.put(question, answer.getAsDouble());
+            }
+        }
+        return true;
+    }
+
+    private OptionalDouble answer(Question question, double suggested, Answers answers, Watch watch) {
+        while (true) {
+            surroundings.errors().print(question.words() + " [" + number(suggested) + "]: ");
+            surroundings.errors().flush();
+            Optional<String> line = answers.next(watch::stop);
+            if (line.isEmpty()) {
+                return OptionalDouble.empty();
+            }
+            OptionalDouble value = line.get().isBlank() ? OptionalDouble.of(suggested) : question.read(line.get());
+            if (value.isPresent()) {
+                return value;
+            }
+            surroundings.errors().println("  " + question.expected() + ".");
+        }
+    }
+
+    /** A pupil diameter stands for the f-number, once the distance is known. */
+    private void settlePupil(Question question, Map<Question, Double> given) {
+        Double distance = given.get(Question.PUPIL_DISTANCE);
+        if (question == Question.F_NUMBER && pupilDiameter != null) {
+            given.put(question, distance == null ? 1.0 : distance / pupilDiameter);
+        }
+    }
+
+    private String report(FirstWishes wishes, FirstBaffle baffle) {
+        StringBuilder text = new StringBuilder();
+        text.append("Written: ")
+                .append(file)
+                .append(", openings of ")
+                .append(number(baffle.opening()))
+                .append(" mm, edges at ")
+                .append(number(wishes.edgeHeight()))
+                .append(" mm.\n");
+        if (baffle.conflicts().isEmpty()) {
+            text.append("Feasible: h = ")
+                    .append(number(wishes.edgeHeight()))
+                    .append(" mm is within N (d - 2t) = ")
+                    .append(number(wishes.greatestHeight()))
+                    .append(" mm.\n");
+        }
+        baffle.conflicts()
+                .forEach(conflict -> text.append("CONFLICT: ").append(conflict).append('\n'));
+        return text.append("Next: darkrim check ").append(file).append('\n').toString();
+    }
+
+    private int stopped() {
+        surroundings.errors().println("darkrim: stopped; nothing was written.");
+        return ExitCode.UNDECIDED;
+    }
+
+    private int refuse(List<String> problems) {
+        problems.forEach(problem -> surroundings.errors().println("darkrim: " + problem));
+        surroundings.errors().println("darkrim: nothing was written.");
+        return ExitCode.UNUSABLE;
+    }
+}

@@ -1,0 +1,128 @@
+package darkrim.study.first;
+
+import static darkrim.study.vanes.VaneText.number;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Dimensions of a first baffle, by similar triangles. With the pupil's radius R at the distance H, the edge at the height h, the last pixel at a
+ * from the middle of its detector, the edge of the die d beyond it, the placement error t and k = 1 - h / H: the whole pupil is seen from all
+ * pixels where half the opening is at least a k + R h / H + t, and no light passes the edge of the die where it is at most (a + d) k - R h / H - t,
+ * if its middle stands at k times that of the detector. Half way between the two is (a + d / 2) k.
+ *
+ * @param opening side of an opening at its edge, mm
+ * @param step step between the middles of openings, mm; 0 where there is one
+ * @param thickness thickness of the lid, mm
+ * @param land height of the straight land at the edge, mm
+ * @param bevel angle of the bevel from the axis of the opening, degrees
+ * @param ledge width of the readout's ledge around a die, mm
+ * @param wallInside distance between walls that face each other, mm
+ * @param lidSide side of the lid, mm
+ * @param oneForAll whether one opening stands over all detectors since no web would be left between several
+ * @param conflicts what cannot be had together, a sentence each
+ */
+public record FirstBaffle(
+        double opening,
+        double step,
+        double thickness,
+        double land,
+        double bevel,
+        double ledge,
+        double wallInside,
+        double lidSide,
+        boolean oneForAll,
+        List<String> conflicts) {
+    /** Thickness of the walls, mm. */
+    static final double WALL = 1.5;
+
+    private static final double THICKEST = 0.8;
+    private static final double LEAST_WEB = 0.2;
+    private static final double LEAST_THICKNESS = 0.1;
+    private static final double LEAST_BEVEL = 30;
+    private static final double MOST_BEVEL = 75;
+
+    /** Copies the list. */
+    public FirstBaffle {
+        conflicts = List.copyOf(conflicts);
+    }
+
+    /** Finds the dimensions. */
+    public static FirstBaffle of(FirstWishes wishes) {
+        List<String> conflicts = new ArrayList<>();
+        double shrink = 1 - wishes.edgeHeight() / wishes.pupilDistance();
+        double cone = wishes.pupilDiameter() / 2 * wishes.edgeHeight() / wishes.pupilDistance();
+        double least = wishes.activeHalf() * shrink + cone + wishes.placementError();
+        double most = (wishes.activeHalf() + wishes.room()) * shrink - cone - wishes.placementError();
+        if (least > most) {
+            conflicts.add(conflict(wishes));
+        }
+        double half = least > most ? least : (wishes.activeHalf() + wishes.room() / 2) * shrink;
+        double bevel = bevel(wishes);
+        double thickness = Math.min(THICKEST, wishes.edgeHeight() / 2);
+        double step = wishes.isMosaic() ? wishes.spacing() * shrink : 0;
+        boolean oneForAll = false;
+        if (wishes.isMosaic()) {
+            double web = step - 2 * roundedUp(half);
+            double fitting = (web - LEAST_WEB) / (2 * StrictMath.tan(Math.toRadians(bevel)));
+            oneForAll = fitting < LEAST_THICKNESS;
+            thickness = oneForAll ? thickness : Math.min(thickness, fitting);
+            if (oneForAll) {
+                half += step * (Math.max(wishes.columns(), wishes.rows()) - 1) / 2;
+                conflicts.add("Between openings of their own only " + number(web)
+                        + " mm of the lid would be left: one opening over all detectors is written, and the edges"
+                        + " of dies between them are lit. Expected a lower edge or a wider spacing.");
+            }
+        }
+        double inside = wallInside(wishes);
+        return new FirstBaffle(
+                2 * roundedUp(half),
+                step,
+                thickness,
+                Math.min(0.05, thickness / 4),
+                bevel,
+                ledge(wishes),
+                inside,
+                Math.ceil(Math.max(inside + 2 * WALL, 2 * half) + 10),
+                oneForAll,
+                conflicts);
+    }
+
+    private static String conflict(FirstWishes wishes) {
+        return "No opening can do both, show every pixel the whole pupil and keep the light off the edge of the die: an"
+                + " edge at h = " + number(wishes.edgeHeight()) + " mm is above N (d - 2t) = "
+                + number(wishes.fNumber()) + " (" + number(wishes.room()) + " - 2 x "
+                + number(wishes.placementError()) + ") = " + number(wishes.greatestHeight())
+                + " mm, or so near it that the finite distance of the pupil decides. The opening that is written shows the"
+                + " whole pupil. Expected a lower edge, a smaller placement error, more room on the die or a slower beam.";
+    }
+
+    /** Steeper than any light that comes in, so that what lies below the land is not struck. */
+    private static double bevel(FirstWishes wishes) {
+        double steepest = Math.toDegrees(
+                StrictMath.atan((wishes.fieldHalfWidth() + wishes.pupilDiameter() / 2) / wishes.pupilDistance()));
+        return Math.min(MOST_BEVEL, Math.max(LEAST_BEVEL, Math.ceil(steepest) + 5));
+    }
+
+    private static double ledge(FirstWishes wishes) {
+        double between = wishes.spacing() - wishes.pixels() * wishes.pixelPitch() - 2 * wishes.dieMargin();
+        return wishes.isMosaic() ? Math.min(0.3, between / 5) : 0.3;
+    }
+
+    /** The beam fills at the height z what lies between the field, scaled by 1 - z / H, and the pupil, scaled by z / H. */
+    private static double wallInside(FirstWishes wishes) {
+        double widest = Math.max(
+                beamHalf(wishes, wishes.edgeHeight()), beamHalf(wishes, wishes.edgeHeight() + wishes.wallHeight()));
+        return 2 * Math.ceil(widest + 1);
+    }
+
+    private static double beamHalf(FirstWishes wishes, double z) {
+        double share = z / wishes.pupilDistance();
+        return wishes.fieldHalfWidth() * (1 - share) + wishes.pupilDiameter() / 2 * share;
+    }
+
+    /** Up to the next hundredth of a millimetre. */
+    private static double roundedUp(double length) {
+        return Math.ceil(length * 100 - 1e-6) / 100;
+    }
+}

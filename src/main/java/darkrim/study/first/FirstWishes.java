@@ -1,0 +1,98 @@
+package darkrim.study.first;
+
+import static darkrim.study.vanes.VaneText.number;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What is known before there is a drawing. All detectors are square and alike.
+ *
+ * @param columns detectors along x
+ * @param rows detectors along y
+ * @param pixels pixels along a side of a detector, reference pixels included
+ * @param pixelPitch pixel pitch, mm
+ * @param referencePixels width of the border of reference pixels, in pixels
+ * @param spacing step between the centres of detectors, mm; without meaning for one detector
+ * @param dieMargin from the last pixel, a reference pixel or not, to the edge of the die, mm
+ * @param pupilDistance from the focal plane to the pupil, mm
+ * @param pupilDiameter diameter of the pupil, mm
+ * @param fieldHalfWidth half the side of the square that the optics light in the focal plane, mm
+ * @param edgeHeight height of the edges of the openings above the active surface, mm
+ * @param placementError total placement error a side between opening and detector, mm
+ * @param wallHeight height of the walls on the lid, mm; 0 for none
+ */
+public record FirstWishes(
+        int columns,
+        int rows,
+        int pixels,
+        double pixelPitch,
+        int referencePixels,
+        double spacing,
+        double dieMargin,
+        double pupilDistance,
+        double pupilDiameter,
+        double fieldHalfWidth,
+        double edgeHeight,
+        double placementError,
+        double wallHeight) {
+    private static final double LEAST_GAP = 0.02;
+
+    /** Half the side of the pixels that see light, mm. */
+    public double activeHalf() {
+        return (pixels - 2 * referencePixels) * pixelPitch / 2;
+    }
+
+    /** From the last pixel that sees light to the edge of the die: d of the feasibility line, mm. */
+    public double room() {
+        return dieMargin + referencePixels * pixelPitch;
+    }
+
+    /** From the axis to the farthest pixel that sees light, along x or y, mm. */
+    public double outermost() {
+        return (Math.max(columns, rows) - 1) * (isMosaic() ? spacing : 0) / 2 + activeHalf();
+    }
+
+    /** Whether there is more than one detector. */
+    public boolean isMosaic() {
+        return columns > 1 || rows > 1;
+    }
+
+    /** f-number of the beam in the middle. */
+    public double fNumber() {
+        return pupilDistance / pupilDiameter;
+    }
+
+    /** Greatest height of an edge by the feasibility line N (d - 2t), mm; negative where the placement error takes all the room. */
+    public double greatestHeight() {
+        return fNumber() * (room() - 2 * placementError);
+    }
+
+    /** Why no layout can be made of this, each with what was expected; empty if one can. */
+    public List<String> problems() {
+        List<String> problems = new ArrayList<>();
+        if (2 * referencePixels >= pixels) {
+            problems.add("the border of " + referencePixels + " reference pixels leaves none of " + pixels
+                    + " pixels to see light, expected a narrower border");
+        }
+        double die = pixels * pixelPitch + 2 * dieMargin;
+        if (isMosaic() && spacing < die + LEAST_GAP) {
+            problems.add("the dies are " + number(die) + " mm wide and stand " + number(spacing)
+                    + " mm apart from middle to middle, expected at least " + number(die + LEAST_GAP) + " mm");
+        }
+        if (fieldHalfWidth < outermost()) {
+            problems.add(
+                    "the lit field ends at " + number(fieldHalfWidth) + " mm from the axis, before the last pixel at "
+                            + number(outermost()) + " mm, expected at least that");
+        }
+        if (edgeHeight > pupilDistance / 2) {
+            problems.add("the edges stand at " + number(edgeHeight) + " mm, expected at most half way to the pupil, "
+                    + number(pupilDistance / 2) + " mm");
+        }
+        if (edgeHeight + wallHeight >= pupilDistance) {
+            problems.add("the walls end at " + number(edgeHeight + wallHeight) + " mm, expected below the pupil at "
+                    + number(pupilDistance) + " mm");
+        }
+        return problems;
+    }
+}

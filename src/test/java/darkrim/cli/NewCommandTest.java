@@ -1,0 +1,179 @@
+package darkrim.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import darkrim.layout.LayoutReader;
+import darkrim.layout.LayoutSchema;
+import darkrim.present.Ink;
+import darkrim.verdict.Watch;
+import java.io.IOException;
+import java.io.PipedReader;
+import java.io.PipedWriter;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A first layout from options or answers, and what is refused. */
+class NewCommandTest {
+    private static final List<String> MOSAIC = List.of(
+            "--columns",
+            "2",
+            "--rows",
+            "2",
+            "--pixels",
+            "2048",
+            "--pixel-pitch",
+            "18",
+            "--die-margin",
+            "0.6",
+            "--spacing",
+            "40.2",
+            "--pupil-distance",
+            "320");
+
+    @TempDir
+    private Path folder;
+
+    private Path file;
+
+    @BeforeEach
+    void nameTheFile() {
+        file = folder.resolve("first.yaml");
+    }
+
+    /** Runs the command where nobody can be asked. */
+    private Run alone(List<String> options, String... more) {
+        return run(Optional::empty, Watch.NONE, options, more);
+    }
+
+    private Run answered(String answers, String... options) {
+        return run(() -> Optional.of(Answers.from(new StringReader(answers))), Watch.NONE, List.of(), options);
+    }
+
+    private Run run(Supplier<Optional<Answers>> person, Watch watch, List<String> options, String... more) {
+        List<String> words = new ArrayList<>(List.of(file.toString()));
+        words.addAll(options);
+        words.addAll(List.of(more));
+        StringWriter output = new StringWriter();
+        StringWriter errors = new StringWriter();
+        Surroundings surroundings =
+                new Surroundings(OutputWriter.to(output), new PrintWriter(errors), Ink.PLAIN, () -> watch);
+        int code = NewCommand.line(surroundings, person).execute(words.toArray(String[]::new));
+        return new Run(code, output.toString(), errors.toString());
+    }
+
+    @Test
+    void optionsAreEnoughAndTheLayoutHasNoFinding() throws IOException {
+        Run run = alone(MOSAIC, "--f-number", "7", "--edge-height", "2.4", "--title", "Ours: a \"new\" one");
+        assertThat(run.code()).as(run.errors()).isZero();
+        assertThat(run.errors()).isEmpty();
+        assertThat(run.output()).contains("Feasible: h = 2.4 mm is within N (d - 2t) = 3.304 mm.");
+        assertThat(LayoutReader.read(file).findings()).isEmpty();
+        assertThat(LayoutReader.read(file).layout().orElseThrow().title()).isEqualTo("Ours: a \"new\" one");
+        Run again = alone(MOSAIC, "--f-number", "7", "--edge-height", "3");
+        assertThat(again.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(again.errors()).contains("there is such a file already; --overwrite replaces it");
+        assertThat(Files.readString(file)).contains("edge_height: 2.4 ");
+        assertThat(alone(MOSAIC, "--f-number", "7", "--edge-height", "3", "--overwrite")
+                        .code())
+                .isZero();
+        assertThat(Files.readString(file)).contains("edge_height: 3 ");
+    }
+
+    @Test
+    void wishesThatConflictAreToldAndWrittenAllTheSame() {
+        Run run = alone(MOSAIC, "--pupil-diameter", "80", "--edge-height", "3");
+        assertThat(run.code()).isZero();
+        assertThat(run.output())
+                .contains("CONFLICT: No opening can do both")
+                .contains("N (d - 2t) = 4 (0.672 - 2 x 0.1) = 1.888 mm");
+        assertThat(LayoutReader.read(file).hasErrors()).isFalse();
+    }
+
+    @Test
+    void theReturnKeyTakesWhatIsSuggested() throws IOException {
+        Run run = answered("\n".repeat(13), "--schema");
+        assertThat(run.code()).as(run.errors()).isZero();
+        assertThat(run.errors()).contains("Pixel pitch, um [18]: ").doesNotContain("Between the middles");
+        assertThat(LayoutReader.read(file).findings()).isEmpty();
+        assertThat(Files.readString(file)).startsWith("# yaml-language-server: $schema=layout.schema.json\n");
+        assertThat(folder.resolve("layout.schema.json")).hasContent(LayoutSchema.text());
+    }
+
+    @Test
+    void nonsenseIsAskedAgainWithWhatWasExpected() throws IOException {
+        Run run = answered("two\n2\n\n2000000\n0x10\n1e3d\nNaN\n1024\n15um\n" + "\n".repeat(12));
+        assertThat(run.code()).as(run.errors()).isZero();
+        assertThat(run.errors())
+                .contains("Detectors along x [1]:   expected a whole number from 1 to 100.\n")
+                .containsPattern("(expected a whole number from 2 to 100000.\n.*){4}")
+                .contains("Between the middles of neighbouring detectors, mm [18]: ");
+        assertThat(Files.readString(file))
+                .contains("grid: [2, 1]")
+                .contains("pixel_pitch: 15 um")
+                .contains("pixels: 1024");
+    }
+
+    @Test
+    void answersThatEndLeaveNoFile() {
+        Run run = answered("1\n1\n");
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors())
+                .contains("the answers ended before the last question")
+                .endsWith("darkrim: nothing was written.\n");
+        assertThat(file).doesNotExist();
+    }
+
+    /** A person who types nothing, as a pipe that stays open. */
+    @Test
+    void whoeverStopsIsNotWaitedFor() throws IOException {
+        try (PipedWriter silent = new PipedWriter();
+                Reader listening = new PipedReader(silent)) {
+            Watch stopped = new Quiet(() -> true);
+            Run run = run(() -> Optional.of(Answers.from(listening)), stopped, List.of());
+            assertThat(run.code()).isEqualTo(ExitCode.UNDECIDED);
+            assertThat(run.errors()).endsWith("darkrim: stopped; nothing was written.\n");
+            assertThat(file).doesNotExist();
+        }
+    }
+
+    @Test
+    void whereNobodyCanBeAskedAllThatIsMissingIsNamed() {
+        Run run = alone(List.of("--columns", "2"), "--f-number", "7", "--pupil-diameter", "40");
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors())
+                .contains("--f-number and --pupil-diameter say the same")
+                .contains(
+                        "options are missing: --pixels (",
+                        "--pixel-pitch (",
+                        "--spacing (",
+                        "--pupil-distance (",
+                        "--edge-height (")
+                .doesNotContain("--rows");
+        assertThat(file).doesNotExist();
+    }
+
+    @Test
+    void whatCannotBeIsRefusedAllAtOnce() {
+        List<String> near = new ArrayList<>(MOSAIC);
+        near.set(near.indexOf("40.2"), "30");
+        Run run = alone(near, "--f-number", "7", "--edge-height", "200", "--field-half-width", "3");
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors())
+                .contains("expected at least 38.084 mm", "before the last pixel", "half way to the pupil");
+        assertThat(alone(MOSAIC, "--pupil-diameter", "1e5", "--edge-height", "2")
+                        .errors())
+                .contains("the f-number is 0.0032");
+        assertThat(file).doesNotExist();
+    }
+}
