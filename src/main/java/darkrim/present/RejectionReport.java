@@ -40,7 +40,7 @@ public record RejectionReport(String version) {
 
     private static void table(Page page, RejectionResult result, double azimuth) {
         page.heading("Azimuth " + Figures.limit(azimuth) + " deg");
-        Table table = new Table().numbers("off axis, deg");
+        Table table = new Table().numbers("angle, deg");
         for (int order = 0; order <= result.settings().most(); order++) {
             table.numbers(word(order));
         }

@@ -60,7 +60,7 @@ class SweepPresentationTest {
                 .containsPattern("\n +6 +FAIL +PASS +FAIL +-?\\d")
                 .containsPattern("slit -30 mm: slit.yaml:\\d+:\\d+: ")
                 .containsPattern("\\(the layout\\) +impossible +-30 mm +\\S+ +1 mm\n")
-                .containsPattern("\nmean +PASS +\\d mm +FAIL +\\d mm\n");
+                .containsPattern("\nmean +PASS +1 mm +UNDECIDED +2 mm\nmean +UNDECIDED +2 mm +FAIL +4 mm\n");
         assertThat(text.lines()).allMatch(line -> line.length() <= 100 && line.equals(line.stripTrailing()));
     }
 
