@@ -103,7 +103,7 @@ public record Layout(
                 warmth);
     }
 
-    /** The same with nothing asked and no rules for finishes. */
+    /** The same with nothing asked and no rules for finishes and temperatures. */
     public Layout partsOnly() {
         return new Layout(
                 title,
@@ -120,7 +120,7 @@ public record Layout(
                 sampling,
                 MapSpec.DEFAULT,
                 cooldown,
-                warmth);
+                Optional.empty());
     }
 
     /** The same with only one of its requirements. */

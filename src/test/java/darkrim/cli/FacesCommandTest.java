@@ -36,6 +36,14 @@ class FacesCommandTest {
     }
 
     @Test
+    void temperaturesOfOtherPartsAreNoneOfItsBusiness() {
+        Run run = Run.of("faces", "geometries/nightglow-b.yaml", "--part", "lid");
+        assertThat(run.code()).as(run.errors()).isZero();
+        assertThat(run.errors()).isEmpty();
+        assertThat(run.output()).contains("Part lid: 38 faces");
+    }
+
+    @Test
     void aPartThatIsNotThereIsNamed() {
         Run run = Run.of("faces", HOOD, "--part", "hod");
         assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
