@@ -98,7 +98,7 @@ class SweepStudyTest {
     void aDifferenceIsSignificantLongBeforeTheValuesTellItApart() throws Exception {
         LayoutFamily family = Sweeps.slit(MEAN);
         SweepSettings settings = new SweepSettings(
-                Sweeps.grid(family, "slit = 4, 4.02"), Optional.empty(), PointSettings.values(16, MarginScope.NONE));
+                Sweeps.grid(family, "slit = 4, 4.02"), Optional.empty(), PointSettings.values(64, MarginScope.NONE));
         SweepResult result = Sweeps.run(family, settings, StudyRecord.none(), Watch.NONE, 2);
         RequirementLine first = result.points().get(0).lines().get(0);
         RequirementLine second = result.points().get(1).lines().get(0);
