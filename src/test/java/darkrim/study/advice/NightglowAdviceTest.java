@@ -14,8 +14,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
-/** The first drawing of the shipped layout and its repair by advice. */
+/**
+ * The first drawing of the shipped layout and its repair by advice; with -Dlong=true. Every build runs the same advice on the jar, as docs/advise.md
+ * shows it, and {@link AdviceStudyTest} does this on small layouts.
+ */
+@EnabledIfSystemProperty(named = "long", matches = "true")
 class NightglowAdviceTest {
     @Test
     void theProposalAppliedToTheFailingRevisionMakesItPass() throws Exception {
