@@ -184,7 +184,7 @@ public final class Transport {
             return new int[] {0, 0, 3, 0, 4, 0, 1, 2};
         }
         return ((Receiver.OnSurface) receiver).surface().facetCount() == 1
-                ? new int[] {2, 3, 0, 1}
+                ? new int[] {3, 4, 1, 2}
                 : new int[] {3, 4, 0, 2};
     }
 

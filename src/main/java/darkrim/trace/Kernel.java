@@ -6,7 +6,7 @@ package darkrim.trace;
  *
  * <p>Where boxes are entered is compared as whole numbers: the bits of a float that is not negative grow with it, and those of a negative
  * one are negative. So the greater of 0 and some entries is right, and the least of some exits is right or at least negative, and one
- * instruction does it. The three lowest bits of an entry make room for the number of the child.
+ * instruction does it.
  */
 abstract class Kernel {
     /** The one that answers for every {@link FacetTree}. */

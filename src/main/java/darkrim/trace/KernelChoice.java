@@ -4,7 +4,8 @@ import java.util.Optional;
 
 /**
  * Which kernel this process uses: the one with vectors where the module for them has been switched on, which is done as Java starts, and the
- * scalar one otherwise. The system property {@code darkrim.kernel} with the value {@code scalar} switches vectors off.
+ * processor has vectors of 256 bits; the scalar one otherwise. The system property {@code darkrim.kernel} with the value {@code scalar} switches
+ * vectors off.
  */
 public final class KernelChoice {
     private static final String PROPERTY = "darkrim.kernel";
@@ -19,6 +20,11 @@ public final class KernelChoice {
         return Kernel.CHOSEN.description();
     }
 
+    /** Whether the module for vectors has been switched on. */
+    static boolean hasVectors() {
+        return ModuleLayer.boot().findModule(MODULE).isPresent();
+    }
+
     static Kernel kernel() {
         if ("scalar".equals(System.getProperty(PROPERTY))) {
             return new ScalarKernel();
@@ -28,7 +34,7 @@ public final class KernelChoice {
 
     /** The kernel with vectors, where this process can run it. Its class must not be looked at elsewhere. */
     static Optional<Kernel> vector() {
-        if (ModuleLayer.boot().findModule(MODULE).isEmpty()) {
+        if (!hasVectors()) {
             return Optional.empty();
         }
         try {
@@ -37,7 +43,8 @@ public final class KernelChoice {
                     .getDeclaredConstructor()
                     .newInstance());
         } catch (ReflectiveOperationException | LinkageError e) {
-            // Built without it, or for another state of the incubating interface.
+            // Built without it, or for another state of the incubating interface, or the processor's vectors are too
+            // short.
             return Optional.empty();
         }
     }

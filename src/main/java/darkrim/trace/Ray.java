@@ -80,7 +80,7 @@ public final class Ray {
      * @param x start, mm
      * @param y likewise
      * @param z likewise
-     * @param dx direction, of a length between 1e-100 and 1e100; distances are in units of its length
+     * @param dx direction, of a length between 1e-100 and 1e100, no component but 0 below 1e-300 of the longest; distances are in units of its length
      * @param dy likewise
      * @param dz likewise
      * @param length hits count when their distance lies between 0 and this, both left out; infinity for no end
@@ -185,8 +185,8 @@ public final class Ray {
     }
 
     /**
-     * How far boxes matter, as a whole number that compares with those of {@link Kernel}: a little more than the distance to the nearest hit
-     * so far. Its lowest bits are set, since theirs name children.
+     * How far boxes matter, as a whole number that compares with those of {@link Kernel}: the distance to the nearest hit so far, rounded up, and
+     * up to eight more.
      */
     int reach() {
         double steps = (farthest - entered) * stepsPerDistance;

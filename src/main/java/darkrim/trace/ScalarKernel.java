@@ -109,6 +109,9 @@ final class ScalarKernel extends Kernel {
 
     @Override
     String description() {
-        return "the scalar kernel (java --add-modules jdk.incubator.vector -jar ... switches on the faster one)";
+        return KernelChoice.hasVectors()
+                ? "the scalar kernel"
+                : "the scalar kernel (java --add-modules jdk.incubator.vector -jar ... switches on a faster one, if the processor"
+                        + " has vectors of 256 bits)";
     }
 }

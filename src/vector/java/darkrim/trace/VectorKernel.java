@@ -26,6 +26,18 @@ final class VectorKernel extends Kernel {
             LongVector.fromArray(LongVector.SPECIES_256, new long[] {1, 2, 4, 8}, 0);
 
     /**
+     * For processors with vectors of 256 bits; on shorter ones Java makes objects of these, which is many times slower than no vectors.
+     *
+     * @throws UnsupportedOperationException if this processor has none
+     */
+    VectorKernel() {
+        if (FloatVector.SPECIES_PREFERRED.length() < FLOATS.length()
+                || DoubleVector.SPECIES_PREFERRED.length() < DOUBLES.length()) {
+            throw new UnsupportedOperationException("vectors of 256 bits");
+        }
+    }
+
+    /**
      * Which of four facets the ray may cross, as bits: those whose edge functions have no two signs. The operations of
      * {@link FacetTree#meet}, one for one, so that none is lost: negation rounds nothing.
      */
@@ -139,7 +151,8 @@ final class VectorKernel extends Kernel {
                 int facets = Nodes.facetsOfLeaf(child);
                 int at = 0;
                 do {
-                    int bits = crossed(tree.corners, 9 * first + at, facets, ray) & (1 << (facets - at)) - 1;
+                    int bits = crossed(tree.corners, 9 * first + at, facets, ray)
+                            & (1 << Math.min(LANES, facets - at)) - 1;
                     while (bits != 0) {
                         int i = at + Integer.numberOfTrailingZeros(bits);
                         bits &= bits - 1;
@@ -220,7 +233,8 @@ final class VectorKernel extends Kernel {
                 int facets = Nodes.facetsOfLeaf(child);
                 int at = 0;
                 do {
-                    int bits = crossed(tree.corners, 9 * first + at, facets, ray) & (1 << (facets - at)) - 1;
+                    int bits = crossed(tree.corners, 9 * first + at, facets, ray)
+                            & (1 << Math.min(LANES, facets - at)) - 1;
                     while (bits != 0) {
                         int i = at + Integer.numberOfTrailingZeros(bits);
                         bits &= bits - 1;
