@@ -7,6 +7,7 @@ import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import darkrim.trace.StartPoints;
+import java.lang.ref.SoftReference;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
@@ -31,7 +32,11 @@ public final class Transport {
     private final Streams streams;
     private final boolean[] lit;
     private final boolean linking;
-    private final Map<Receiver, Reflectors> reflectors = new ConcurrentHashMap<>();
+    /**
+     * Given up where memory runs short, for the links of a receiver take up to a megabyte: found anew they are the same to the last bit.
+     */
+    private final Map<Receiver, SoftReference<Reflectors>> reflectors = new ConcurrentHashMap<>();
+
     /** Found when first asked for; only {@link #senders} may touch it. */
     private Senders senders;
 
@@ -302,7 +307,17 @@ public final class Transport {
     }
 
     private Reflectors reflectors(Receiver receiver) {
-        return reflectors.computeIfAbsent(receiver, at -> new Reflectors(scene, senders(), at, starts.lift(), linking));
+        Reflectors found = null;
+        while (found == null) {
+            found = reflectors
+                    .compute(receiver, (at, kept) -> kept != null && kept.get() != null ? kept : find(at))
+                    .get();
+        }
+        return found;
+    }
+
+    private SoftReference<Reflectors> find(Receiver receiver) {
+        return new SoftReference<>(new Reflectors(scene, senders(), receiver, starts.lift(), linking));
     }
 
     private synchronized Senders senders() {
