@@ -25,7 +25,7 @@ class TutorialPageTest {
         int steps = 0;
         while (step.find()) {
             String[] words = Arrays.stream(ShellWords.of(step.group(1)))
-                    .map(word -> word.matches("\\w+\\.(yaml|json|png)")
+                    .map(word -> word.matches("\\w+\\.(yaml|json|png|html)")
                             ? folder.resolve(word).toString()
                             : word)
                     .toArray(String[]::new);
@@ -43,7 +43,7 @@ class TutorialPageTest {
             excerpts.forEach(text -> assertThat(printed).contains(oneSpaced(text)));
             steps++;
         }
-        assertThat(steps).isEqualTo(5);
+        assertThat(steps).isEqualTo(7);
     }
 
     /** Columns are as wide as the longest entry, of which the page shows only some. */
