@@ -146,7 +146,8 @@ final class BodyCut {
     private static List<Vector2D> corners(List<Vector2D> all, boolean closed) {
         List<Vector2D> apart = apart(all, closed);
         if (closed) {
-            // The first is kept unasked, so it must be a corner: the leftmost one is, as nothing lies beyond it.
+            // The first is kept unasked: the leftmost one is a corner, as nothing lies beyond it, or lies beside it on
+            // an upright side.
             Collections.rotate(apart, -apart.indexOf(Collections.min(apart, Vector2D.COORDINATE_ASCENDING_ORDER)));
         }
         List<Vector2D> kept = new ArrayList<>();
@@ -156,6 +157,9 @@ final class BodyCut {
             if (end || !isStraight(kept.get(kept.size() - 1), apart.get(i), apart.get((i + 1) % count))) {
                 kept.add(apart.get(i));
             }
+        }
+        if (closed && kept.size() > 3 && isStraight(kept.get(kept.size() - 1), kept.get(0), kept.get(1))) {
+            kept.remove(0);
         }
         return kept;
     }
@@ -171,11 +175,11 @@ final class BodyCut {
                 apart.add(point);
             }
         }
-        Vector2D last = all.get(all.size() - 1);
-        if (!closed && apart.size() == 1) {
-            apart.add(last);
-        } else if (closed && apart.size() > 1 && apart.get(0).distance(last) <= SAME) {
-            apart.remove(apart.size() - 1);
+        int last = apart.size() - 1;
+        if (!closed && last == 0) {
+            apart.add(all.get(all.size() - 1));
+        } else if (closed && last > 0 && apart.get(0).distance(apart.get(last)) <= SAME) {
+            apart.remove(last);
         }
         return apart;
     }
