@@ -153,7 +153,7 @@ final class BodyCut {
         List<Vector2D> kept = new ArrayList<>();
         int count = apart.size();
         for (int i = 0; i < count; i++) {
-            boolean end = i == 0 || !closed && i == count - 1;
+            boolean end = i == 0 || (!closed && i == count - 1);
             if (end || !isStraight(kept.get(kept.size() - 1), apart.get(i), apart.get((i + 1) % count))) {
                 kept.add(apart.get(i));
             }
