@@ -10,6 +10,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Iterator;
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.multipdf.LayerUtility;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -21,6 +23,9 @@ import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 /** A review as a document to print: A4 pages, and the section drawings on sheets of A3, true to scale. */
 public final class ReviewPdf {
     private static final String LETTERS = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+    /** Held, so that its level is not forgotten: the library warns of each font that the machine lacks, though none of them is used. */
+    private static final Logger LIBRARY = Logger.getLogger("org.apache.pdfbox");
 
     /** A page that is wider than this is a sheet, points: A4 is 595, A3 across 1191. */
     private static final float SHEET = 1000;
@@ -36,6 +41,7 @@ public final class ReviewPdf {
      */
     public static byte[] of(Review review, Imprint imprint, int threads) {
         XRLog.setLoggingEnabled(false);
+        LIBRARY.setLevel(Level.SEVERE);
         try {
             byte[] pages = pages(ReviewPage.forPaper(review, imprint, threads));
             List<SectionSheet> sheets = ReviewPage.sheets(review, imprint);

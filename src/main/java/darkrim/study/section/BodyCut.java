@@ -5,6 +5,7 @@ import darkrim.assembly.Face;
 import darkrim.assembly.Triangle;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -23,6 +24,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 final class BodyCut {
     /** A corner that lies off the line between its neighbours by less than this share of their distance is no corner. */
     private static final double STRAIGHT = 1e-10;
+
+    /** Points of an outline that are nearer than this are one, mm. */
+    private static final double SAME = 1e-9;
 
     private final SectionPlane plane;
 
@@ -90,9 +94,9 @@ final class BodyCut {
         double below = plane.frame().height(low);
         double above = plane.frame().height(high);
         // Corners in the plane are met as they are.
-        return below == 0
-                ? low
-                : above == 0 ? high : low.lerp(high, below / (below - above)).add(Vector3D.ZERO);
+        Vector3D met = below == 0 ? low : above == 0 ? high : low.lerp(high, below / (below - above));
+        // Not -0, which would not be the same point as 0.
+        return met.add(Vector3D.ZERO);
     }
 
     private void join(
@@ -140,16 +144,44 @@ final class BodyCut {
 
     /** Without the points between facets of one plane. */
     private static List<Vector2D> corners(List<Vector2D> all, boolean closed) {
+        List<Vector2D> apart = apart(all, closed);
+        if (closed) {
+            // The first is kept unasked: the leftmost one is a corner, as nothing lies beyond it, or lies beside it on
+            // an upright side.
+            Collections.rotate(apart, -apart.indexOf(Collections.min(apart, Vector2D.COORDINATE_ASCENDING_ORDER)));
+        }
         List<Vector2D> kept = new ArrayList<>();
-        int count = all.size();
+        int count = apart.size();
         for (int i = 0; i < count; i++) {
-            boolean end = !closed && (i == 0 || i == count - 1);
-            Vector2D before = kept.isEmpty() ? all.get((i + count - 1) % count) : kept.get(kept.size() - 1);
-            if (end || !isStraight(before, all.get(i), all.get((i + 1) % count))) {
-                kept.add(all.get(i));
+            boolean end = i == 0 || (!closed && i == count - 1);
+            if (end || !isStraight(kept.get(kept.size() - 1), apart.get(i), apart.get((i + 1) % count))) {
+                kept.add(apart.get(i));
             }
         }
+        if (closed && kept.size() > 3 && isStraight(kept.get(kept.size() - 1), kept.get(0), kept.get(1))) {
+            kept.remove(0);
+        }
         return kept;
+    }
+
+    /**
+     * Without points that are the same but for rounding, as where the plane passes a corner by less than its last digit: a step so short has no
+     * direction, and beside it no corner would seem to be one.
+     */
+    private static List<Vector2D> apart(List<Vector2D> all, boolean closed) {
+        List<Vector2D> apart = new ArrayList<>();
+        for (Vector2D point : all) {
+            if (apart.isEmpty() || apart.get(apart.size() - 1).distance(point) > SAME) {
+                apart.add(point);
+            }
+        }
+        int last = apart.size() - 1;
+        if (!closed && last == 0) {
+            apart.add(all.get(all.size() - 1));
+        } else if (closed && last > 0 && apart.get(0).distance(apart.get(last)) <= SAME) {
+            apart.remove(last);
+        }
+        return apart;
     }
 
     private static boolean isStraight(Vector2D before, Vector2D at, Vector2D after) {

@@ -22,6 +22,8 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class LayoutSectionTest {
     private static final Effort PROOFS = new Effort(2, Optional.empty(), Optional.of(1L));
@@ -101,6 +103,29 @@ class LayoutSectionTest {
                 LayoutSection.of(result, SectionPlane.square(2, 20.3)).bodies().get(0);
         assertThat(cut.outlines()).hasSize(2);
         assertThat(cut.area()).isCloseTo(body.volume() / 50, within(1e-9 * cut.area()));
+    }
+
+    /** Through the axis, where the plane runs along edges of the polygons: two strips, and what is cut a hair beside it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "kind: tube, inner_diameter: 24, outer_diameter: 27",
+                "kind: cone, base_diameter: 24, top_diameter: 34, thickness: 1.5"
+            })
+    void aRoundWallCutAlongItsAxisHasTwoSides(String wall) throws Exception {
+        CheckResult result = checked("  wall: {" + wall + ", base: 4, height: 50, finish: black}\n");
+        for (int axis = 0; axis < 2; axis++) {
+            CutBody cut = LayoutSection.of(result, SectionPlane.square(axis, 0))
+                    .bodies()
+                    .get(0);
+            CutBody beside = LayoutSection.of(result, SectionPlane.square(axis, 1e-7))
+                    .bodies()
+                    .get(0);
+            assertThat(cut.outlines()).hasSize(2);
+            assertThat(cut.outlines()).allMatch(outline -> outline.size() == 4);
+            assertThat(cut.lines()).isEmpty();
+            assertThat(cut.area()).isCloseTo(beside.area(), within(1e-5)).isCloseTo(150, within(2.0));
+        }
     }
 
     /** By similar triangles: past the lower end of the land at height h, from the far rim, R from the axis at a distance D. */
