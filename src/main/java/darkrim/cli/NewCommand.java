@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import org.apache.commons.text.WordUtils;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,6 +50,9 @@ import picocli.CommandLine.TypeConversionException;
         })
 final class NewCommand implements Callable<Integer> {
     private static final String PUPIL_DIAMETER = "--pupil-diameter";
+    /** Columns of what is printed, as of every report. */
+    private static final int WIDTH = 100;
+
     private static final int FIRST_IN_HELP = -100;
     private static final String SCHEMA_NAME = "layout.schema.json";
 
@@ -263,7 +267,8 @@ final class NewCommand implements Callable<Integer> {
                     .append(" mm.\n");
         }
         baffle.conflicts()
-                .forEach(conflict -> text.append("CONFLICT: ").append(conflict).append('\n'));
+                .forEach(conflict -> text.append(WordUtils.wrap("CONFLICT: " + conflict, WIDTH, "\n", false))
+                        .append('\n'));
         return text.append("Next: darkrim check ").append(file).append('\n').toString();
     }
 
