@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import org.apache.commons.text.WordUtils;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,6 +50,9 @@ import picocli.CommandLine.TypeConversionException;
         })
 final class NewCommand implements Callable<Integer> {
     private static final String PUPIL_DIAMETER = "--pupil-diameter";
+    /** Columns of what is printed, as of every report. */
+    private static final int WIDTH = 100;
+
     private static final int FIRST_IN_HELP = -100;
     private static final String SCHEMA_NAME = "layout.schema.json";
 
@@ -212,7 +216,7 @@ final class NewCommand implements Callable<Integer> {
         for (Question question : Question.values()) {
             settlePupil(question, given);
             if (question.matters(given) && !given.containsKey(question)) {
-                OptionalDouble answer = answer(question, question.suggested(given), answers, watch);
+                OptionalDouble answer = answer(question, given, answers, watch);
                 if (answer.isEmpty()) {
                     return false;
                 }
@@ -222,7 +226,8 @@ final class NewCommand implements Callable<Integer> {
         return true;
     }
 
-    private OptionalDouble answer(Question question, double suggested, Answers answers, Watch watch) {
+    private OptionalDouble answer(Question question, Map<Question, Double> given, Answers answers, Watch watch) {
+        double suggested = question.suggested(given);
         while (true) {
             surroundings.errors().print(question.words() + " [" + number(suggested) + "]: ");
             surroundings.errors().flush();
@@ -231,11 +236,23 @@ final class NewCommand implements Callable<Integer> {
                 return OptionalDouble.empty();
             }
             OptionalDouble value = line.get().isBlank() ? OptionalDouble.of(suggested) : question.read(line.get());
-            if (value.isPresent()) {
+            Optional<String> wrong =
+                    value.isEmpty() ? Optional.of(question.expected()) : overlap(question, given, value.getAsDouble());
+            if (wrong.isEmpty()) {
                 return value;
             }
-            surroundings.errors().println("  " + question.expected() + ".");
+            surroundings.errors().println("  " + wrong.get() + ".");
         }
+    }
+
+    /** Dies that overlap are refused where the step between them is asked. */
+    private static Optional<String> overlap(Question question, Map<Question, Double> given, double value) {
+        if (question != Question.SPACING) {
+            return Optional.empty();
+        }
+        Map<Question, Double> tried = new EnumMap<>(given);
+        tried.put(question, value);
+        return Question.wishes(tried).overlap();
     }
 
     /** A pupil diameter stands for the f-number, once the distance is known. */
@@ -263,7 +280,8 @@ final class NewCommand implements Callable<Integer> {
                     .append(" mm.\n");
         }
         baffle.conflicts()
-                .forEach(conflict -> text.append("CONFLICT: ").append(conflict).append('\n'));
+                .forEach(conflict -> text.append(WordUtils.wrap("CONFLICT: " + conflict, WIDTH, "\n", false))
+                        .append('\n'));
         return text.append("Next: darkrim check ").append(file).append('\n').toString();
     }
 

@@ -1,2 +1,9 @@
-/** How materials contract when they are cooled. */
+/**
+ * How materials contract when they are cooled.
+ *
+ * <p>In: a material and a temperature. Out: how much shorter it is. Main types: {@code Material}, {@code
+ * MaterialLibrary}, {@code Contraction}.
+ *
+ * <p>It must not know: parts and their shape.
+ */
 package darkrim.material;

@@ -125,6 +125,15 @@ class NewCommandTest {
     }
 
     @Test
+    void diesThatOverlapAreRefusedWhereTheirStepIsAsked() throws IOException {
+        Run run = answered("2\n1\n1024\n18\n\n0.6\n19\n20\n" + "\n".repeat(12));
+        assertThat(run.code()).as(run.errors()).isZero();
+        // 1024 x 0.018 + 2 x 0.6 = 19.632
+        assertThat(run.errors()).containsOnlyOnce("the dies are 19.632 mm wide and stand 19 mm apart");
+        assertThat(Files.readString(file)).containsPattern("(?m)^.*\\b20\\b");
+    }
+
+    @Test
     void answersThatEndLeaveNoFile() {
         Run run = answered("1\n1\n");
         assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);

@@ -4,6 +4,7 @@ import static darkrim.study.vanes.VaneText.number;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is known before there is a drawing. All detectors are square and alike.
@@ -68,6 +69,15 @@ public record FirstWishes(
         return fNumber() * (room() - 2 * placementError);
     }
 
+    /** That neighbouring dies would overlap, with what was expected; empty if they do not. */
+    public Optional<String> overlap() {
+        double die = pixels * pixelPitch + 2 * dieMargin;
+        return isMosaic() && spacing < die + LEAST_GAP
+                ? Optional.of("the dies are " + number(die) + " mm wide and stand " + number(spacing)
+                        + " mm apart from middle to middle, expected at least " + number(die + LEAST_GAP) + " mm")
+                : Optional.empty();
+    }
+
     /** Why no layout can be made of this, each with what was expected; empty if one can. */
     public List<String> problems() {
         List<String> problems = new ArrayList<>();
@@ -75,11 +85,7 @@ public record FirstWishes(
             problems.add("the border of " + referencePixels + " reference pixels leaves none of " + pixels
                     + " pixels to see light, expected a narrower border");
         }
-        double die = pixels * pixelPitch + 2 * dieMargin;
-        if (isMosaic() && spacing < die + LEAST_GAP) {
-            problems.add("the dies are " + number(die) + " mm wide and stand " + number(spacing)
-                    + " mm apart from middle to middle, expected at least " + number(die + LEAST_GAP) + " mm");
-        }
+        overlap().ifPresent(problems::add);
         if (fieldHalfWidth < outermost()) {
             problems.add(
                     "the lit field ends at " + number(fieldHalfWidth) + " mm from the axis, before the last pixel at "
