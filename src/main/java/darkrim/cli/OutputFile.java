@@ -20,6 +20,9 @@ import java.util.Optional;
  * @param overwrite whether it may take the place of an ordinary file
  */
 record OutputFile(String option, Path path, boolean overwrite) {
+    /** Longer files are no layouts, bytes. */
+    private static final long LARGEST_LAYOUT = 16 << 20;
+
     /**
      * Whether the file can be written; says why if it cannot. Asked before the work, so that none is in vain.
      *
@@ -56,6 +59,10 @@ record OutputFile(String option, Path path, boolean overwrite) {
                 if (!overwrite) {
                     return Optional.of("there is such a file already; --overwrite replaces it");
                 }
+                if (isNamedIn(input)) {
+                    return Optional.of("is a file that " + input.getFileName() + " reads, or has the name of one;"
+                            + " expected another name");
+                }
             }
             if (!Files.isDirectory(folder())) {
                 return Optional.of("there is no folder " + folder());
@@ -65,6 +72,21 @@ record OutputFile(String option, Path path, boolean overwrite) {
         } catch (IOException refused) {
             return Optional.of("no file can be made in the folder " + folder());
         }
+    }
+
+    /** Whether the layout names a file called so, such as a mesh: to replace it would change what the layout means. */
+    private boolean isNamedIn(Path input) throws IOException {
+        if (!Files.isRegularFile(input) || Files.size(input) > LARGEST_LAYOUT) {
+            return false;
+        }
+        String text = new String(Files.readAllBytes(input), StandardCharsets.UTF_8);
+        String name = path.getFileName().toString();
+        for (int at = text.indexOf(name); at >= 0; at = text.indexOf(name, at + 1)) {
+            if (at == 0 || " \t\n:'\"[{,/\\".indexOf(text.charAt(at - 1)) >= 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

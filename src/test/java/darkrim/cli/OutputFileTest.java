@@ -58,6 +58,17 @@ class OutputFileTest {
     }
 
     @Test
+    void aFileThatTheLayoutReadsIsNotReplaced() throws IOException {
+        Path mesh = Files.writeString(folder.resolve("lid.stl"), "mine");
+        Path other = Files.writeString(folder.resolve("d.stl"), "free");
+        Files.writeString(input, "parts:\n  lid: {kind: mesh, file: lid.stl}\n");
+        assertThat(new OutputFile("-o", mesh, true).problem(input))
+                .hasValue("is a file that in.yaml reads, or has the name of one; expected another name");
+        assertThat(new OutputFile("-o", other, true).problem(input)).isEmpty();
+        assertThat(mesh).hasContent("mine");
+    }
+
+    @Test
     void foldersDevicesAndLinksAreNotReplaced() throws IOException {
         assertThat(new OutputFile("--json", folder, true).problem(input)).hasValue("is a folder, expected a file name");
         Path link = Files.createSymbolicLink(folder.resolve("dangling"), folder.resolve("nowhere"));
