@@ -203,8 +203,9 @@ class CheckTest {
     @Test
     void aSmallBudgetGoesToWhatIsAskedFor() throws UnusableInput {
         CheckResult result = check(A, 2, 400_000L);
-        // At least a first look at each of the four.
+        // At least a first look at each of the four, and enough of them to decide.
         assertThat(result.judgement().samples()).isBetween(4 * 2048L, 400_000L);
+        assertThat(verdicts(result)).containsEntry("pixels-clean", Verdict.FAIL);
         result.judgement().surfaces().stream()
                 .filter(each -> each.surface().name().endsWith("/active"))
                 .forEach(each ->
