@@ -33,6 +33,24 @@ class CheckTest {
         return Check.of(file, new Effort(threads, Optional.empty(), Optional.of(most)), Watch.NONE);
     }
 
+    /** Margins take as long as the rest of a check, and change no verdict. */
+    private static CheckResult verdictsOnly(Path file, long most) throws UnusableInput {
+        return Check.of(file, new Effort(2, Optional.empty(), Optional.of(most), MarginScope.NONE), Watch.NONE);
+    }
+
+    /** Revision B with a small budget on one thread, worked out once; {@link #oneTwoAndFiveThreadsGiveTheSameBits} says that threads are all one. */
+    private static final class SmallB {
+        private static final CheckResult ONE_THREAD = once();
+
+        private static CheckResult once() {
+            try {
+                return check(B, 1, 4_000_000L);
+            } catch (UnusableInput wrong) {
+                throw new AssertionError(wrong);
+            }
+        }
+    }
+
     private static Map<String, Verdict> verdicts(CheckResult result) {
         return result.judgement().requirements().stream()
                 .collect(Collectors.toMap(each -> each.requirement().name(), RequirementResult::verdict));
@@ -40,7 +58,7 @@ class CheckTest {
 
     @Test
     void revisionBPassesAndEverySurfaceThatMustBeDarkIsProvedDark() throws UnusableInput {
-        CheckResult result = check(B, 2, 100_000_000L);
+        CheckResult result = verdictsOnly(B, 100_000_000L);
         assertThat(verdicts(result).values()).containsOnly(Verdict.PASS);
         assertThat(result.feasibility()).hasSize(4).allMatch(line -> line.holds());
         for (RequirementResult each : result.judgement().requirements()) {
@@ -65,7 +83,7 @@ class CheckTest {
 
     @Test
     void revisionAFailsWithLitEdgesAndTheWallsOfTheOpeningsScatterIntoThePixels() throws UnusableInput {
-        CheckResult result = check(A, 2, 100_000_000L);
+        CheckResult result = verdictsOnly(A, 100_000_000L);
         assertThat(verdicts(result))
                 .containsEntry("edges-dark", Verdict.FAIL)
                 .containsEntry("ledges-dark", Verdict.FAIL)
@@ -88,7 +106,7 @@ class CheckTest {
 
     @Test
     void everyWitnessRayOfRevisionAReachesItsSurfaceUnblocked() throws UnusableInput {
-        CheckResult result = check(A, 2, 5_000_000L);
+        CheckResult result = verdictsOnly(A, 5_000_000L);
         Scene scene = result.scene();
         FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
         int rays = 0;
@@ -123,7 +141,7 @@ class CheckTest {
 
     @Test
     void oneTwoAndFiveThreadsGiveTheSameBits() throws UnusableInput {
-        CheckResult one = check(B, 1, 4_000_000L);
+        CheckResult one = SmallB.ONE_THREAD;
         for (int threads : List.of(2, 5)) {
             CheckResult many = check(B, threads, 4_000_000L);
             assertThat(many.judgement()).isEqualTo(one.judgement());
@@ -132,7 +150,7 @@ class CheckTest {
 
     @Test
     void anotherSeedGivesOtherNumbers() throws UnusableInput {
-        CheckResult one = check(B, 2, 4_000_000L);
+        CheckResult one = SmallB.ONE_THREAD;
         CheckResult other = Check.of(B, new Effort(2, Optional.of(99L), Optional.of(4_000_000L)), Watch.NONE);
         assertThat(other.judgement()).isNotEqualTo(one.judgement());
         assertThat(other.effort().seed()).isEqualTo(99);

@@ -18,7 +18,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.batik.transcoder.TranscoderInput;
 import org.apache.batik.transcoder.TranscoderOutput;
@@ -37,6 +39,9 @@ class SectionSheetTest {
     private static final SectionSheet.Imprint IMPRINT = new SectionSheet.Imprint("test", 1, Optional.empty());
     private static final Effort PROOFS = new Effort(2, Optional.empty(), Optional.of(1L));
 
+    /** Checks of shipped layouts, each done once: sections only read them. */
+    private static final Map<String, CheckResult> CHECKED = new HashMap<>();
+
     private static LayoutSection section;
 
     @BeforeAll
@@ -45,7 +50,12 @@ class SectionSheetTest {
     }
 
     private static LayoutSection of(String layout, SectionPlane plane) throws Exception {
-        return LayoutSection.of(Check.of(Path.of("geometries/" + layout + ".yaml"), PROOFS, Watch.NONE), plane);
+        CheckResult result = CHECKED.get(layout);
+        if (result == null) {
+            result = Check.of(Path.of("geometries/" + layout + ".yaml"), PROOFS, Watch.NONE);
+            CHECKED.put(layout, result);
+        }
+        return LayoutSection.of(result, plane);
     }
 
     private static List<Mark.Words> words(List<Mark> marks) {
