@@ -11,7 +11,8 @@ import java.util.concurrent.TimeUnit;
 
 /** The built jar as a process of its own. */
 final class Jar {
-    private static final long PATIENCE_SECONDS = 300;
+    /** How long a command may take. */
+    static final long PATIENCE_SECONDS = 300;
 
     private Jar() {}
 
@@ -25,6 +26,16 @@ final class Jar {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", path().toString()));
         command.addAll(List.of(arguments));
+        return command;
+    }
+
+    /**
+     * The command that runs it where it ends within a second or two: without the second of Java's compilers, which takes more than half of the
+     * processor's time of such a run and changes no bit of a result. Long work takes longer so.
+     */
+    static List<String> brief(String... arguments) {
+        List<String> command = command(arguments);
+        command.add(1, "-XX:TieredStopAtLevel=1");
         return command;
     }
 
