@@ -31,6 +31,10 @@ class FaultIT {
         return Jar.end(Jar.start(folder, environment, words));
     }
 
+    private Run run(Map<String, String> environment, String... arguments) {
+        return Jar.end(Jar.start(folder, environment, Jar.brief(arguments)));
+    }
+
     private List<String> names() throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.map(file -> file.getFileName().toString()).sorted().toList();
@@ -54,7 +58,7 @@ class FaultIT {
     }
 
     private static String[] arguments(String layout) {
-        List<String> command = Jar.command("check", layout, "--json", "out.json");
+        List<String> command = Jar.brief("check", layout, "--json", "out.json");
         return command.subList(1, command.size()).toArray(String[]::new);
     }
 
@@ -67,7 +71,7 @@ class FaultIT {
         assumeTrue(mounted.code() == 0, "only root may make a small disk");
         try {
             Files.write(disk.resolve("filler"), new byte[12 << 10]);
-            Run run = Jar.run(folder, Map.of(), "check", "slit.yaml", "--json", "disk/out.json");
+            Run run = run(Map.of(), "check", "slit.yaml", "--json", "disk/out.json");
             assertThat(run.code()).as(run.errors()).isEqualTo(ExitCode.UNUSABLE);
             assertThat(run.errors())
                     .contains("--json disk/out.json: the file could not be written")
@@ -83,7 +87,7 @@ class FaultIT {
     @Test
     void aClosedErrorStreamChangesNoVerdict() throws IOException {
         layout("slit.yaml");
-        String[] command = Jar.command("check", "slit.yaml").toArray(String[]::new);
+        String[] command = Jar.brief("check", "slit.yaml").toArray(String[]::new);
         assertThat(shell(Map.of(), "exec \"$@\" 2>&-", command).code()).isZero();
         command[command.length - 1] = "none.yaml";
         assertThat(shell(Map.of(), "exec \"$@\" 2>&-", command).code()).isEqualTo(ExitCode.UNUSABLE);
@@ -94,7 +98,7 @@ class FaultIT {
         layout("two words.yaml");
         layout("two\nlines.yaml");
         for (String name : List.of("two words.yaml", "two\nlines.yaml")) {
-            Run run = Jar.run(folder, Map.of("LC_ALL", "C"), "check", name, "--json", name + ".json");
+            Run run = run(Map.of("LC_ALL", "C"), "check", name, "--json", name + ".json");
             assertThat(run.code()).as(run.errors()).isZero();
             assertThat(folder.resolve(name + ".json")).isNotEmptyFile();
         }
@@ -102,14 +106,14 @@ class FaultIT {
         Files.writeString(
                 folder.resolve("title.yaml"),
                 Results.yaml("", DARK).replace("Slit", new String(title, StandardCharsets.UTF_8)));
-        Run run = Jar.run(folder, Map.of("LC_ALL", "C"), "check", "title.yaml", "--json", "title.json");
+        Run run = run(Map.of("LC_ALL", "C"), "check", "title.yaml", "--json", "title.json");
         assertThat(run.code()).as(run.errors()).isZero();
         // The file is UTF-8 whatever the terminal can show.
         assertThat(folder.resolve("title.json")).content(StandardCharsets.UTF_8).contains("Gr\u00f6\u00dfe");
         Run foreign = shell(
                 Map.of("LC_ALL", "C"),
                 "cp 'two words.yaml' \"$(printf 'gr\\303\\266.yaml')\"; exec \"$@\" \"$(printf 'gr\\303\\266.yaml')\"",
-                Jar.command("check").toArray(String[]::new));
+                Jar.brief("check").toArray(String[]::new));
         assertThat(foreign.code()).as(foreign.errors()).isIn(ExitCode.PASS, ExitCode.UNUSABLE);
         assertThat(foreign.errors()).doesNotContain("Exception").doesNotContain("\tat ");
     }
@@ -117,7 +121,7 @@ class FaultIT {
     @Test
     void aHomeThatCannotBeWrittenHindersNoCheck() throws IOException {
         layout("slit.yaml");
-        Run run = Jar.run(folder, Map.of("HOME", "/proc/none", "XDG_CONFIG_HOME", "/proc/none"), "check", "slit.yaml");
+        Run run = run(Map.of("HOME", "/proc/none", "XDG_CONFIG_HOME", "/proc/none"), "check", "slit.yaml");
         assertThat(run.code()).as(run.errors()).isZero();
     }
 }

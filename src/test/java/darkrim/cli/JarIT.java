@@ -60,7 +60,7 @@ class JarIT {
         assumeTrue(System.getProperty("os.name").equals("Linux"));
         layout("pass.yaml", DARK);
         for (String display : List.of("", ":9876")) {
-            Run run = Jar.run(folder, Map.of("DISPLAY", display), "view", "pass.yaml");
+            Run run = run(Map.of("DISPLAY", display), "view", "pass.yaml");
             assertThat(run.code()).isEqualTo(2);
             assertThat(run.output()).isEmpty();
             assertThat(run.errors())
@@ -73,7 +73,7 @@ class JarIT {
     @Test
     void aPipeGetsPlainTextAndNoProgress() throws IOException {
         layout("fail.yaml", LIT, DARK);
-        Run run = Jar.run(folder, COLOUR_TERMINAL, "check", "fail.yaml");
+        Run run = run(COLOUR_TERMINAL, "check", "fail.yaml");
         assertThat(run.output()).contains("FAIL").doesNotContain("\u001b").doesNotContain("\r");
         assertThat(run.errors()).isEmpty();
     }
@@ -149,9 +149,9 @@ class JarIT {
     void aResultThatCannotBeWrittenIsNeverTakenForAPass() throws IOException {
         assumeTrue(Files.exists(Path.of("/dev/full")));
         layout("pass.yaml", DARK);
-        String check = String.join(" ", Jar.command("check", "pass.yaml"));
-        String point = String.join(" ", Jar.command("seen-from", "pass.yaml", "--at", "screen/front"));
-        String help = String.join(" ", Jar.command("check", "--help"));
+        String check = String.join(" ", Jar.brief("check", "pass.yaml"));
+        String point = String.join(" ", Jar.brief("seen-from", "pass.yaml", "--at", "screen/front"));
+        String help = String.join(" ", Jar.brief("check", "--help"));
         for (String command : List.of(check, point, help)) {
             for (String nowhere : List.of(" > /dev/full", " >&-")) {
                 Run run = shell(command + nowhere);
@@ -166,7 +166,7 @@ class JarIT {
     @Test
     void aReaderThatStopsReadingIsNoFailure() throws IOException {
         layout("fail.yaml", LIT);
-        Run run = shell("(" + String.join(" ", Jar.command("check", "fail.yaml"))
+        Run run = shell("(" + String.join(" ", Jar.brief("check", "fail.yaml"))
                 + "; echo code $? >&2) | sh -c 'exec <&-; exec sleep 0'");
         assertThat(run.errors()).isEqualTo("code 1\n");
     }
@@ -183,14 +183,18 @@ class JarIT {
     }
 
     private Run run(String... arguments) {
-        return Jar.run(folder, Map.of(), arguments);
+        return run(Map.of(), arguments);
+    }
+
+    private Run run(Map<String, String> environment, String... arguments) {
+        return Jar.end(Jar.start(folder, environment, Jar.brief(arguments)));
     }
 
     /** What a terminal gets, both streams; {@code script} of util-linux plays the terminal. */
     private String onTerminal(Map<String, String> environment) throws IOException {
         Path script = Path.of("/usr/bin/script");
         assumeTrue(Files.isExecutable(script));
-        String command = String.join(" ", Jar.command("check", "fail.yaml"));
+        String command = String.join(" ", Jar.brief("check", "fail.yaml"));
         Run run = Jar.end(Jar.start(folder, environment, List.of(script.toString(), "-qec", command, "/dev/null")));
         assertThat(run.code()).isEqualTo(1);
         return run.output();
