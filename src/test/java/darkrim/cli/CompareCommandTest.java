@@ -18,7 +18,8 @@ class CompareCommandTest {
     @Test
     void theRepairIsNotWorseAndItsLedgerNamesNewAndVanishedPaths() throws Exception {
         Path json = folder.resolve("ab.json");
-        Run run = Run.of("compare", A, B, "--json", json.toString(), "--samples", "4e6");
+        Path table = folder.resolve("ab.csv");
+        Run run = Run.of("compare", A, B, "--json", json.toString(), "--csv", table.toString(), "--samples", "4e6");
         assertThat(run.code()).as(run.errors()).isZero();
         assertThat(run.output())
                 .startsWith("NOT WORSE")
@@ -29,6 +30,14 @@ class CompareCommandTest {
                 .containsPattern("part +lid +[0-9]+ changed, 32 new, 16 gone surfaces");
         assertThat(run.output().lines()).allMatch(line -> line.length() <= 100);
         assertThat(StudySchema.problems("comparison.schema.json", json)).isEmpty();
+        assertThat(Files.readString(table)).endsWith("\r\n");
+        assertThat(MapsCommandTest.records(table))
+                .anySatisfy(line -> {
+                    assertThat(line.get("name")).isEqualTo("edges-dark");
+                    assertThat(line.get("verdict before")).isEqualTo("fail");
+                    assertThat(line.get("verdict after")).isEqualTo("pass");
+                })
+                .anySatisfy(line -> assertThat(line.get("what")).isEqualTo("dimension"));
     }
 
     @Test
