@@ -22,12 +22,18 @@ import java.util.concurrent.TimeUnit;
  * What a process of its own does besides, streams, signals and its end, is left to {@link Jar}.
  */
 final class WarmJar implements AutoCloseable {
-    private final Process process;
-    private final DataOutputStream words;
-    private final DataInputStream answers;
+    private final Path folder;
+    private Process process;
+    private DataOutputStream words;
+    private DataInputStream answers;
 
     /** Starts the process in a folder. */
     WarmJar(Path folder) throws IOException {
+        this.folder = folder;
+        start();
+    }
+
+    private void start() throws IOException {
         // The jar comes first: of the classes of the build only this one and Run are taken.
         String classes = Path.of("target/test-classes").toAbsolutePath().toString();
         process = new ProcessBuilder(
@@ -43,10 +49,11 @@ final class WarmJar implements AutoCloseable {
         answers = new DataInputStream(process.getInputStream());
     }
 
-    /** Runs a command to its end. A process that dies or does not come to an end fails the test. */
+    /** Runs a command to its end. One that dies or does not come to an end fails its test; the next has a new process. */
     Run run(String... arguments) throws IOException {
+        Process mine = process;
         Future<?> patience = CompletableFuture.runAsync(
-                process::destroyForcibly, CompletableFuture.delayedExecutor(Jar.PATIENCE_SECONDS, TimeUnit.SECONDS));
+                mine::destroyForcibly, CompletableFuture.delayedExecutor(Jar.PATIENCE_SECONDS, TimeUnit.SECONDS));
         try {
             words.writeInt(arguments.length);
             for (String argument : arguments) {
@@ -54,6 +61,10 @@ final class WarmJar implements AutoCloseable {
             }
             words.flush();
             return new Run(answers.readInt(), read(), read());
+        } catch (IOException lost) {
+            mine.destroyForcibly();
+            start();
+            throw new IOException("the process died, or came to no end within " + Jar.PATIENCE_SECONDS + " s", lost);
         } finally {
             patience.cancel(false);
         }
