@@ -1,7 +1,11 @@
 package darkrim.recipe;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
 import java.net.MalformedURLException;
 import java.net.URL;
 import java.net.URLClassLoader;
@@ -14,6 +18,7 @@ import java.util.Map;
 import javax.tools.JavaCompiler;
 import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
+import org.junit.jupiter.api.Test;
 
 /** The program with some of its sources changed: these are compiled aside and come before the others. Everything else is what the tests run with. */
 final class Overlay extends URLClassLoader {
@@ -53,7 +58,7 @@ final class Overlay extends URLClassLoader {
             }
         }
         List<URL> places = new ArrayList<>(List.of(url(classes)));
-        for (String entry : System.getProperty("java.class.path").split(java.io.File.pathSeparator, -1)) {
+        for (String entry : System.getProperty("java.class.path").split(File.pathSeparator, -1)) {
             places.add(url(Path.of(entry)));
         }
         return new Overlay(places.toArray(URL[]::new));
@@ -79,15 +84,15 @@ final class Overlay extends URLClassLoader {
     List<String> run(String test) throws ReflectiveOperationException {
         Class<?> type = loadClass(test);
         List<String> run = new ArrayList<>();
-        for (var method : Arrays.stream(type.getDeclaredMethods())
-                .filter(each -> each.isAnnotationPresent(org.junit.jupiter.api.Test.class))
+        for (Method method : Arrays.stream(type.getDeclaredMethods())
+                .filter(each -> each.isAnnotationPresent(Test.class))
                 .toList()) {
-            var constructor = type.getDeclaredConstructor();
+            Constructor<?> constructor = type.getDeclaredConstructor();
             constructor.setAccessible(true);
             method.setAccessible(true);
             try {
                 method.invoke(constructor.newInstance());
-            } catch (java.lang.reflect.InvocationTargetException failed) {
+            } catch (InvocationTargetException failed) {
                 throw new AssertionError(test + "." + method.getName(), failed.getCause());
             }
             run.add(method.getName());

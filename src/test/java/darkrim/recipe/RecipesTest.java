@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,7 +66,7 @@ class RecipesTest {
         int end = page.indexOf("\n\n", begin);
         List<String> order = List.of("layout", "scene", "study", "present", "view", "cli");
         String list = naming("SourceSpec\\.(Star|Distant)\\b").stream()
-                .sorted(java.util.Comparator.comparingInt(
+                .sorted(Comparator.comparingInt(
                         file -> order.indexOf(MAIN.relativize(file).getName(0).toString())))
                 .map(file -> "- `" + file.toString().replace('\\', '/') + "`")
                 .collect(Collectors.joining("\n"));

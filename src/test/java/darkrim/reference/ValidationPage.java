@@ -1,8 +1,8 @@
 package darkrim.reference;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -118,8 +118,9 @@ final class ValidationPage {
     /** Puts a section in its place; tests of other classes may be at it at the same time, in processes of their own. */
     static void write(Section section, List<ValidationRow> rows) throws IOException {
         Path lockFile = Files.createDirectories(Path.of("target")).resolve("validation.lock");
-        try (FileChannel channel = FileChannel.open(lockFile, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-                FileLock lock = channel.lock()) {
+        try (FileChannel channel = FileChannel.open(lockFile, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+            // Given back when the channel is closed.
+            channel.lock();
             Map<Section, String> sections = sections();
             sections.put(section, section(section, rows));
             Files.writeString(PAGE, page(sections));
@@ -148,7 +149,7 @@ final class ValidationPage {
                     .filter(line -> line.matches("\\| \\w.*") && !line.equals(HEAD))
                     .toList();
         } catch (IOException unreadable) {
-            throw new java.io.UncheckedIOException(unreadable);
+            throw new UncheckedIOException(unreadable);
         }
     }
 

@@ -110,7 +110,6 @@ class MarginsTest {
                     .sheet("die", outer - 3, outer, -3, 3, 0)
                     .sheet("beyond", 60, 61, -3, 3, 0)
                     .build(Beam.of(TestParts.pupilAt(height, Ring.disc(reference.parameter("r")))));
-            double[] lines = reference.answers();
             line(reference, 2, "margin of the seen pupil", pupil(scene, "die").millimetres());
             Margins far = new Margins(scene, TestParts.tree(scene), new ProofSettings(1e-5, 3000, 1e-6), 100);
             double margin = far.shadow(scene.surface("beyond").orElseThrow()).millimetres();
