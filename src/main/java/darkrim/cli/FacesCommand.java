@@ -2,8 +2,6 @@ package darkrim.cli;
 
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.UnusableInput;
-import darkrim.layout.Part;
-import darkrim.layout.form.Wording;
 import darkrim.present.FaceNamesStub;
 import darkrim.present.FaceReport;
 import darkrim.present.table.PartTables;
@@ -87,12 +85,10 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
         }
         FaceListing listing = found;
         if (listing.faces().isEmpty()) {
-            String near = Wording.suggestion(
-                    part, listing.layout().parts().stream().map(Part::name).toList());
             surroundings
                     .errors()
-                    .println("darkrim: --part: the layout has no part named '" + Wording.shortened(part) + "', " + near
-                            + (near.endsWith("?") ? "" : "."));
+                    .println("darkrim: --part: the layout has no part named '" + part
+                            + "', expected one of those that are listed without --part.");
             return ExitCode.UNUSABLE;
         }
         surroundings.show(listing.findings(), new FaceReport(verbose).of(listing));
