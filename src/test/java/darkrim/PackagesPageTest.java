@@ -18,7 +18,8 @@ class PackagesPageTest {
     private static final Path PAGE = Path.of("docs/packages.md");
     private static final Path SOURCES = Path.of("src/main/java");
     private static final Pattern TEXT = Pattern.compile("/\\*\\*(.*?)\\*/", Pattern.DOTALL);
-    private static final Pattern TYPE = Pattern.compile("\\{@code ([A-Z]\\w+)[.}]");
+    private static final Pattern TYPE = Pattern.compile("\\{@code[\\s*]+([A-Z]\\w+)[.}]");
+    private static final Pattern TYPE_ELSEWHERE = Pattern.compile("\\{@code[\\s*]+([a-z]+(?:\\.[a-z]+)*\\.[A-Z]\\w+)}");
     /** The way of the data, then the leaves. */
     private static final List<String> ORDER = List.of(
             "layout",
@@ -45,7 +46,10 @@ class PackagesPageTest {
         StringBuilder page =
                 new StringBuilder("# The packages\n\nWritten by PackagesPageTest with -Dwrite.docs=true from each"
                         + " package-info.java. Data goes down this page as far as `cli`;\nwhat follows are leaves, which every package"
-                        + " may use. DEVELOPERS.md has the rules, ArchitectureTest holds them.\n");
+                        + " may use. DEVELOPERS.md has the rules, ArchitectureTest holds them.\n"
+                        + "For a first hour: `study`, then `layout` to `verdict` in this order, each with the class that its text names last;"
+                        + " the packages within `study`,\n`present` and `view` when they are needed."
+                        + " [recipes.md](recipes.md) has four ways through, each with all files that it touches.\n");
         for (Path folder : folders()) {
             page.append("\n## ")
                     .append(name(folder))
@@ -60,6 +64,19 @@ class PackagesPageTest {
     }
 
     @Test
+    void everyPackageSaysWhatComesInWhatGoesOutWhatItMustNotKnowAndWhereToBegin() throws IOException {
+        for (Path folder : folders()) {
+            assertThat(text(folder).replaceAll("\\s*\\n \\*\\s*", " "))
+                    .as(name(folder))
+                    .containsPattern("In: |In and out: ")
+                    .containsPattern("Out: |In and out: ")
+                    .containsPattern("Main types?: ")
+                    .containsPattern("must not know: |It knows nothing of ")
+                    .containsPattern("Begin to read: \\{@code [A-Z]");
+        }
+    }
+
+    @Test
     void theTypesThatAPackageNamesAreInIt() throws IOException {
         int named = 0;
         for (Path folder : folders()) {
@@ -68,8 +85,13 @@ class PackagesPageTest {
                 assertThat(folder.resolve(type.group(1) + ".java")).exists();
                 named++;
             }
+            Matcher other = TYPE_ELSEWHERE.matcher(text(folder));
+            while (other.find()) {
+                assertThat(SOURCES.resolve("darkrim").resolve(other.group(1).replace('.', '/') + ".java"))
+                        .exists();
+            }
         }
-        assertThat(named).isGreaterThan(50);
+        assertThat(named).isGreaterThan(150);
     }
 
     private static List<Path> folders() throws IOException {
@@ -100,7 +122,7 @@ class PackagesPageTest {
         return text.replaceAll("(?m)^ \\* ?", "")
                 .strip()
                 .replaceAll("\\{@link darkrim\\.([\\w.]+)}", "`$1`")
-                .replaceAll("\\{@code ([^}]+)}", "`$1`")
+                .replaceAll("\\{@code\\s+([^}]+)}", "`$1`")
                 .replace("<p>", "");
     }
 }

@@ -18,15 +18,19 @@ import tools.jackson.databind.json.JsonMapper;
 /** docs/result-fields.md lists every field of every file of results, as the schemas say. */
 class ResultFieldsPageTest {
     private static final Path PAGE = Path.of("docs/result-fields.md");
+    /** What follows are the columns of comma-separated values, which another test checks. */
+    private static final String BY_HAND = "\n<!-- What follows is written by hand;";
+
     private static final String TABLE = "| field | type | meaning |\n|---|---|---|\n";
 
     /** Run with {@code -Dwrite.docs=true} after a change of a schema of results. */
     @Test
     void thePageIsWhatTheSchemasSay() throws IOException {
-        StringBuilder page = new StringBuilder(
-                "# Fields of results\n\nWritten by ResultFieldsPageTest with -Dwrite.docs=true"
+        StringBuilder page =
+                new StringBuilder("# Fields of results\n\nWritten by ResultFieldsPageTest with -Dwrite.docs=true"
                         + " from docs/*.schema.json. `a.b` is the field b within a, `a[]` one entry of the list a, `a.*` the\nvalue of"
-                        + " any name within a. Each section begins with the units that hold where a field names none.\n");
+                        + " any name within a. Each section begins with the units that hold where a field names none."
+                        + " Columns of CSV: [below](#columns-of-csv).\n");
         for (Path file : schemas()) {
             JsonNode schema = JsonMapper.shared().readTree(Files.readString(file));
             page.append("\n## ")
@@ -52,6 +56,8 @@ class ResultFieldsPageTest {
                 rows(shared.getValue(), "", page);
             }
         }
+        String old = Files.readString(PAGE);
+        page.append(old.substring(old.indexOf(BY_HAND)));
         if (Boolean.getBoolean("write.docs")) {
             Files.writeString(PAGE, page);
         }
@@ -68,6 +74,32 @@ class ResultFieldsPageTest {
         }
         assertThat(names).hasSizeGreaterThan(100);
         assertThat(names).allSatisfy(name -> assertThat(page).containsPattern("[`.]" + name + "(\\[])*`"));
+    }
+
+    /** In the schema of layouts too, which editors show. */
+    @Test
+    void everyFieldHasAMeaning() throws IOException {
+        List<String> without = new ArrayList<>();
+        for (Path file : schemas()) {
+            undescribed(JsonMapper.shared().readTree(Files.readString(file)), file.getFileName() + ":", without);
+        }
+        Path layout = Path.of("docs/layout.schema.json");
+        undescribed(JsonMapper.shared().readTree(Files.readString(layout)), layout.getFileName() + ":", without);
+        assertThat(without).isEmpty();
+    }
+
+    private static void undescribed(JsonNode node, String above, List<String> without) {
+        for (Map.Entry<String, JsonNode> field : node.path("properties").properties()) {
+            // What is said of a property in a condition is said where it is defined.
+            if (described(field.getValue()).isBlank() && !above.endsWith("/if")) {
+                without.add(above + "/" + field.getKey());
+            }
+        }
+        if (node.isArray()) {
+            node.forEach(each -> undescribed(each, above, without));
+        } else {
+            node.properties().forEach(each -> undescribed(each.getValue(), above + "/" + each.getKey(), without));
+        }
     }
 
     private static void collect(JsonNode node, Set<String> names) {

@@ -36,7 +36,7 @@ final class Maps {
                     "map-not-rectangular",
                     spec.place(),
                     "maps: " + others.get(0) + more
-                            + " cannot have a map, since a map needs a surface that is one rectangle");
+                            + " cannot have a map, since a map needs a surface that is one rectangle; expected a pattern that selects such surfaces only");
         }
         return maps;
     }

@@ -36,11 +36,17 @@ final class MeshFindings {
                         head(part) + MeshFlawWords.of(flaw)
                                 + ": light passes there, and the shell counts as a sheet with two sides, not as solid; expected a closed mesh");
             } else if (flaw.kind() != MeshFlaw.Kind.SLIVER) {
-                findings.warning("mesh-flaw", part.place(), head(part) + MeshFlawWords.of(flaw));
+                findings.warning(
+                        "mesh-flaw",
+                        part.place(),
+                        head(part) + MeshFlawWords.of(flaw) + ": expected it mended where the file was made");
             }
         }
         if (!mended.isEmpty()) {
-            findings.warning("mesh-mended", part.place(), head(part) + "mended: " + String.join("; ", mended));
+            findings.warning(
+                    "mesh-mended",
+                    part.place(),
+                    head(part) + "mended: " + String.join("; ", mended) + ": expected sizes that do not matter");
         }
         if (shape.chord().isEmpty() && !mesh.isFlat()) {
             findings.warning(
@@ -88,7 +94,7 @@ final class MeshFindings {
                                     ? "the nearest face that faces that way is " + Wording.number(match.distance())
                                             + " mm from " + place(anchor.at()) + ", expected it within "
                                             + Wording.number(shape.within()) + " mm"
-                                    : "no face faces that way"));
+                                    : "no face faces that way, expected the direction that it has"));
         }
     }
 

@@ -37,7 +37,9 @@ final class PartPieces {
             return CutPieces.of(cut);
         } else if (shape instanceof BondWiresShape wires) {
             return BondWirePieces.of(wires);
+        } else if (shape instanceof Shape.SphereCap cap) {
+            return SpherePieces.of(cap);
         }
-        return SpherePieces.of((Shape.SphereCap) shape);
+        throw new IllegalStateException("nothing makes pieces of " + shape);
     }
 }

@@ -85,7 +85,10 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
         }
         FaceListing listing = found;
         if (listing.faces().isEmpty()) {
-            surroundings.errors().println("darkrim: --part: the layout has no part named '" + part + "'.");
+            surroundings
+                    .errors()
+                    .println("darkrim: --part: the layout has no part named '" + part
+                            + "', expected one of those that are listed without --part.");
             return ExitCode.UNUSABLE;
         }
         surroundings.show(listing.findings(), new FaceReport(verbose).of(listing));

@@ -70,7 +70,10 @@ final class DimensionBuilder {
         }
         written.forEach((name, amount) -> {
             if (!used.contains(name)) {
-                findings.warning("unused", amount.place(), "the dimension '" + name + "' is not used");
+                findings.warning(
+                        "unused",
+                        amount.place(),
+                        "the dimension '" + name + "' is not used, expected its name in a value or formula");
             }
         });
     }

@@ -67,7 +67,16 @@ final class FaceCount {
         if (shape instanceof BondWiresShape wires) {
             return 3L * wires.count();
         }
-        return shape instanceof Shape.Tube ? 4 : 2;
+        if (shape instanceof Shape.Tube) {
+            return 4;
+        }
+        if (shape instanceof Shape.Disc
+                || shape instanceof Shape.Rectangle
+                || shape instanceof Shape.SphereCap
+                || shape instanceof Shape.Mesh) {
+            return 2;
+        }
+        throw new IllegalStateException("nothing counts the faces of " + shape);
     }
 
     private static long of(TurnedShape shape) {

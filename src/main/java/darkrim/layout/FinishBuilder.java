@@ -144,7 +144,10 @@ final class FinishBuilder {
     void warnOfUnused(Collection<FinishSpec> finishes) {
         for (FinishSpec finish : finishes) {
             if (!used.contains(finish.name())) {
-                findings.warning("unused", finish.place(), "the finish '" + finish.name() + "' is not used");
+                findings.warning(
+                        "unused",
+                        finish.place(),
+                        "the finish '" + finish.name() + "' is not used, expected a part or a finish rule with it");
             }
         }
     }

@@ -81,7 +81,8 @@ final class FinishTables {
                             + (first > 0 && last < 90 ? "; " : "")
                             + (last < 90
                                     ? "beyond, the reflectance is taken to rise in a straight line to "
-                                            + Wording.number(values.get(values.size() - 1)) + " at 90 deg"
+                                            + Wording.number(values.get(values.size() - 1))
+                                            + " at 90 deg; expected measured values there where such light counts"
                                     : ""));
         }
         if (angles.size() < 2) {
@@ -158,7 +159,7 @@ final class FinishTables {
                 "measured at incidence " + Wording.number(reach.firstKey()) + " to "
                         + Wording.number(reach.lastKey()) + " deg and scattered up to " + Wording.number(least) + " deg"
                         + (table.isInPlaneOnly() ? ", in the plane of incidence only" : "")
-                        + "; beyond, the nearest measured value stands");
+                        + "; beyond, the nearest measured value stands, expected measured values there where such light counts");
         double misfit = table.worstMisfit();
         if (misfit > MISFIT) {
             findings.warning(
@@ -166,7 +167,7 @@ final class FinishTables {
                     place,
                     "the reciprocal table is up to " + Math.round(100 * misfit)
                             + " % from a measured value: the measurement contradicts itself with both directions exchanged, or is"
-                            + " too coarse or too sharply peaked for the table");
+                            + " too coarse or too sharply peaked for the table; expected more rows, or the peak under 'mirror' or 'roll_off'");
         }
     }
 

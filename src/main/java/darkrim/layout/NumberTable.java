@@ -90,7 +90,7 @@ final class NumberTable {
                     .decode(ByteBuffer.wrap(content))
                     .toString());
         } catch (CharacterCodingException notText) {
-            findings.error(CODE, new Place(file, 1, 1), "the file is not text in UTF-8");
+            findings.error(CODE, new Place(file, 1, 1), "the file is not text in UTF-8, expected it saved as UTF-8");
             return List.of();
         }
     }

@@ -55,7 +55,8 @@ record PartBuilder(FinishBuilder finishes, MeshFiles meshes, Findings findings) 
             case "honeycomb" -> new CutPartBuilder(fields, findings).honeycomb();
             case "cold_stop" -> new CutPartBuilder(fields, findings).coldStop();
             case "bond_wires" -> new CutPartBuilder(fields, findings).bondWires();
-            default -> Optional.of(new Shape.SphereCap(fields.number("radius"), fields.number("half_angle")));
+            case "sphere_cap" -> Optional.of(new Shape.SphereCap(fields.number("radius"), fields.number("half_angle")));
+            default -> throw new IllegalStateException("nothing reads the kind of part '" + fields.variant() + "'");
         };
     }
 

@@ -30,14 +30,19 @@ record SourceBuilder(Findings findings) {
         if (file.find("sources").orElse(null) instanceof Value.Named named) {
             named.values().forEach((name, value) -> {
                 if (value.isWhole()) {
-                    Fields fields = (Fields) value;
-                    Optional<? extends SourceSpec> source =
-                            fields.variant().equals("star") ? star(name, fields, beam) : distant(name, fields);
-                    source.ifPresent(sources::add);
+                    source(name, (Fields) value, beam).ifPresent(sources::add);
                 }
             });
         }
         return sources;
+    }
+
+    private Optional<? extends SourceSpec> source(String name, Fields fields, Optional<BeamSpec> beam) {
+        return switch (fields.variant()) {
+            case "star" -> star(name, fields, beam);
+            case "distant" -> distant(name, fields, fields.number("diameter"));
+            default -> throw new IllegalStateException("nothing reads the kind of source '" + fields.variant() + "'");
+        };
     }
 
     private Optional<SourceSpec.Star> star(String name, Fields fields, Optional<BeamSpec> beam) {
@@ -60,9 +65,8 @@ record SourceBuilder(Findings findings) {
                 fields.place()));
     }
 
-    private Optional<SourceSpec.Distant> distant(String name, Fields fields) {
+    private Optional<SourceSpec.Distant> distant(String name, Fields fields, double diameter) {
         double offAxis = fields.number("off_axis");
-        double diameter = fields.number("diameter");
         if (offAxis + diameter / 2 >= LEVEL) {
             findings.error(
                     CODE,

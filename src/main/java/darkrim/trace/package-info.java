@@ -5,6 +5,6 @@
  * types: {@code FacetTree} promises, {@code TreeBuilder} builds, {@code StartPoints} puts the start of a ray that
  * leaves a facet. Nothing is allocated for a ray.
  *
- * <p>It must not know: surfaces, finishes, beams: it has triangles only.
+ * <p>It must not know: surfaces, finishes, beams: it has triangles only. Begin to read: {@code FacetTree}.
  */
 package darkrim.trace;

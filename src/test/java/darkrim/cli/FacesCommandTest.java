@@ -47,7 +47,9 @@ class FacesCommandTest {
     void aPartThatIsNotThereIsNamed() {
         Run run = Run.of("faces", HOOD, "--part", "hod");
         assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(run.errors()).isEqualTo("darkrim: --part: the layout has no part named 'hod'.\n");
+        assertThat(run.errors())
+                .isEqualTo(
+                        "darkrim: --part: the layout has no part named 'hod', expected one of those that are listed without --part.\n");
         assertThat(Run.of(
                                 "faces",
                                 "geometries/part-block.yaml",

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import darkrim.reference.Validation;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
+@ExtendWith(Validation.class)
 class PlanckTest {
     private static final double STEFAN_BOLTZMANN = 5.670374419e-8;
 
@@ -32,7 +35,14 @@ class PlanckTest {
         double kelvin = 300;
         double within = Planck.radiance(kelvin, 1e-3, micrometreKelvin / kelvin);
         double all = STEFAN_BOLTZMANN * Math.pow(kelvin, 4) / Math.PI;
-        assertThat(within / all).isCloseTo(share, within(6e-5));
+        Validation.requireExact(
+                "K01 %05.0f um K".formatted(micrometreKelvin),
+                "share of a black body's radiance below lambda T",
+                "Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, table 12.1 (from memory)",
+                share,
+                "radiance within a band",
+                within / all,
+                6e-5);
     }
 
     /** Wien's peak, 2897.771955 um K (CODATA 2018), and a share of one quarter go together to four digits. */
@@ -45,8 +55,14 @@ class PlanckTest {
     @ParameterizedTest
     @CsvSource({"4", "77", "300", "5000"})
     void allOfItIsStefanAndBoltzmanns(double kelvin) {
-        assertThat(Math.PI * Planck.radiance(kelvin, 1e-4, Double.POSITIVE_INFINITY) / Math.pow(kelvin, 4))
-                .isCloseTo(STEFAN_BOLTZMANN, within(1e-9 * STEFAN_BOLTZMANN));
+        Validation.requireExact(
+                "K02 %04.0f K".formatted(kelvin),
+                "exitance over T^4, W/(m2 K4)",
+                "constant of Stefan and Boltzmann, CODATA 2018 (from memory)",
+                STEFAN_BOLTZMANN,
+                "radiance at all wavelengths",
+                Math.PI * Planck.radiance(kelvin, 1e-4, Double.POSITIVE_INFINITY) / Math.pow(kelvin, 4),
+                1e-9 * STEFAN_BOLTZMANN);
     }
 
     /** 4 pi zeta(3) k^3 / (h^3 c^2), zeta(3) = 1.2020569031595942 (Apery's constant). */
@@ -59,8 +75,14 @@ class PlanckTest {
                 * Math.pow(1.380649e-23 / 6.62607015e-34, 3)
                 / Math.pow(299792458.0, 2);
         assertThat(expected).isCloseTo(1.5205e15, within(1e11));
-        assertThat(Math.PI * Planck.photonRadiance(kelvin, 1e-4, Double.POSITIVE_INFINITY) / Math.pow(kelvin, 3))
-                .isCloseTo(expected, within(1e-12 * expected));
+        Validation.requireExact(
+                "K03 %04.0f K".formatted(kelvin),
+                "photon exitance over T^3, photons/(s m2 K3)",
+                "4 pi zeta(3) k^3 / (h^3 c^2) with Apery's constant and the constants of the SI",
+                expected,
+                "photon radiance at all wavelengths",
+                Math.PI * Planck.photonRadiance(kelvin, 1e-4, Double.POSITIVE_INFINITY) / Math.pow(kelvin, 3),
+                1e-12 * expected);
     }
 
     /**

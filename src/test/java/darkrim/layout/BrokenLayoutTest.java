@@ -61,6 +61,15 @@ class BrokenLayoutTest {
         assertThat(read(file).findings()).map(Finding::toString).containsExactlyElementsOf(expected);
     }
 
+    /** What is wrong is half of a message; the other half is what to do. */
+    @ParameterizedTest
+    @MethodSource("files")
+    void everyFindingSaysWhatWasExpected(Path file) throws IOException {
+        assertThat(read(file).findings())
+                .allSatisfy(finding -> assertThat(finding.message())
+                        .containsPattern("expected|did you mean|: give |give it a unit|use measured values"));
+    }
+
     @ParameterizedTest
     @MethodSource("files")
     void theSchemaRefusesEveryMistakeOfStructureAndNoLayoutWithoutErrors(Path file) throws IOException {

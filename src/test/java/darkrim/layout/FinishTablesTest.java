@@ -117,7 +117,7 @@ class FinishTablesTest {
         assertThat(messages("{brdf_table: m.csv}", file.toString()))
                 .containsExactly(
                         "one.yaml:3:31: warning: measured at incidence 0 to 85 deg and scattered up to 88 deg, in"
-                                + " the plane of incidence only; beyond, the nearest measured value stands [beyond-measured]");
+                                + " the plane of incidence only; beyond, the nearest measured value stands, expected measured values there where such light counts [beyond-measured]");
     }
 
     @Test

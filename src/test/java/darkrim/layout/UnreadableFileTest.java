@@ -44,14 +44,15 @@ class UnreadableFileTest {
     void aFileThatIsNotUtf8IsAFindingWithThePlaceOfTheByte() {
         byte[] latin = "title: Gr\u00f6\u00dfe\n".getBytes(StandardCharsets.ISO_8859_1);
         assertThat(only(LayoutReader.read("f", latin)).toString())
-                .isEqualTo("f:1:10: the file is not text in UTF-8, byte 10 of the file is wrong [not-text]");
+                .isEqualTo(
+                        "f:1:10: the file is not text in UTF-8, byte 10 of the file is wrong, expected it saved as UTF-8 [not-text]");
     }
 
     @Test
     void aFileWithANullByteIsAFinding() {
         assertThat(only(LayoutReader.read("f", "title: x\nbe\0am: y\n".getBytes(StandardCharsets.UTF_8)))
                         .toString())
-                .isEqualTo("f:2:3: the character U+0000 has no place in a YAML text [not-text]");
+                .isEqualTo("f:2:3: the character U+0000 has no place in a YAML text, expected it left out [not-text]");
     }
 
     @Test

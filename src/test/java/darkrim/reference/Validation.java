@@ -2,32 +2,23 @@ package darkrim.reference;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.extension.AfterAllCallback;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 
 /**
- * Compares what was computed with what is known, and keeps the table of all comparisons: target/validation.csv, and the same for readers,
- * target/validation.md.
+ * Compares what was computed with what is known, and holds docs/validation.md to it: a test class that is extended by this has the section of the page
+ * that {@link ValidationPage} gives it, and fails where a row of it differs in a printed digit.
  *
  * <p>A sampled number must lie within 4 standard errors of the known one, and its standard error must be at most 0.2 % of it. Under the
- * normal law a right program is off by more in 6.3e-5 of all seeds. The whole suite compares 201 sampled numbers, so a right program
- * fails somewhere in 1.3 % of all choices of the seeds. They are fixed: the rate says how likely a right program was to fail when they were
- * chosen, and once it passes it passes for ever.
+ * normal law a right program is off by more in 6.3e-5 of all seeds; the page says how many numbers are sampled. The seeds are fixed: the rate says
+ * how likely a right program was to fail when they were chosen, and once it passes it passes for ever.
  */
-public final class Validation implements AfterAllCallback {
+public final class Validation implements BeforeAllCallback, AfterAllCallback {
     /** How many standard errors a sampled number may be off. */
     public static final double STANDARD_ERRORS = 4;
 
@@ -37,10 +28,7 @@ public final class Validation implements AfterAllCallback {
     /** How often a right number is more than 4 standard errors off. */
     public static final double FALSE_ALARM = 6.334e-5;
 
-    private static final SortedMap<String, Row> ROWS = new TreeMap<>();
-
-    private record Row(
-            ReferenceScalar scalar, String way, double got, double standardError, String z, boolean sampled) {}
+    private static final SortedMap<String, ValidationRow> ROWS = new TreeMap<>();
 
     /**
      * Requires that a sampled number agrees.
@@ -52,9 +40,16 @@ public final class Validation implements AfterAllCallback {
      */
     public static void requireSampled(ReferenceScalar scalar, String way, double got, double standardError) {
         double off = got - scalar.value();
-        boolean certain = standardError == 0 && off == 0;
-        double z = certain ? 0 : off / standardError;
-        keep(new Row(scalar, way, got, standardError, String.format(Locale.ROOT, "%.2f", z), !certain));
+        if (standardError == 0 && off == 0) {
+            keep(ValidationRow.sampled(scalar, way, got, "0", ""));
+        } else {
+            keep(ValidationRow.sampled(
+                    scalar,
+                    way,
+                    got,
+                    String.format(Locale.ROOT, "4 x %.1e", standardError),
+                    String.format(Locale.ROOT, "%.2f", off / standardError)));
+        }
         String all = all(scalar, way, got) + ", standard error " + standardError;
         assertThat(standardError).as(all).isLessThanOrEqualTo(LARGEST_ERROR * Math.abs(scalar.value()));
         assertThat(Math.abs(off)).as(all).isLessThanOrEqualTo(STANDARD_ERRORS * standardError);
@@ -72,8 +67,8 @@ public final class Validation implements AfterAllCallback {
      */
     public static void requireInside(
             ReferenceScalar scalar, String way, double got, double standardError, double low, double high) {
-        String interval = String.format(Locale.ROOT, "in %.8g to %.8g", low, high);
-        keep(new Row(scalar, way, got, standardError, interval, true));
+        String z = String.format(Locale.ROOT, "%.2f", (got - scalar.value()) / standardError);
+        keep(ValidationRow.sampled(scalar, way, got, String.format(Locale.ROOT, "%.4g to %.4g", low, high), z));
         assertThat(scalar.value())
                 .as(all(scalar, way, got) + ", interval " + low + " to " + high)
                 .isBetween(low, high);
@@ -88,8 +83,26 @@ public final class Validation implements AfterAllCallback {
      * @param within by how much it may differ
      */
     public static void requireExact(ReferenceScalar scalar, String way, double got, double within) {
-        keep(new Row(scalar, way, got, 0, "", false));
-        assertThat(Math.abs(got - scalar.value())).as(all(scalar, way, got)).isLessThanOrEqualTo(within);
+        requireExact(scalar.id(), scalar.from().title(), scalar.from().source(), scalar.value(), way, got, within);
+    }
+
+    /**
+     * The same for a number that stands in no file of cases.
+     *
+     * @param id short name, such as {@code K01[2]}; it sorts the rows
+     * @param title what the number is
+     * @param source where it comes from
+     * @param expected what is known
+     * @param way how the number was found
+     * @param got the number
+     * @param within by how much it may differ
+     */
+    public static void requireExact(
+            String id, String title, String source, double expected, String way, double got, double within) {
+        keep(ValidationRow.exact(id, title, source, expected, way, got, within));
+        assertThat(Math.abs(got - expected))
+                .as(id + " " + title + " by " + way + ": expected " + expected + " (" + source + "), got " + got)
+                .isLessThanOrEqualTo(within);
     }
 
     private static String all(ReferenceScalar scalar, String way, double got) {
@@ -97,99 +110,28 @@ public final class Validation implements AfterAllCallback {
                 + scalar.from().source() + "), got " + got;
     }
 
-    private static synchronized void keep(Row row) {
-        ROWS.put(row.scalar.id() + " " + row.way, row);
+    private static synchronized void keep(ValidationRow row) {
+        ROWS.put(row.id() + " " + row.way(), row);
     }
 
-    @Override
-    public void afterAll(ExtensionContext context) {
-        List<Row> rows = rows();
-        List<String> csv = new ArrayList<>();
-        csv.add("case,title,way,source,expected,got,standard error,z");
-        rows.forEach(row -> csv.add(comma(row)));
-        try {
-            Path target = Files.createDirectories(Path.of("target"));
-            Files.write(target.resolve("validation.csv"), csv, StandardCharsets.UTF_8);
-            Files.write(target.resolve("validation.md"), page(rows), StandardCharsets.UTF_8);
-        } catch (IOException unwritable) {
-            throw new UncheckedIOException(unwritable);
-        }
-    }
-
-    private static synchronized List<Row> rows() {
+    private static synchronized List<ValidationRow> rows() {
         return List.copyOf(ROWS.values());
     }
 
-    private static List<String> page(List<Row> rows) {
-        long sampled = rows.stream().filter(Row::sampled).count();
-        List<String> page = new ArrayList<>();
-        page.add("# Computed against known numbers");
-        page.add("");
-        page.add("Written by the tests on " + LocalDate.now(ZoneOffset.UTC) + "; to make it again:");
-        page.add("");
-        page.add("```");
-        page.add("mvn -q -B test -Dtest='Reference*Test' && cp target/validation.md docs/validation.md");
-        page.add("```");
-        page.add("");
-        page.add(
-                "Each row is one known number (published, or derived and checked by other means) and what Darkrim found.");
-        page.add(
-                "The geometry, formula and source of each stand in src/test/resources/reference/cases.json. A sampled number must lie within 4 standard errors, and its");
-        page.add(
-                "standard error must be at most 0.2 % of it; z is the difference in standard errors. Numbers too small");
-        page.add(
-                "for that show instead the interval that must hold the known one. An error of 0 means that the number");
-        page.add("is counted or computed without samples, or that every sample gave the same.");
-        page.add("");
-        page.add(String.format(
-                Locale.ROOT,
-                "%d rows, %d of them sampled: a right program fails one of them in %.1f %% of all choices of the seeds,"
-                        + " which are fixed.",
-                rows.size(),
-                sampled,
-                100 * sampled * FALSE_ALARM));
-        page.add("");
-        page.add("| case | title | way | expected | got | standard error | z | source |");
-        page.add("|---|---|---|---|---|---|---|---|");
-        rows.forEach(row -> page.add(bar(row)));
-        return page;
+    @Override
+    public synchronized void beforeAll(ExtensionContext context) {
+        ROWS.clear();
     }
 
-    private static String comma(Row row) {
-        ReferenceScalar scalar = row.scalar;
-        return List.of(
-                        scalar.id(),
-                        quoted(scalar.from().title()),
-                        quoted(row.way),
-                        quoted(scalar.from().source()),
-                        Double.toString(scalar.value()),
-                        Double.toString(row.got),
-                        Double.toString(row.standardError),
-                        quoted(row.z))
-                .stream()
-                .collect(Collectors.joining(","));
-    }
-
-    private static String quoted(String text) {
-        return '"' + text.replace("\"", "\"\"") + '"';
-    }
-
-    private static String bar(Row row) {
-        ReferenceScalar scalar = row.scalar;
-        return String.format(
-                Locale.ROOT,
-                "| %s | %s | %s | %s | %s | %.1e | %s | %s |",
-                scalar.id(),
-                scalar.from().title().replace("|", "/"),
-                row.way,
-                short8(scalar.value()),
-                short8(row.got),
-                row.standardError,
-                row.z,
-                scalar.from().source().replace("|", "/"));
-    }
-
-    private static String short8(double value) {
-        return value == Math.rint(value) ? Long.toString((long) value) : String.format(Locale.ROOT, "%.8g", value);
+    /** Only rows of tests that were run are compared, so that one test of a class can be run by itself. */
+    @Override
+    public void afterAll(ExtensionContext context) throws Exception {
+        ValidationPage.Section section = ValidationPage.Section.of(context.getRequiredTestClass());
+        if (Boolean.getBoolean("write.docs")) {
+            ValidationPage.write(section, rows());
+        }
+        assertThat(ValidationPage.missing(section, rows()))
+                .as("rows that docs/validation.md lacks")
+                .isEmpty();
     }
 }

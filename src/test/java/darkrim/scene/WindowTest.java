@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import darkrim.geom.Frame;
 import darkrim.geom.Polygon;
 import darkrim.geom.Ring;
+import darkrim.reference.Validation;
 import darkrim.reflection.Fresnel;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,7 +14,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.simple.RandomSource;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 
+@ExtendWith(Validation.class)
 class WindowTest {
     private static final Window GLASS = plain(20, 4, 1.5);
 
@@ -30,7 +33,14 @@ class WindowTest {
             double expected = 4 * sine * (1 - Math.cos(a) / Math.sqrt(1.5 * 1.5 - sine * sine));
             double straight = 70 * Math.tan(a);
             double displaced = (straight - GLASS.aside(70, Math.tan(a))) * Math.cos(a);
-            assertThat(displaced).isCloseTo(expected, within(1e-12 * (1 + straight)));
+            Validation.requireExact(
+                    "L01 %02.0f deg".formatted(degrees),
+                    "displacement of a ray by 4 mm of n = 1.5, mm",
+                    "t sin a (1 - cos a / sqrt(n2 - sin2 a)): Born and Wolf, Principles of Optics, plane plate (from memory)",
+                    expected,
+                    "the window's law",
+                    displaced,
+                    1e-12 * (1 + straight));
         }
     }
 

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import darkrim.geom.Ring;
 import darkrim.reference.ReferenceCase;
 import darkrim.reference.ReferenceCases;
+import darkrim.reference.ReferenceScalar;
+import darkrim.reference.Validation;
 import darkrim.scene.Beam;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
@@ -14,10 +16,12 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@ExtendWith(Validation.class)
 class MarginsTest {
     private static Margins margins(Scene scene) {
         return new Margins(scene, TestParts.tree(scene));
@@ -106,12 +110,10 @@ class MarginsTest {
                     .sheet("die", outer - 3, outer, -3, 3, 0)
                     .sheet("beyond", 60, 61, -3, 3, 0)
                     .build(Beam.of(TestParts.pupilAt(height, Ring.disc(reference.parameter("r")))));
-            double[] lines = reference.answers();
-            assertThat(pupil(scene, "die").millimetres()).as(reference.id()).isCloseTo(lines[2], within(1e-6));
+            line(reference, 2, "margin of the seen pupil", pupil(scene, "die").millimetres());
             Margins far = new Margins(scene, TestParts.tree(scene), new ProofSettings(1e-5, 3000, 1e-6), 100);
-            assertThat(far.shadow(scene.surface("beyond").orElseThrow()).millimetres())
-                    .as(reference.id())
-                    .isCloseTo(60 - lines[1], within(1e-6));
+            double margin = far.shadow(scene.surface("beyond").orElseThrow()).millimetres();
+            line(reference, 1, "margin of darkness", 60 - margin);
         }
     }
 
@@ -126,12 +128,14 @@ class MarginsTest {
                     .sheet("middle", -0.5, 0.5, -3, 3, 0)
                     .build(Beam.of(TestParts.pupilAt(reference.parameter("H"), Ring.disc(reference.parameter("r")))));
             double[] lines = reference.answers();
-            assertThat(pupil(scene, "die").millimetres()).as(reference.id()).isCloseTo(lines[2], within(1e-6));
+            line(reference, 2, "margin of the seen pupil", pupil(scene, "die").millimetres());
             if (lines[1] > 0.5) {
                 // Half of the umbra lies beyond either side of the strip.
-                assertThat(shadow(scene, "middle").millimetres())
-                        .as(reference.id())
-                        .isCloseTo(lines[1] - 0.5, within(1e-6));
+                line(
+                        reference,
+                        1,
+                        "margin of darkness",
+                        0.5 + shadow(scene, "middle").millimetres());
             }
         }
     }
@@ -148,11 +152,19 @@ class MarginsTest {
                     .sheet("dark-", lines[0] - xp - 4, lines[0] - xp - 2, -1, 1, 0)
                     .sheet("dark+", lines[3] - xp + 2, lines[3] - xp + 4, -1, 1, 0)
                     .build(Beam.of(TestParts.pupilAt(reference.parameter("H"), Ring.disc(reference.parameter("r")))));
-            assertThat(pupil(scene, "field").millimetres())
-                    .as(reference.id())
-                    .isCloseTo(Math.min(-lines[1], lines[2]) - 1, within(1e-6));
-            assertThat(shadow(scene, "dark-").millimetres()).as(reference.id()).isCloseTo(2, within(1e-6));
-            assertThat(shadow(scene, "dark+").millimetres()).as(reference.id()).isCloseTo(2, within(1e-6));
+            boolean left = -lines[1] < lines[2];
+            double nearer = 1 + pupil(scene, "field").millimetres();
+            line(reference, left ? 1 : 2, "margin of the seen pupil", left ? -nearer : nearer);
+            line(
+                    reference,
+                    0,
+                    "margin of darkness",
+                    lines[0] - 2 + shadow(scene, "dark-").millimetres());
+            line(
+                    reference,
+                    3,
+                    "margin of darkness",
+                    lines[3] + 2 - shadow(scene, "dark+").millimetres());
         }
         for (ReferenceCase reference : ReferenceCases.beginning("I04")) {
             double[] lines = reference.answers();
@@ -163,8 +175,16 @@ class MarginsTest {
                     .sheet("field", lines[0] - 5, lines[0] - 1, -1, 1, 0)
                     .sheet("dark", lines[1] + 2, lines[1] + 4, -1, 1, 0)
                     .build(Beam.of(TestParts.pupilAt(reference.parameter("H"), Ring.disc(reference.parameter("r")))));
-            assertThat(pupil(scene, "field").millimetres()).as(reference.id()).isCloseTo(1, within(1e-6));
-            assertThat(shadow(scene, "dark").millimetres()).as(reference.id()).isCloseTo(2, within(1e-6));
+            line(
+                    reference,
+                    0,
+                    "margin of the seen pupil",
+                    lines[0] - 1 + pupil(scene, "field").millimetres());
+            line(
+                    reference,
+                    1,
+                    "margin of darkness",
+                    lines[1] + 2 - shadow(scene, "dark").millimetres());
         }
     }
 
@@ -192,17 +212,28 @@ class MarginsTest {
                         .sheet("dark+", lines[3] + 2, lines[3] + 4, -1, 1, 0)
                         .build(Beam.of(
                                 TestParts.pupilAt(reference.parameter("H"), Ring.disc(reference.parameter("r")))));
-                assertThat(pupil(scene, "field").millimetres())
-                        .as("tilt %s", tilts[i])
-                        .isCloseTo(1, within(1e-6));
-                assertThat(shadow(scene, "dark-").millimetres())
-                        .as("tilt %s", tilts[i])
-                        .isCloseTo(2, within(1e-6));
-                assertThat(shadow(scene, "dark+").millimetres())
-                        .as("tilt %s", tilts[i])
-                        .isCloseTo(2, within(1e-6));
+                line(
+                        reference,
+                        4 * i + 2,
+                        "margin of the seen pupil",
+                        lines[2] - 1 + pupil(scene, "field").millimetres());
+                line(
+                        reference,
+                        4 * i,
+                        "margin of darkness",
+                        lines[0] - 2 + shadow(scene, "dark-").millimetres());
+                line(
+                        reference,
+                        4 * i + 3,
+                        "margin of darkness",
+                        lines[3] + 2 - shadow(scene, "dark+").millimetres());
             }
         }
+    }
+
+    /** A line where light ends or the whole pupil begins to be seen, mm, found by a margin. */
+    private static void line(ReferenceCase reference, int index, String way, double got) {
+        Validation.requireExact(new ReferenceScalar(reference, index), way, got, 1e-6);
     }
 
     /**

@@ -8,6 +8,8 @@ import darkrim.geom.Polygon;
 import darkrim.geom.Ring;
 import darkrim.reference.ReferenceCase;
 import darkrim.reference.ReferenceCases;
+import darkrim.reference.ReferenceScalar;
+import darkrim.reference.Validation;
 import darkrim.scene.Beam;
 import darkrim.scene.FieldLimit;
 import darkrim.scene.Pupil;
@@ -21,10 +23,12 @@ import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import tools.jackson.databind.JsonNode;
 
+@ExtendWith(Validation.class)
 class VisiblePupilTest {
     private static final Vector3D UP = Vector3D.Unit.PLUS_Z;
 
@@ -46,9 +50,8 @@ class VisiblePupilTest {
             Vector3D point = ReferenceCase.vector(positions == null ? receiver.get("position") : positions.get(i));
             PupilView view = visible.from(point, normal);
             double got = reference.kind().equals("E") ? view.irradiance() : view.areaFraction();
-            assertThat(got)
-                    .as("%s, %s: %s", reference.id(), point, reference.source())
-                    .isCloseTo(expected[i], within(1e-9 * Math.max(expected[i], 1e-4)));
+            Validation.requireExact(
+                    new ReferenceScalar(reference, i), "visible pupil", got, 1e-9 * Math.max(expected[i], 1e-4));
         }
     }
 
@@ -62,7 +65,7 @@ class VisiblePupilTest {
             for (int i = 0; i < x.length; i++) {
                 double cosine = Math.cos(Math.atan(x[i] / reference.parameter("H")));
                 double got = visible.from(Vector3D.of(x[i], 0, 0), UP).irradiance() / (onAxis * Math.pow(cosine, 4));
-                assertThat(got).isCloseTo(reference.answers()[i], within(1e-9));
+                Validation.requireExact(new ReferenceScalar(reference, i), "visible pupil", got, 1e-9);
             }
         }
     }
@@ -82,7 +85,8 @@ class VisiblePupilTest {
                             die[3],
                             y -> visible.from(Vector3D.of(x, y, 0), UP).irradiance()));
             double mean = sum / ((die[1] - die[0]) * (die[3] - die[2]));
-            assertThat(mean).as(reference.id()).isCloseTo(reference.answers()[0], within(1e-9 * mean));
+            Validation.requireExact(
+                    new ReferenceScalar(reference, 0), "visible pupil, Gauss's rule over the die", mean, 1e-9 * mean);
         }
     }
 
@@ -120,9 +124,11 @@ class VisiblePupilTest {
                 });
             }
             double expected = reference.answers()[0];
-            assertThat(2 * factor / (r1 * r1 * Math.PI))
-                    .as(reference.id())
-                    .isCloseTo(expected, within(1e-9 * expected));
+            Validation.requireExact(
+                    new ReferenceScalar(reference, 0),
+                    "visible pupil, Gauss's rule over the disc",
+                    2 * factor / (r1 * r1 * Math.PI),
+                    1e-9 * expected);
         }
     }
 

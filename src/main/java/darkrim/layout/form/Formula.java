@@ -42,7 +42,9 @@ public final class Formula implements Written {
         int deep = tooDeepAt(text);
         if (deep >= 0) {
             findings.error(
-                    "formula", scalar.placeOf(deep), "the formula opens more than " + DEEPEST + " brackets at once");
+                    "formula",
+                    scalar.placeOf(deep),
+                    "the formula opens more than " + DEEPEST + " brackets at once, expected fewer");
             return Optional.empty();
         }
         Matcher unit = UNIT_INSIDE.matcher(text);

@@ -68,18 +68,22 @@ final class FormulaLanguage {
         }
         return switch (said) {
             case "Too many operands", "Missing operator" -> "an operator is missing, expected + - * / or ^";
-            case "Closing brace not found" -> "a closing bracket is missing";
-            case "Unexpected closing brace" -> "a bracket closes that was never opened";
+            case "Closing brace not found" -> "a closing bracket is missing, expected one";
+            case "Unexpected closing brace" ->
+                "a bracket closes that was never opened, expected one that opens before it";
             case "Missing second operand for operator", "Missing operand for operator" ->
-                "the operator '" + token + "' lacks a value";
-            case "Not enough parameters for function" -> "the function '" + token + "' lacks a value";
-            case "Too many parameters for function" -> "the function '" + token + "' has too many values";
-            case "Unexpected token after infix operator" -> "two operators follow each other";
-            case "Empty expression" -> "it is empty";
+                "the operator '" + token + "' lacks a value, expected one on each side";
+            case "Not enough parameters for function" ->
+                "the function '" + token + "' lacks a value, expected one in its brackets";
+            case "Too many parameters for function" ->
+                "the function '" + token + "' has too many values, expected fewer in its brackets";
+            case "Unexpected token after infix operator" ->
+                "two operators follow each other, expected a value between them";
+            case "Empty expression" -> "it is empty, expected a value";
             case "Division by zero" -> "division by zero";
             default ->
                 said.isEmpty()
-                        ? "it is not complete"
+                        ? "it is not complete, expected more"
                         : said.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + said.substring(1);
         };
     }

@@ -37,7 +37,8 @@ record FormulaValue(Formula formula, Findings findings) {
             findings.error(
                     division ? "division-by-zero" : "not-finite",
                     formula.placeOf(problem.getStartPosition()),
-                    division ? "division by zero in " + shown() : said + " in " + shown());
+                    (division ? "division by zero in " + shown() : said + " in " + shown())
+                            + (division ? ", expected a divisor other than 0" : ", expected a finite value"));
         } catch (ArithmeticException overflow) {
             findings.error(
                     "not-finite", formula.placeOf(1), shown() + " cannot be worked out, expected a finite value");

@@ -162,7 +162,9 @@ final class MeasureInference {
     private Inferred bounded(Measure measure, ASTNode at) {
         if (Math.abs(measure.length()) > 1000 || Math.abs(measure.angle()) > 1000) {
             findings.error(
-                    "measure", formula.placeOf(at), "the powers of lengths and angles in the formula grow too high");
+                    "measure",
+                    formula.placeOf(at),
+                    "the powers of lengths and angles in the formula grow too high, expected at most 1000");
             return Inferred.ANYTHING;
         }
         return new Inferred.Known(measure);
@@ -190,7 +192,10 @@ final class MeasureInference {
             Measure measure = known.measure();
             if (measure.length() % 2 != 0 || measure.angle() % 2 != 0) {
                 findings.error(
-                        "measure", formula.placeOf(part), "the square root of " + measure + " has no meaning here");
+                        "measure",
+                        formula.placeOf(part),
+                        "the square root of " + measure
+                                + " has no meaning here, expected that of an area or of a plain number");
                 return Inferred.ANYTHING;
             }
             return new Inferred.Known(new Measure(measure.length() / 2, measure.angle() / 2));

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /** Turns the table of kinds and keys into a JSON Schema, draft 2020-12, as nested maps and lists in a fixed order. */
@@ -27,7 +26,7 @@ public final class SchemaWriter {
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
         schema.put("title", title);
         schema.put("description", description);
-        schema.putAll(writer.structure(root, Optional.empty()));
+        schema.putAll(writer.structure(root, Map.of()));
         schema.put("$defs", writer.definitions);
         return schema;
     }
@@ -37,7 +36,7 @@ public final class SchemaWriter {
             return defined(numeric.name(), NumericSchema.of(numeric));
         }
         if (kind instanceof Kind.Structure structure) {
-            return defined(structure.name(), structure(structure, Optional.empty()));
+            return defined(structure.name(), structure(structure, Map.of()));
         }
         if (kind instanceof Kind.Variants variants) {
             return defined(variants.name(), variants(variants));
@@ -80,9 +79,9 @@ public final class SchemaWriter {
         return Map.of("$ref", "#/$defs/" + name);
     }
 
-    private Map<String, Object> structure(Kind.Structure structure, Optional<Map.Entry<String, String>> selector) {
-        Map<String, Object> properties = new LinkedHashMap<>();
-        selector.ifPresent(chosen -> properties.put(chosen.getKey(), Map.of("const", chosen.getValue())));
+    /** @param first properties before those of its keys */
+    private Map<String, Object> structure(Kind.Structure structure, Map<String, Object> first) {
+        Map<String, Object> properties = new LinkedHashMap<>(first);
         List<String> required = new ArrayList<>();
         for (Key key : structure.keys()) {
             Map<String, Object> property = new LinkedHashMap<>();
@@ -123,6 +122,9 @@ public final class SchemaWriter {
         variants.fallback().ifPresent(word -> selector.put("default", word));
         List<Object> cases = new ArrayList<>();
         for (Kind.Case each : variants.cases()) {
+            Map<String, Object> chosen = new LinkedHashMap<>();
+            chosen.put("description", variants.sentence());
+            chosen.put("const", each.word());
             Map<String, Object> condition = new LinkedHashMap<>();
             condition.put("properties", Map.of(variants.selector(), Map.of("const", each.word())));
             if (variants.fallback().filter(each.word()::equals).isEmpty()) {
@@ -132,9 +134,7 @@ public final class SchemaWriter {
             rule.put("if", condition);
             rule.put(
                     "then",
-                    defined(
-                            each.structure().name(),
-                            structure(each.structure(), Optional.of(Map.entry(variants.selector(), each.word())))));
+                    defined(each.structure().name(), structure(each.structure(), Map.of(variants.selector(), chosen))));
             cases.add(rule);
         }
         Map<String, Object> schema = new LinkedHashMap<>();

@@ -23,28 +23,31 @@ final class YamlProblem {
         String what = Wording.oneLine(String.valueOf(problem.getProblem()).strip());
         String since = " that opens at line " + begun.line() + ", column " + begun.column();
         if (what.contains("TAB")) {
-            return error(found, "a tab stands where only spaces may indent");
+            return error(found, "a tab stands where only spaces may indent, expected spaces");
         }
         if (context.contains("flow mapping")) {
-            return error(found, "the brace {" + since + " is not closed, or a comma is missing before this place");
+            return error(found, "the brace {" + since + " is not closed, expected } or a comma before this place");
         }
         if (context.contains("flow sequence")) {
-            return error(found, "the bracket [" + since + " is not closed, or a comma is missing before this place");
+            return error(found, "the bracket [" + since + " is not closed, expected ] or a comma before this place");
         }
         if (context.contains("quoted scalar") && what.contains("end of")) {
-            return error(begun, "the quotation mark here is never closed");
+            return error(begun, "the quotation mark here is never closed, expected another at the end of the text");
         }
         if (context.contains("simple key")) {
-            return error(begun, "a colon and a value are missing after the key");
+            return error(begun, "a colon and a value are missing after the key, expected 'key: value'");
         }
         if (context.contains("block") && INDENTED.matcher(what).find()) {
-            return error(found, "this line is indented differently from those since line " + begun.line());
+            return error(
+                    found,
+                    "this line is indented differently from those since line " + begun.line() + ", expected the same");
         }
         Matcher misplaced = MISPLACED.matcher(what);
         return error(
                 found,
                 "the text is not YAML: "
-                        + (misplaced.find() ? "'" + misplaced.group(1) + "' has no place here" : what));
+                        + (misplaced.find() ? "'" + misplaced.group(1) + "' has no place here" : what)
+                        + ", expected keys and values; quotation marks around a text take it as it stands");
     }
 
     private static Finding error(Place place, String message) {

@@ -72,7 +72,8 @@ public final class YamlText {
             findings.error(
                     "not-text",
                     placeOf(file, text, unreadable.getPosition()),
-                    "the character U+%04X has no place in a YAML text".formatted(unreadable.getCodePoint()));
+                    "the character U+%04X has no place in a YAML text, expected it left out"
+                            .formatted(unreadable.getCodePoint()));
             return Optional.empty();
         } catch (MarkedYamlEngineException problem) {
             findings.addAll(List.of(YamlProblem.finding(file, problem)));
@@ -103,7 +104,8 @@ public final class YamlText {
             findings.error(
                     "not-text",
                     placeOf(whole.file(), before, before.length()),
-                    "the file is not text in UTF-8, byte " + (wrong + 1) + " of the file is wrong");
+                    "the file is not text in UTF-8, byte " + (wrong + 1)
+                            + " of the file is wrong, expected it saved as UTF-8");
             return Optional.empty();
         }
     }

@@ -121,7 +121,7 @@ final class YamlTree {
                         "duplicate-key",
                         key.place(),
                         "the key '" + Wording.shortened(scalar.text()) + "' is given twice, first at line "
-                                + first.line() + ", column " + first.column());
+                                + first.line() + ", column " + first.column() + ", expected each key once");
             } else if (scalar.style() != Node.Style.UNREADABLE) {
                 entries.add(new Node.Entry(scalar.text(), key.place(), value));
             }

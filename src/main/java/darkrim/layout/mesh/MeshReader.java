@@ -109,7 +109,7 @@ final class MeshReader {
         throw new MeshFault(
                 "mesh-form",
                 "byte 80: the header states " + stated + " facets, which take " + BinaryStl.bytes(stated)
-                        + " bytes, but the file has " + size + ": it is cut off, or no STL file");
+                        + " bytes, but the file has " + size + ": it is cut off, or no STL file, expected a whole one");
     }
 
     private static MeshFault fault(SolidLines.LineTooLong problem) {

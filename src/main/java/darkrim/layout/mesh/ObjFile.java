@@ -135,7 +135,11 @@ final class ObjFile {
             }
         } catch (IllegalArgumentException problem) {
             throw new MeshFault(
-                    "mesh-form", line, 1, "this face cannot be split into triangles: " + problem.getMessage());
+                    "mesh-form",
+                    line,
+                    1,
+                    "this face cannot be split into triangles: " + problem.getMessage()
+                            + ", expected a flat face with corners in order");
         }
     }
 }

@@ -66,7 +66,7 @@ public final class MeshContacts {
                             + found.count() + (found.count() == 1 ? " pair" : " pairs")
                             + " of facets run through each other, the longest crossing of "
                             + Wording.number(found.length()) + " mm at " + PartContacts.place(found.at())
-                            + ": what lies inside counts as dark");
+                            + ": what lies inside counts as dark, expected facets that meet along edges only");
         }
     }
 
@@ -77,6 +77,7 @@ public final class MeshContacts {
                 part.place(),
                 "parts " + bodies.body(gap.first()).name() + " and " + other.name() + " leave a gap of "
                         + Wording.number(gap.width()) + " mm at " + PartContacts.place(gap.at())
-                        + ", narrower than 'least_gap' of " + Wording.number(width) + " mm: light may leak there");
+                        + ", narrower than 'least_gap' of " + Wording.number(width)
+                        + " mm: light may leak there, expected it closed, or a smaller 'least_gap' where it is meant");
     }
 }

@@ -150,10 +150,10 @@ class MeshFileTest {
         byte[] cut = java.util.Arrays.copyOf(whole, 120);
         assertThat(refusal("cut.stl", cut))
                 .isEqualTo("cut.stl: byte 80: the header states 1 facets, which take 134 bytes, but the file has 120:"
-                        + " it is cut off, or no STL file [mesh-form]");
+                        + " it is cut off, or no STL file, expected a whole one [mesh-form]");
         assertThat(refusal("lie.stl", binary(1_000_000, 0, 0, 0, 1, 0, 0, 0, 1, 0)))
                 .isEqualTo("lie.stl: byte 80: the header states 1000000 facets, which take 50000084 bytes, but the file"
-                        + " has 134: it is cut off, or no STL file [mesh-form]");
+                        + " has 134: it is cut off, or no STL file, expected a whole one [mesh-form]");
         assertThat(refusal("more.stl", binary(-1, 0, 0, 0, 1, 0, 0, 0, 1, 0))).contains("states 4294967295 facets");
         assertThat(refusal("short.stl", new byte[20])).contains("the file has 20 bytes and no word 'solid'");
     }
@@ -220,7 +220,7 @@ class MeshFileTest {
                 .startsWith("p.obj:6:1: this face cannot be split into triangles: ");
         assertThat(refusal("q.obj", "v 0 0 0\nv 1 0 0\nv 2 1 1\nv 1 2 0\nv 0 1 1\nf 1 2 3 4 5\n"))
                 .isEqualTo(
-                        "q.obj:6:1: this face cannot be split into triangles: a face of 5 corners is not flat [mesh-form]");
+                        "q.obj:6:1: this face cannot be split into triangles: a face of 5 corners is not flat, expected a flat face with corners in order [mesh-form]");
         assertThat(refusal("r.obj", "v 0 0 0\n"))
                 .isEqualTo("r.obj:1:1: the file has no faces, expected lines that begin with f [mesh-form]");
     }
