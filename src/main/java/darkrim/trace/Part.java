@@ -17,10 +17,11 @@ final class Part {
 
     private static final byte LEAF = 0;
 
-    /** Nodes of 224 bytes over at least so many facets, beside the 80 bytes of each, leave a tree within 120 bytes a facet. */
-    private static final int FACETS_A_NODE = 6;
+    private static final int NODE_BYTES = (Nodes.BORDERS + WIDTH) * Float.BYTES;
+    /** So many for each facet, beside the 80 of its own, leave a tree of any size within 120 bytes a facet. */
+    private static final int BYTES_FOR_NODES = 39;
     /** First price of a node, over the mean half area of one. */
-    private static final float PRICE = 0.25f;
+    private static final float PRICE = 0x1p-6f;
     /** A price beyond the area of every box. */
     private static final float DEAREST = 0x1p60f;
 
@@ -66,7 +67,9 @@ final class Part {
     Nodes nodes() {
         emit(0);
         float price = PRICE * (float) area / nodes.count();
-        for (int most = 1 + (end[0] - first[0]) / FACETS_A_NODE; nodes.count() > most && price < DEAREST; price *= 2) {
+        for (int most = 1 + (int) ((long) BYTES_FOR_NODES * (end[0] - first[0]) / NODE_BYTES);
+                nodes.count() > most && price < DEAREST;
+                price *= 1.25f) {
             for (int node = count - 1; node >= 0; node--) {
                 weigh(node, price);
             }
@@ -147,6 +150,7 @@ final class Part {
         area += Boxes.halfArea(boxes, 6 * node);
         int[] chosen = new int[WIDTH];
         int children = isLeaf(node) ? choose(chosen, 0, node) : collect(chosen, 0, node, WIDTH);
+        sort(chosen, children);
         int[] box = new int[6];
         for (int slot = 0; slot < children; slot++) {
             int child = chosen[slot];
@@ -155,6 +159,23 @@ final class Part {
             nodes.setChild(made, slot, box, link);
         }
         return made;
+    }
+
+    /**
+     * Largest box last: that one is looked at first where any facet will do, and of all children it is the likeliest to hold one on the ray.
+     * Nothing else depends on the order.
+     */
+    private void sort(int[] chosen, int children) {
+        for (int i = 1; i < children; i++) {
+            int moved = chosen[i];
+            double halfArea = Boxes.halfArea(boxes, 6 * moved);
+            int j = i;
+            while (j > 0 && Boxes.halfArea(boxes, 6 * chosen[j - 1]) > halfArea) {
+                chosen[j] = chosen[j - 1];
+                j--;
+            }
+            chosen[j] = moved;
+        }
     }
 
     private static int choose(int[] chosen, int at, int node) {
