@@ -76,7 +76,7 @@ class KernelTest {
         other.set(r[0], r[1], r[2], r[3], r[4], r[5], length, plane);
         int facet = scalar.nearest(tree, ray);
         int otherFacet = vector.nearest(tree, other);
-        if (facet != otherFacet || bits(ray.distance()) != bits(other.distance()) || facet >= 0 && weightsDiffer()) {
+        if (facet != otherFacet || bits(ray.distance()) != bits(other.distance()) || (facet >= 0 && weightsDiffer())) {
             assertThat(otherFacet).isEqualTo(facet);
             assertThat(other)
                     .usingRecursiveComparison()

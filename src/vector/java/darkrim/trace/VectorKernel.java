@@ -42,7 +42,7 @@ final class VectorKernel extends Kernel {
         // A byte each, taken from the vector as two numbers: before JDK 19 the shortest way.
         IntVector bytes = ((ByteVector) entered.toVector().convertShape(VectorOperators.I2B, ByteVector.SPECIES_64, 0))
                 .reinterpretAsInts();
-        return ((long) bytes.lane(1) << 32 | bytes.lane(0) & 0xffffffffL) & LOWEST_BITS;
+        return (((long) bytes.lane(1) << 32) | (bytes.lane(0) & 0xffffffffL)) & LOWEST_BITS;
     }
 
     @Override
