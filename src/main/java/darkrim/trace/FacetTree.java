@@ -168,7 +168,7 @@ public final class FacetTree {
     /**
      * Whether any facet lies on the ray within its length.
      *
-     * @param ray where to look
+     * @param ray where to look, freshly set; what it says of facet, distance and weights afterwards means nothing
      */
     public boolean blocked(Ray ray) {
         return Kernel.CHOSEN.blocked(this, ray);

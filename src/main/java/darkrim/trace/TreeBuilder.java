@@ -1,6 +1,7 @@
 package darkrim.trace;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.RecursiveTask;
@@ -79,6 +80,8 @@ final class TreeBuilder extends RecursiveTask<Nodes> {
             children.set(largest, new Subset(references, parted.first(), middle, parted.depth() + 1));
             children.add(new Subset(references, middle, parted.end(), parted.depth() + 1));
         }
+        // As in a part: the largest is looked at first.
+        children.sort(Comparator.comparingDouble(Subset::halfArea));
         return children;
     }
 }

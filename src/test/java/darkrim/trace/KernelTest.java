@@ -76,13 +76,12 @@ class KernelTest {
         other.set(r[0], r[1], r[2], r[3], r[4], r[5], length, plane);
         int facet = scalar.nearest(tree, ray);
         int otherFacet = vector.nearest(tree, other);
-        if (facet != otherFacet
-                || bits(ray.distance()) != bits(other.distance())
-                || bits(ray.weightA()) != bits(other.weightA())
-                || bits(ray.weightB()) != bits(other.weightB())
-                || bits(ray.weightC()) != bits(other.weightC())) {
+        if (facet != otherFacet || bits(ray.distance()) != bits(other.distance()) || (facet >= 0 && weightsDiffer())) {
             assertThat(otherFacet).isEqualTo(facet);
-            assertThat(other).usingRecursiveComparison().isEqualTo(ray);
+            assertThat(other)
+                    .usingRecursiveComparison()
+                    .ignoringFields("stack", "entries")
+                    .isEqualTo(ray);
         }
         ray.set(r[0], r[1], r[2], r[3], r[4], r[5], length, plane);
         other.set(r[0], r[1], r[2], r[3], r[4], r[5], length, plane);
@@ -91,6 +90,13 @@ class KernelTest {
             assertThat(blocked).as("blocked where a facet is met").isEqualTo(facet >= 0);
             assertThat(vector.blocked(tree, other)).isEqualTo(blocked);
         }
+    }
+
+    /** Where nothing is met, they are left from before. */
+    private boolean weightsDiffer() {
+        return bits(ray.weightA()) != bits(other.weightA())
+                || bits(ray.weightB()) != bits(other.weightB())
+                || bits(ray.weightC()) != bits(other.weightC());
     }
 
     private static long bits(double value) {

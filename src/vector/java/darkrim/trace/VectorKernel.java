@@ -1,9 +1,9 @@
 package darkrim.trace;
 
+import jdk.incubator.vector.ByteVector;
 import jdk.incubator.vector.DoubleVector;
 import jdk.incubator.vector.FloatVector;
 import jdk.incubator.vector.IntVector;
-import jdk.incubator.vector.LongVector;
 import jdk.incubator.vector.VectorMask;
 import jdk.incubator.vector.VectorOperators;
 import jdk.incubator.vector.VectorSpecies;
@@ -14,16 +14,13 @@ import jdk.incubator.vector.VectorSpecies;
  */
 final class VectorKernel extends Kernel {
     private static final VectorSpecies<Float> FLOATS = FloatVector.SPECIES_256;
-    private static final VectorSpecies<Integer> INTS = IntVector.SPECIES_256;
-    /** From JDK 19 on the lanes of a mask become the bits of a number by one instruction; before, adding powers of two is faster. */
-    private static final boolean MASKS = Runtime.version().feature() >= 19;
+    /** From JDK 19 on the lanes of a mask become the bits of a number by one instruction. */
+    static final boolean MASKS = Runtime.version().feature() >= 19;
 
-    private static final IntVector BITS = IntVector.fromArray(INTS, new int[] {1, 2, 4, 8, 16, 32, 64, 128}, 0);
+    /** {@link #slots} has so many bits for each slot, by its logarithm. */
+    private static final int SLOT_SHIFT = MASKS ? 0 : 3;
 
-    private static final VectorSpecies<Double> DOUBLES = DoubleVector.SPECIES_256;
-    private static final int LANES = 4;
-    private static final LongVector LONG_BITS =
-            LongVector.fromArray(LongVector.SPECIES_256, new long[] {1, 2, 4, 8}, 0);
+    private static final long LOWEST_BITS = 0x0101010101010101L;
 
     /**
      * For processors with vectors of 256 bits; on shorter ones Java makes objects of these, which is many times slower than no vectors.
@@ -32,54 +29,20 @@ final class VectorKernel extends Kernel {
      */
     VectorKernel() {
         if (FloatVector.SPECIES_PREFERRED.length() < FLOATS.length()
-                || DoubleVector.SPECIES_PREFERRED.length() < DOUBLES.length()) {
+                || DoubleVector.SPECIES_PREFERRED.length() < FourFacets.LANES) {
             throw new UnsupportedOperationException("vectors of 256 bits");
         }
     }
 
-    /**
-     * Which of four facets the ray may cross, as bits: those whose edge functions have no two signs. The operations of
-     * {@link FacetTree#meet}, one for one, so that none is lost: negation rounds nothing.
-     */
-    private static int crossed(double[] p, int base, int facets, Ray ray) {
-        int x = base + facets * ray.axisX;
-        int y = base + facets * ray.axisY;
-        int z = base + facets * ray.axisZ;
-        int b = 3 * facets;
-        int c = 6 * facets;
-        DoubleVector shearX = DoubleVector.broadcast(DOUBLES, ray.shearX);
-        DoubleVector shearY = DoubleVector.broadcast(DOUBLES, ray.shearY);
-        DoubleVector az = DoubleVector.fromArray(DOUBLES, p, z).sub(ray.startZ);
-        DoubleVector bz = DoubleVector.fromArray(DOUBLES, p, z + b).sub(ray.startZ);
-        DoubleVector cz = DoubleVector.fromArray(DOUBLES, p, z + c).sub(ray.startZ);
-        DoubleVector ax = DoubleVector.fromArray(DOUBLES, p, x).sub(ray.startX).sub(shearX.mul(az));
-        DoubleVector ay = DoubleVector.fromArray(DOUBLES, p, y).sub(ray.startY).sub(shearY.mul(az));
-        DoubleVector bx =
-                DoubleVector.fromArray(DOUBLES, p, x + b).sub(ray.startX).sub(shearX.mul(bz));
-        DoubleVector by =
-                DoubleVector.fromArray(DOUBLES, p, y + b).sub(ray.startY).sub(shearY.mul(bz));
-        DoubleVector cx =
-                DoubleVector.fromArray(DOUBLES, p, x + c).sub(ray.startX).sub(shearX.mul(cz));
-        DoubleVector cy =
-                DoubleVector.fromArray(DOUBLES, p, y + c).sub(ray.startY).sub(shearY.mul(cz));
-        DoubleVector u = cross(cx, cy, bx, by);
-        DoubleVector v = cross(ax, ay, cx, cy);
-        DoubleVector w = cross(bx, by, ax, ay);
-        VectorMask<Double> negative = u.lt(0).or(v.lt(0)).or(w.lt(0));
-        VectorMask<Double> positive = u.compare(VectorOperators.GT, 0)
-                .or(v.compare(VectorOperators.GT, 0))
-                .or(w.compare(VectorOperators.GT, 0));
-        VectorMask<Double> missed = negative.and(positive);
-        return MASKS
-                ? ~(int) missed.toLong()
-                : ~(int) LONG_BITS
-                        .blend(0, missed.not().cast(LongVector.SPECIES_256))
-                        .reduceLanes(VectorOperators.ADD);
-    }
-
-    private static DoubleVector cross(DoubleVector ax, DoubleVector ay, DoubleVector bx, DoubleVector by) {
-        DoubleVector product = ay.mul(bx).neg();
-        return ax.fma(by, product).sub(ay.fma(bx, product));
+    /** Which children are entered: one bit of the number for each. */
+    private static long slots(VectorMask<Integer> entered) {
+        if (MASKS) {
+            return entered.toLong();
+        }
+        // A byte each, taken from the vector as two numbers: before JDK 19 the shortest way.
+        IntVector bytes = ((ByteVector) entered.toVector().convertShape(VectorOperators.I2B, ByteVector.SPECIES_64, 0))
+                .reinterpretAsInts();
+        return (((long) bytes.lane(1) << 32) | (bytes.lane(0) & 0xffffffffL)) & LOWEST_BITS;
     }
 
     @Override
@@ -130,13 +93,11 @@ final class VectorKernel extends Kernel {
                                 .reinterpretAsInts())
                         .min(reach);
                 VectorMask<Integer> entered = in.compare(VectorOperators.LE, out);
-                int bits = MASKS
-                        ? (int) entered.toLong()
-                        : BITS.blend(0, entered.not()).reduceLanes(VectorOperators.ADD);
+                long bits = slots(entered);
                 in.intoArray(entries, 0);
                 int base = depth;
                 while (bits != 0) {
-                    int slot = Integer.numberOfTrailingZeros(bits);
+                    int slot = Long.numberOfTrailingZeros(bits) >>> SLOT_SHIFT;
                     bits &= bits - 1;
                     long moved = ((long) entries[slot] << 32) | (children[Nodes.WIDTH * child + slot] & 0xffffffffL);
                     int j = depth++;
@@ -151,8 +112,8 @@ final class VectorKernel extends Kernel {
                 int facets = Nodes.facetsOfLeaf(child);
                 int at = 0;
                 do {
-                    int bits = crossed(tree.corners, 9 * first + at, facets, ray)
-                            & (1 << Math.min(LANES, facets - at)) - 1;
+                    int bits = FourFacets.crossed(tree.corners, 9 * first + at, facets, ray)
+                            & (1 << Math.min(FourFacets.LANES, facets - at)) - 1;
                     while (bits != 0) {
                         int i = at + Integer.numberOfTrailingZeros(bits);
                         bits &= bits - 1;
@@ -160,7 +121,7 @@ final class VectorKernel extends Kernel {
                             reach = ray.reach();
                         }
                     }
-                    at += LANES;
+                    at += FourFacets.LANES;
                 } while (at < facets);
             }
             do {
@@ -220,11 +181,9 @@ final class VectorKernel extends Kernel {
                                 .reinterpretAsInts())
                         .min(reach);
                 VectorMask<Integer> entered = in.compare(VectorOperators.LE, out);
-                int bits = MASKS
-                        ? (int) entered.toLong()
-                        : BITS.blend(0, entered.not()).reduceLanes(VectorOperators.ADD);
+                long bits = slots(entered);
                 while (bits != 0) {
-                    int slot = Integer.numberOfTrailingZeros(bits);
+                    int slot = Long.numberOfTrailingZeros(bits) >>> SLOT_SHIFT;
                     bits &= bits - 1;
                     stack[depth++] = children[Nodes.WIDTH * child + slot];
                 }
@@ -233,16 +192,16 @@ final class VectorKernel extends Kernel {
                 int facets = Nodes.facetsOfLeaf(child);
                 int at = 0;
                 do {
-                    int bits = crossed(tree.corners, 9 * first + at, facets, ray)
-                            & (1 << Math.min(LANES, facets - at)) - 1;
+                    int bits = FourFacets.stopping(tree.corners, 9 * first + at, facets, ray)
+                            & (1 << Math.min(FourFacets.LANES, facets - at)) - 1;
                     while (bits != 0) {
                         int i = at + Integer.numberOfTrailingZeros(bits);
                         bits &= bits - 1;
-                        if (tree.meet(ray, first, facets, i)) {
+                        if (tree.planes[first + i] != ray.skippedPlane) {
                             return true;
                         }
                     }
-                    at += LANES;
+                    at += FourFacets.LANES;
                 } while (at < facets);
             }
             if (depth == 0) {
