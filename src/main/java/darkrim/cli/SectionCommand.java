@@ -1,7 +1,6 @@
 package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
-import darkrim.layout.Layout;
 import darkrim.present.LayoutWords;
 import darkrim.present.SectionReport;
 import darkrim.present.drawing.DxfSection;
@@ -11,7 +10,6 @@ import darkrim.present.drawing.SvgSheet;
 import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.Effort;
-import darkrim.study.NoWindow;
 import darkrim.study.irradiance.PlacedLayout;
 import darkrim.study.section.LayoutSection;
 import darkrim.study.section.SectionPlane;
@@ -107,8 +105,7 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
         problems.forEach(problem -> surroundings.errors().println("darkrim: " + problem + "; nothing was drawn."));
         boolean usable = files.areUsable(surroundings.errors());
         try {
-            Layout layout = PlacedLayout.of(options.layout(), options.effort()).layout();
-            NoWindow.require(layout, "section");
+            PlacedLayout.of(options.layout(), options.effort());
             if (!problems.isEmpty() || !usable) {
                 return ExitCode.UNUSABLE;
             }

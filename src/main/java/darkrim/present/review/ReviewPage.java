@@ -190,9 +190,7 @@ public final class ReviewPage {
 
     private void paths() {
         CheckSections.lightPaths(prose(true), result);
-        if (!review.followed()) {
-            page.words("p", "Lines of light are not drawn through a window.");
-        } else if (review.paths().isEmpty()) {
+        if (review.paths().isEmpty()) {
             page.words(
                     "p",
                     "There is no line to draw: direct light breaks no requirement, and none that limits reflected light has a path.");
@@ -224,11 +222,7 @@ public final class ReviewPage {
 
     private void sections() {
         if (review.sections().isEmpty()) {
-            page.words(
-                    "p",
-                    review.followed()
-                            ? "The planes through the middle cut no part."
-                            : "Rays are not drawn through a window.");
+            page.words("p", "The planes through the middle cut no part.");
         }
         if (!review.sections().isEmpty()) {
             page.words(
