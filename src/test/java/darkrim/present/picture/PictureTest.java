@@ -94,7 +94,7 @@ class PictureTest {
         for (int count : counts) {
             assertThat(count).isGreaterThan(2000).isBetween(counts[0] * 9 / 10, counts[0] * 11 / 10);
         }
-        assertThat(picture.summary()).isEqualTo("mean 0.009 +- 0, cells 0.002 to 0.016");
+        assertThat(picture.summary()).isEqualTo("mean 0.00900 +- 0, cells 0.002 to 0.016");
     }
 
     @Test
