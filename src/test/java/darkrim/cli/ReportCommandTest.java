@@ -306,7 +306,7 @@ class ReportCommandTest {
             @Override
             public void progress(String step, long done, long most) {
                 // Asked to stop while the last of two files is made, too late for anything but not to write it.
-                asked.set(asked.get() || step.equals("pages") && done == most - 1);
+                asked.set(asked.get() || (step.equals("pages") && done == most - 1));
             }
 
             @Override
