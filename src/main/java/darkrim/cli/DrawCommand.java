@@ -1,7 +1,6 @@
 package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
-import darkrim.layout.Layout;
 import darkrim.layout.SourceSpec;
 import darkrim.present.json.SavedCheck;
 import darkrim.present.json.SavedResult;
@@ -9,7 +8,6 @@ import darkrim.scene.Scene;
 import darkrim.study.Check;
 import darkrim.study.MarginScope;
 import darkrim.study.NoSuchPoint;
-import darkrim.study.UnusableStudy;
 import darkrim.study.irradiance.CheckedLight;
 import darkrim.study.irradiance.LitLayout;
 import darkrim.study.irradiance.PlacedLayout;
@@ -115,14 +113,8 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             description = "Also write this date on the picture.")
     private String date;
 
-    @Option(
-            names = "--source",
-            paramLabel = "NAME",
-            order = -21,
-            description =
-                    "The light of this source of the layout, of kind 'distant', instead of the beam's, relative to its irradiance."
-                            + " It is sampled, not judged: no verdict is drawn.")
-    private String source;
+    @Mixin
+    private SourceOption source;
 
     @Mixin
     private DrawnParts parts;
@@ -140,20 +132,14 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
     @Override
     public Integer call() {
         OutputFile file = options.output("--output", output).orElseThrow();
-        List<String> problems = problems();
+        Problems problems = problems();
         boolean usable = file.isUsable(options.layout(), surroundings.errors());
         try {
-            PlacedLayout placed;
-            try {
-                placed = PlacedLayout.of(options.layout(), options.effort());
-            } catch (UnusableInput unusable) {
-                refused(problems);
-                throw unusable;
-            }
-            Optional<SourceSpec.Distant> shown = shown(placed.layout(), problems);
+            PlacedLayout placed = problems.placed(options);
+            Optional<SourceSpec.Distant> shown = source.of(placed.layout(), placed.scene(), problems);
             Drawing drawing = drawing(shown);
-            problems.addAll(names(placed.scene(), drawing));
-            if (refused(problems) || !usable) {
+            names(placed.scene(), drawing, problems);
+            if (problems.refuse() || !usable) {
                 return ExitCode.UNUSABLE;
             }
             LitLayout lit = surroundings.watched(watch -> LitLayout.of(
@@ -176,7 +162,7 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         } catch (NoSuchPoint none) {
-            refused(List.of(place() + ": " + none.getMessage()));
+            surroundings.errors().println("darkrim: " + place() + ": " + none.getMessage() + "; nothing was drawn.");
             return ExitCode.UNUSABLE;
         }
     }
@@ -186,17 +172,11 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             throws UnusableInput, SavedResult.Unusable {
         return result != null
                 ? SavedCheck.read(result, placed)
-                : CheckedLight.of(Check.of(options.layout(), drawing.effort().with(MarginScope.NONE), watch));
-    }
-
-    /** The source whose light is shown; empty for the beam, and where it was not found, which is then a problem. */
-    private Optional<SourceSpec.Distant> shown(Layout layout, List<String> problems) {
-        try {
-            return source == null ? Optional.empty() : Optional.of(DistantSource.of(layout, source));
-        } catch (UnusableStudy none) {
-            problems.add(none.getMessage());
-            return Optional.empty();
-        }
+                : CheckedLight.of(
+                        drawing.judged()
+                                ? Check.of(options.layout(), options.effort().with(MarginScope.NONE), watch)
+                                : Check.proofs(
+                                        options.layout(), options.effort().with(MarginScope.NONE), watch));
     }
 
     private Drawing drawing(Optional<SourceSpec.Distant> shown) {
@@ -209,8 +189,8 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
                 : new Drawing.Parts(given, parts);
     }
 
-    private List<String> problems() {
-        List<String> problems = new ArrayList<>();
+    private Problems problems() {
+        Problems problems = new Problems(surroundings, "nothing was drawn");
         if (!output.toString().toLowerCase(Locale.ROOT).endsWith(".png")) {
             problems.add("--output " + darkrim.layout.form.Wording.shortened(output.toString())
                     + ": expected a name that ends in .png");
@@ -224,19 +204,20 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         if (light.light().isEmpty() && (detector != null || point != null)) {
             problems.add("--light none is for pictures of parts, expected direct, reflected or total here");
         }
-        if (source != null && light.light().isEmpty()) {
+        if (source.isGiven() && light.light().isEmpty()) {
             problems.add("--source says whose light is drawn, expected --light direct, reflected or total with it");
         }
-        if (source != null && (result != null || options.effort().mostSamples().isPresent())) {
+        if (source.isGiven()
+                && (result != null || options.effort().mostSamples().isPresent())) {
             problems.add("RESULT and --samples are about a check of the beam, expected neither with --source");
         }
-        if (source == null
+        if (!source.isGiven()
                 && result != null
                 && (options.effort().seed().isPresent()
                         || options.effort().mostSamples().isPresent())) {
             problems.add("--seed and --samples are for a check, which RESULT replaces");
         }
-        light.problem().ifPresent(problems::add);
+        problems.add(light.problem());
         return problems;
     }
 
@@ -246,33 +227,26 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
     }
 
     /** What is wrong with the names that options give, seen beside the layout. */
-    private List<String> names(Scene scene, Drawing drawing) {
-        List<String> problems = new ArrayList<>();
-        parts.patterns().forEach(each -> each.problem(scene).ifPresent(problems::add));
+    private void names(Scene scene, Drawing drawing, Problems problems) {
+        List<String> wrong = new ArrayList<>(parts.problems(scene));
         light.cells()
                 .map(all -> new SurfacePatterns("--cells", all))
                 .flatMap(all -> all.problem(scene))
-                .ifPresent(problems::add);
-        if (problems.isEmpty() && parts.shown(scene).isEmpty()) {
-            problems.add("--only and --hide leave nothing to draw");
-        } else if (problems.isEmpty() && parts.isCutAway(scene)) {
-            problems.add("--section cuts all parts away that would be drawn");
+                .ifPresent(wrong::add);
+        if (wrong.isEmpty() && parts.isCutAway(scene)) {
+            wrong.add("--section cuts all parts away that would be drawn");
         }
-        if (scene.beam().window().isPresent() && (point != null || parts.path().isPresent() || source != null)) {
-            problems.add((source != null ? "--source" : place())
-                    + " does not follow light through the window of the layout, expected none");
+        problems.addAll(wrong);
+        if (scene.beam().window().isPresent()
+                && !source.isGiven()
+                && (point != null || parts.path().isPresent())) {
+            problems.add(place() + " does not follow light through the window of the layout, expected none");
         }
         try {
             drawing.check(scene);
         } catch (NoSuchPoint none) {
             problems.add(place() + ": " + none.getMessage());
         }
-        return problems;
-    }
-
-    private boolean refused(List<String> problems) {
-        problems.forEach(problem -> surroundings.errors().println("darkrim: " + problem + "; nothing was drawn."));
-        return !problems.isEmpty();
     }
 
     @Override

@@ -66,14 +66,8 @@ sealed interface Drawing {
                     cells, light.along(along), new Round(noDirect ? 0 : direct, noReflected ? 0 : REFLECTED * direct));
         }
 
-        /** As asked, or with the least that is enough for proofs. */
-        Effort effort(boolean judged) {
-            return judged ? effort : new Effort(effort.threads(), effort.seed(), Optional.of(1L)).warm(effort.warm());
-        }
-
         LightUnit unit(LitLayout lit) {
-            return source.map(each -> LightUnit.ofSource(each, lit.scene()))
-                    .orElseGet(() -> LightUnit.ofBeam(lit.scene()));
+            return LightUnit.of(source, lit.scene());
         }
 
         ColourScale scale(LitLayout lit, List<SurfaceMap> maps) {
@@ -124,8 +118,8 @@ sealed interface Drawing {
     /** What must be sampled. */
     LitLayout.Fineness fineness();
 
-    /** How hard the check works that comes first: hardly, where the picture shows neither verdicts nor whole surfaces. */
-    Effort effort();
+    /** Whether a whole check comes first; otherwise proofs alone, where the picture shows neither verdicts nor whole surfaces. */
+    boolean judged();
 
     /** What it shows, one line. */
     String what(LitLayout lit) throws NoSuchPoint;
@@ -181,8 +175,8 @@ sealed interface Drawing {
         }
 
         @Override
-        public Effort effort() {
-            return given.effort(true);
+        public boolean judged() {
+            return true;
         }
 
         @Override
@@ -238,8 +232,8 @@ sealed interface Drawing {
         }
 
         @Override
-        public Effort effort() {
-            return given.effort(false);
+        public boolean judged() {
+            return false;
         }
 
         @Override
@@ -300,8 +294,8 @@ sealed interface Drawing {
         }
 
         @Override
-        public Effort effort() {
-            return given.effort(given.light().cells().isPresent());
+        public boolean judged() {
+            return given.light().cells().isPresent();
         }
 
         @Override

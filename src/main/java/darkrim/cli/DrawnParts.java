@@ -10,6 +10,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What a picture of parts can be told: from where they are looked at, which are drawn, where they are cut. */
@@ -40,15 +41,8 @@ final class DrawnParts {
                     "Cut the parts at a plane, such as y=0 or z=4.4 (mm), and take away what is nearer to the eye.")
     private SectionOption section;
 
-    @Option(
-            names = "--only",
-            paramLabel = "PATTERN",
-            order = -27,
-            description = "Draw only these surfaces; may be repeated.")
-    private List<String> only;
-
-    @Option(names = "--hide", paramLabel = "PATTERN", order = -26, description = "Do not draw these; may be repeated.")
-    private List<String> hide;
+    @Mixin
+    private ChosenSurfaces chosen;
 
     @Option(
             names = "--about",
@@ -81,13 +75,11 @@ final class DrawnParts {
             description = "Leave out the outlines that tell verdicts by line and letter.")
     private boolean noOutlines;
 
-    /** All patterns. */
-    List<SurfacePatterns> patterns() {
-        List<SurfacePatterns> all = new ArrayList<>();
-        patterns("--only", only).ifPresent(all::add);
-        patterns("--hide", hide).ifPresent(all::add);
-        patterns("--about", about).ifPresent(all::add);
-        return all;
+    /** What is wrong with the patterns. */
+    List<String> problems(Scene scene) {
+        List<String> problems = new ArrayList<>(chosen.problems(scene));
+        patterns("--about", about).flatMap(all -> all.problem(scene)).ifPresent(problems::add);
+        return problems;
     }
 
     /** The surface to which a ray is drawn. */
@@ -102,15 +94,9 @@ final class DrawnParts {
 
     /** Numbers of the surfaces that are drawn. */
     BitSet shown(Scene scene) {
-        Optional<SurfacePatterns> wanted = patterns("--only", only);
-        Optional<SurfacePatterns> hidden = patterns("--hide", hide);
         BitSet shown = new BitSet();
         for (Surface surface : scene.surfaces()) {
-            String name = surface.name();
-            shown.set(
-                    surface.index(),
-                    wanted.map(all -> all.selects(name)).orElse(true)
-                            && !hidden.map(all -> all.selects(name)).orElse(false));
+            shown.set(surface.index(), chosen.holds(surface.name()));
         }
         return shown;
     }

@@ -3,6 +3,7 @@ package darkrim.cli;
 import darkrim.assembly.Assembly;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.SourceSpec;
 import darkrim.layout.form.Wording;
 import darkrim.present.Figures;
 import darkrim.present.LayoutWords;
@@ -20,6 +21,7 @@ import darkrim.study.irradiance.CheckedLight;
 import darkrim.study.irradiance.LitLayout;
 import darkrim.study.irradiance.MapSampling.Round;
 import darkrim.study.irradiance.PlacedLayout;
+import darkrim.study.irradiance.SourceLight;
 import darkrim.study.irradiance.SurfaceCells;
 import darkrim.study.irradiance.SurfaceMap;
 import java.nio.charset.StandardCharsets;
@@ -71,15 +73,11 @@ final class ExportCommand implements Callable<Integer>, LayoutCommand {
             description = "The file: .glb, .vtu, .csv, .stl or .obj; may be repeated.")
     private List<Path> outputs;
 
-    @Option(
-            names = "--only",
-            paramLabel = "PATTERN",
-            order = -49,
-            description = "Write only these surfaces; may be repeated.")
-    private List<String> only;
+    @Mixin
+    private ChosenSurfaces chosen;
 
-    @Option(names = "--hide", paramLabel = "PATTERN", order = -48, description = "Leave these out; may be repeated.")
-    private List<String> hide;
+    @Mixin
+    private SourceOption source;
 
     @Mixin
     private DrawnLight light;
@@ -94,29 +92,29 @@ final class ExportCommand implements Callable<Integer>, LayoutCommand {
     @Override
     public Integer call() {
         OutputFiles files = new OutputFiles(outputs, ENDINGS, options);
-        List<String> problems = new ArrayList<>(files.problems());
-        light.problem().ifPresent(problems::add);
+        Problems problems = new Problems(surroundings, "nothing was done");
+        problems.addAll(files.problems());
+        problems.add(light.problem());
+        if (source.isGiven() && options.effort().mostSamples().isPresent()) {
+            problems.add("--samples is about a check of the beam, expected none with --source");
+        }
         boolean usable = files.areUsable(surroundings.errors());
         try {
-            PlacedLayout placed;
-            try {
-                placed = PlacedLayout.of(options.layout(), options.effort());
-            } catch (UnusableInput unusable) {
-                refused(problems);
-                throw unusable;
-            }
-            problems.addAll(names(placed.scene()));
-            if (refused(problems) || !usable) {
+            PlacedLayout placed = problems.placed(options);
+            Optional<SourceSpec.Distant> lamp = source.of(placed.layout(), placed.scene(), problems);
+            names(placed.scene(), problems);
+            if (problems.refuse() || !usable) {
                 return ExitCode.UNUSABLE;
             }
-            return written(files, placed);
+            return written(files, placed, lamp);
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         }
     }
 
-    private int written(OutputFiles files, PlacedLayout placed) throws UnusableInput {
-        Optional<LitLayout> lit = needsLight() ? Optional.of(lit()) : Optional.empty();
+    private int written(OutputFiles files, PlacedLayout placed, Optional<SourceSpec.Distant> lamp)
+            throws UnusableInput {
+        Optional<LitLayout> lit = needsLight() ? Optional.of(lit(placed, lamp)) : Optional.empty();
         if (lit.map(LitLayout::stopped).orElse(false)) {
             surroundings.errors().println("darkrim: stopped before all light was measured; nothing was written.");
             return ExitCode.UNDECIDED;
@@ -124,13 +122,13 @@ final class ExportCommand implements Callable<Integer>, LayoutCommand {
         List<LitFaces> faces = new ArrayList<>();
         Scene scene = lit.map(LitLayout::scene).orElse(placed.scene());
         for (Surface surface : scene.surfaces()) {
-            if (wanted().test(surface.name())) {
+            if (chosen.holds(surface.name())) {
                 SurfaceMap map = lit.map(each -> each.maps().get(surface.index()))
                         .orElseGet(() -> SurfaceMap.unsampled(SurfaceCells.whole(scene, surface), false));
                 faces.add(LitFaces.of(scene, map));
             }
         }
-        if (!files.write(ending -> content(ending, faces, placed, lit), surroundings.errors())) {
+        if (!files.write(ending -> content(ending, faces, placed, lit, lamp), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         String named = String.join(
@@ -149,27 +147,35 @@ final class ExportCommand implements Callable<Integer>, LayoutCommand {
                 && outputs.stream().map(OutputFiles::ending).anyMatch(List.of(".glb", ".vtu", ".csv")::contains);
     }
 
-    private LitLayout lit() throws UnusableInput {
+    private LitLayout lit(PlacedLayout placed, Optional<SourceSpec.Distant> lamp) throws UnusableInput {
         Predicate<String> cells = light.cells()
                 .map(all -> new SurfacePatterns("--cells", all))
                 .<Predicate<String>>map(all -> all::selects)
                 .orElse(name -> false);
         int samples = light.samples(SAMPLES);
         return surroundings.watched(watch -> LitLayout.of(
-                CheckedLight.of(Check.of(options.layout(), options.effort().with(MarginScope.NONE), watch)),
+                lamp.isPresent()
+                        ? SourceLight.of(placed, lamp.get(), options.effort(), watch)
+                        : CheckedLight.of(
+                                Check.of(options.layout(), options.effort().with(MarginScope.NONE), watch)),
                 new LitLayout.Fineness(cells, light.along(ALONG), new Round(samples, Drawing.REFLECTED * samples)),
                 options.effort().threads(),
                 watch));
     }
 
-    private byte[] content(String ending, List<LitFaces> faces, PlacedLayout placed, Optional<LitLayout> lit) {
-        Optional<LightUnit> unit = lit.map(each -> LightUnit.ofBeam(each.scene()));
+    private byte[] content(
+            String ending,
+            List<LitFaces> faces,
+            PlacedLayout placed,
+            Optional<LitLayout> lit,
+            Optional<SourceSpec.Distant> lamp) {
+        Optional<LightUnit> unit = lit.map(each -> LightUnit.of(lamp, each.scene()));
         return switch (ending) {
             case ".glb" -> GltfScene.of(faces, unit.map(each -> shown(faces, each)), placed.layout(), Version.number());
             case ".vtu" -> bytes(VtuScene.of(faces, unit, placed.layout(), Version.number()));
             case ".csv" -> bytes(SurfaceCsv.of(faces, unit, lit.map(LitLayout::checked)));
-            case ".stl" -> bytes(ShapeFiles.stl(assembly(placed), wanted()));
-            default -> bytes(ShapeFiles.obj(assembly(placed), placed.layout(), Version.number(), wanted()));
+            case ".stl" -> bytes(ShapeFiles.stl(assembly(placed), chosen::holds));
+            default -> bytes(ShapeFiles.obj(assembly(placed), placed.layout(), Version.number(), chosen::holds));
         };
     }
 
@@ -186,36 +192,10 @@ final class ExportCommand implements Callable<Integer>, LayoutCommand {
         return text.getBytes(StandardCharsets.UTF_8);
     }
 
-    private Predicate<String> wanted() {
-        Optional<SurfacePatterns> chosen = Optional.ofNullable(only).map(all -> new SurfacePatterns("--only", all));
-        Optional<SurfacePatterns> hidden = Optional.ofNullable(hide).map(all -> new SurfacePatterns("--hide", all));
-        return name -> chosen.map(all -> all.selects(name)).orElse(true)
-                && !hidden.map(all -> all.selects(name)).orElse(false);
-    }
-
-    private List<String> names(Scene scene) {
-        List<String> problems = new ArrayList<>();
-        pattern("--only", only, scene).ifPresent(problems::add);
-        pattern("--hide", hide, scene).ifPresent(problems::add);
-        light.cells()
-                .map(all -> new SurfacePatterns("--cells", all))
-                .flatMap(all -> all.problem(scene))
-                .ifPresent(problems::add);
-        if (problems.isEmpty() && scene.surfaces().stream().map(Surface::name).noneMatch(wanted())) {
-            problems.add("--only and --hide leave nothing to write");
-        }
-        return problems;
-    }
-
-    private static Optional<String> pattern(String option, List<String> patterns, Scene scene) {
-        return Optional.ofNullable(patterns)
-                .map(all -> new SurfacePatterns(option, all))
-                .flatMap(all -> all.problem(scene));
-    }
-
-    private boolean refused(List<String> problems) {
-        problems.forEach(problem -> surroundings.errors().println("darkrim: " + problem + "; nothing was done."));
-        return !problems.isEmpty();
+    private void names(Scene scene, Problems problems) {
+        problems.addAll(chosen.problems(scene));
+        problems.add(
+                light.cells().map(all -> new SurfacePatterns("--cells", all)).flatMap(all -> all.problem(scene)));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.SourceSpec;
 import darkrim.layout.form.Wording;
 import darkrim.present.MapReport;
 import darkrim.present.map.GreyMap;
@@ -18,6 +19,7 @@ import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.LitLayout;
 import darkrim.study.irradiance.MapSampling.Round;
 import darkrim.study.irradiance.PlacedLayout;
+import darkrim.study.irradiance.SourceLight;
 import darkrim.study.irradiance.SurfaceCells;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -100,6 +102,9 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
     private Long samples;
 
     @Mixin
+    private SourceOption source;
+
+    @Mixin
     private LayoutOptions options;
 
     MapsCommand(Surroundings surroundings) {
@@ -109,36 +114,32 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
     @Override
     public Integer call() {
         OutputFiles files = new OutputFiles(outputs, ENDINGS, options);
-        List<String> problems = new ArrayList<>(files.problems());
+        Problems problems = new Problems(surroundings, "nothing was done");
+        problems.addAll(files.problems());
         boolean usable = files.areUsable(surroundings.errors());
         try {
-            PlacedLayout placed;
-            try {
-                placed = PlacedLayout.of(options.layout(), options.effort());
-            } catch (UnusableInput unusable) {
-                refused(problems);
-                throw unusable;
-            }
+            PlacedLayout placed = problems.placed(options);
+            Optional<SourceSpec.Distant> lamp = source.of(placed.layout(), placed.scene(), problems);
             problems.addAll(names(placed.scene()));
-            if (refused(problems) || !usable) {
+            if (problems.refuse() || !usable) {
                 return ExitCode.UNUSABLE;
             }
-            return written(files);
+            return written(files, placed, lamp);
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         }
     }
 
-    private int written(OutputFiles files) throws UnusableInput {
+    private int written(OutputFiles files, PlacedLayout placed, Optional<SourceSpec.Distant> lamp)
+            throws UnusableInput {
         SurfacePatterns patterns = new SurfacePatterns("--onto", onto);
         int direct = light == LightKind.ONCE_REFLECTED ? 0 : Math.toIntExact(samples);
         int reflected = light == LightKind.DIRECT ? 0 : Math.toIntExact(Drawing.REFLECTED * samples);
-        // What is dark is known by proof, for which the least of samples is enough.
-        Effort effort = new Effort(options.effort().threads(), options.effort().seed(), Optional.of(1L))
-                .warm(options.effort().warm())
-                .with(MarginScope.NONE);
+        Effort effort = options.effort().with(MarginScope.NONE);
         LitLayout lit = surroundings.watched(watch -> LitLayout.of(
-                CheckedLight.of(Check.of(options.layout(), effort, watch)),
+                lamp.isPresent()
+                        ? SourceLight.of(placed, lamp.get(), effort, watch)
+                        : CheckedLight.of(Check.proofs(options.layout(), effort, watch)),
                 new LitLayout.Fineness(patterns::selects, Math.toIntExact(along), new Round(direct, reflected)),
                 effort.threads(),
                 watch));
@@ -146,7 +147,7 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
             surroundings.errors().println("darkrim: stopped before every cell was measured; nothing was written.");
             return ExitCode.UNDECIDED;
         }
-        LightUnit unit = LightUnit.ofBeam(lit.scene());
+        LightUnit unit = LightUnit.of(lamp, lit.scene());
         List<LightMap> maps = new ArrayList<>();
         for (Surface surface : lit.scene().surfaces()) {
             if (patterns.selects(surface.name())) {
@@ -212,11 +213,6 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
                     + ", and --light direct or reflected");
         }
         return problems;
-    }
-
-    private boolean refused(List<String> problems) {
-        problems.forEach(problem -> surroundings.errors().println("darkrim: " + problem + "; nothing was done."));
-        return !problems.isEmpty();
     }
 
     @Override

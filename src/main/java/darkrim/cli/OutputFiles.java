@@ -67,6 +67,11 @@ record OutputFiles(List<Path> paths, List<String> endings, LayoutOptions options
         // All are made before the first is written: if one cannot be made, none is there.
         Map<Path, byte[]> made = new LinkedHashMap<>();
         paths.forEach(path -> made.put(path, content.apply(ending(path))));
+        return write(made, errors);
+    }
+
+    /** Writes what was made; false, said why, if one could not be written. */
+    boolean write(Map<Path, byte[]> made, PrintWriter errors) {
         for (Map.Entry<Path, byte[]> each : made.entrySet()) {
             if (!file(each.getKey()).write(each.getValue(), errors)) {
                 return false;

@@ -7,11 +7,15 @@ import darkrim.present.review.ReviewPage;
 import darkrim.present.review.ReviewPdf;
 import darkrim.study.review.Review;
 import darkrim.study.review.ReviewStudy;
+import darkrim.verdict.Watch;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -95,34 +99,67 @@ final class ReportCommand implements Callable<Integer>, LayoutCommand {
             return ExitCode.UNUSABLE;
         }
         try {
-            Review review = surroundings.watched(watch -> ReviewStudy.of(
-                    options.layout(),
-                    Optional.ofNullable(against),
-                    new ReviewStudy.Settings(
-                            options.effort(), Optional.ofNullable(builds).map(Math::toIntExact)),
-                    watch));
-            if (review.stopped()) {
-                surroundings.errors().println("darkrim: the work was stopped; nothing was written.");
-                return ExitCode.UNDECIDED;
-            }
-            return written(files, review, date.get());
+            return surroundings
+                    .watched(watch -> drawn(date.get(), watch))
+                    .map(drawn -> written(files, drawn))
+                    .orElseGet(() -> {
+                        surroundings.errors().println("darkrim: the work was stopped; nothing was written.");
+                        return ExitCode.UNDECIDED;
+                    });
         } catch (UnusableInput unusable) {
             return Refusal.of(unusable.findings(), surroundings.errors());
         }
     }
 
-    private int written(OutputFiles files, Review review, ReviewDate date) {
+    /**
+     * A review on its pages, which are not written yet.
+     *
+     * @param review what was found
+     * @param files the bytes of each file
+     * @param lacking what of its letters a document lacks, in words
+     */
+    private record Drawn(Review review, Map<Path, byte[]> files, Set<String> lacking) {}
+
+    /** The review on its pages; empty if the work was stopped, be it while the last picture was drawn. */
+    private Optional<Drawn> drawn(ReviewDate date, Watch watch) throws UnusableInput {
+        Review review = ReviewStudy.of(
+                options.layout(),
+                Optional.ofNullable(against),
+                new ReviewStudy.Settings(
+                        options.effort(), Optional.ofNullable(builds).map(Math::toIntExact)),
+                watch);
+        if (review.stopped()) {
+            return Optional.empty();
+        }
         int threads = options.effort().threads();
         Imprint imprint = new Imprint(Version.number(), date.text(), command(review));
-        if (!files.write(
-                ending -> ending.equals(".pdf")
-                        ? ReviewPdf.of(review, imprint, threads)
-                        : ReviewPage.of(review, imprint, threads).getBytes(StandardCharsets.UTF_8),
-                surroundings.errors())) {
+        Set<String> lacking = new LinkedHashSet<>();
+        Map<Path, byte[]> made = new LinkedHashMap<>();
+        for (Path path : outputs) {
+            watch.progress("pages", made.size(), outputs.size());
+            if (watch.stop()) {
+                return Optional.empty();
+            }
+            made.put(
+                    path,
+                    OutputFiles.ending(path).equals(".pdf")
+                            ? ReviewPdf.of(review, imprint, threads, lacking::add)
+                            : ReviewPage.of(review, imprint, threads).getBytes(StandardCharsets.UTF_8));
+        }
+        return watch.stop() ? Optional.empty() : Optional.of(new Drawn(review, made, lacking));
+    }
+
+    private int written(OutputFiles files, Drawn drawn) {
+        if (!files.write(drawn.files(), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
-        surroundings.show(review.result().warnings(), words(review));
-        return ExitCode.of(review.result().judgement().verdict());
+        drawn.lacking()
+                .forEach(letters -> surroundings
+                        .errors()
+                        .println("darkrim: warning: the PDF shows # or ? in place of " + letters
+                                + "; the HTML shows them where the reader's fonts do."));
+        surroundings.show(drawn.review().result().warnings(), words(drawn.review()));
+        return ExitCode.of(drawn.review().result().judgement().verdict());
     }
 
     private String words(Review review) {

@@ -1,23 +1,21 @@
 package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
-import darkrim.layout.Layout;
 import darkrim.present.LayoutWords;
 import darkrim.present.SectionReport;
 import darkrim.present.drawing.DxfSection;
+import darkrim.present.drawing.PdfLetters;
 import darkrim.present.drawing.PdfSheet;
 import darkrim.present.drawing.SectionSheet;
 import darkrim.present.drawing.SvgSheet;
+import darkrim.present.table.DataTable;
+import darkrim.present.table.SectionTable;
 import darkrim.study.Check;
 import darkrim.study.CheckResult;
-import darkrim.study.Effort;
-import darkrim.study.NoWindow;
-import darkrim.study.irradiance.PlacedLayout;
 import darkrim.study.section.LayoutSection;
 import darkrim.study.section.SectionPlane;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -93,6 +91,9 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
     private String date;
 
     @Mixin
+    private TableOptions tables;
+
+    @Mixin
     private LayoutOptions options;
 
     SectionCommand(Surroundings surroundings) {
@@ -102,21 +103,18 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
     @Override
     public Integer call() {
         OutputFiles files = new OutputFiles(outputs, List.of(".svg", ".pdf", ".dxf"), options);
-        List<String> problems = new ArrayList<>(files.problems());
-        problem().ifPresent(problems::add);
-        problems.forEach(problem -> surroundings.errors().println("darkrim: " + problem + "; nothing was drawn."));
+        Problems problems = new Problems(surroundings, "nothing was drawn");
+        problems.addAll(files.problems());
+        problems.add(problem());
         boolean usable = files.areUsable(surroundings.errors());
+        usable &= tables.areUsable(options.layout(), options.overwrite(), surroundings.errors());
         try {
-            Layout layout = PlacedLayout.of(options.layout(), options.effort()).layout();
-            NoWindow.require(layout, "section");
-            if (!problems.isEmpty() || !usable) {
+            problems.placed(options);
+            if (problems.refuse() || !usable) {
                 return ExitCode.UNUSABLE;
             }
-            // Margins rest on proofs, for which the least of samples is enough.
-            Effort effort = new Effort(
-                            options.effort().threads(), options.effort().seed(), Optional.of(1L))
-                    .warm(options.effort().warm());
-            CheckResult result = surroundings.watched(watch -> Check.of(options.layout(), effort, watch));
+            // Margins rest on proofs.
+            CheckResult result = surroundings.watched(watch -> Check.proofs(options.layout(), options.effort(), watch));
             LayoutSection section = LayoutSection.of(result, wanted());
             if (section.bodies().isEmpty()) {
                 surroundings
@@ -131,16 +129,24 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
     }
 
     private int written(OutputFiles files, CheckResult result, LayoutSection section) {
-        if (!files.write(ending -> content(ending, result, section), surroundings.errors())) {
+        DataTable table = SectionTable.of(section, result.effort().seed(), Version.number());
+        if (!files.write(ending -> content(ending, result, section), surroundings.errors())
+                || !tables.write(() -> table, options.overwrite(), surroundings.errors())) {
             return ExitCode.UNUSABLE;
+        }
+        if (outputs.stream().anyMatch(path -> OutputFiles.ending(path).equals(".pdf"))) {
+            String lacking =
+                    PdfLetters.lacking(SectionSheet.of(section, imprint(result)).words());
+            if (!lacking.isEmpty()) {
+                surroundings.errors().println("darkrim: warning: the PDF shows ? in place of " + lacking + ".");
+            }
         }
         surroundings.show(result.warnings(), new SectionReport(Version.number()).of(section, outputs));
         return result.judgement().stopped() || result.margins().stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;
     }
 
     private byte[] content(String ending, CheckResult result, LayoutSection section) {
-        SectionSheet.Imprint imprint =
-                new SectionSheet.Imprint(Version.number(), result.effort().seed(), Optional.ofNullable(date));
+        SectionSheet.Imprint imprint = imprint(result);
         String title = LayoutWords.title(section.layout()) + ", section "
                 + section.plane().words();
         return switch (ending) {
@@ -148,6 +154,10 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
             case ".pdf" -> PdfSheet.of(SectionSheet.of(section, imprint), title);
             default -> SvgSheet.of(SectionSheet.of(section, imprint), title).getBytes(StandardCharsets.UTF_8);
         };
+    }
+
+    private SectionSheet.Imprint imprint(CheckResult result) {
+        return new SectionSheet.Imprint(Version.number(), result.effort().seed(), Optional.ofNullable(date));
     }
 
     private SectionPlane wanted() {

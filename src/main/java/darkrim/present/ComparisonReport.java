@@ -84,7 +84,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                 .words("after", ink::cell)
                 .numbers("margin before")
                 .numbers("margin after")
-                .words("");
+                .words("change");
         for (RequirementChange each : comparison.requirements()) {
             table.row(
                     Printable.of(each.name()),

@@ -11,7 +11,6 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.function.Consumer;
-import javax.imageio.ImageIO;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.w3c.dom.Document;
@@ -59,7 +58,7 @@ record Picture(int width, int height, Consumer<Graphics2D> painter) {
         Graphics2D graphics = image.createGraphics();
         painter.accept(graphics);
         graphics.dispose();
-        ImageIO.write(image, "png", bytes);
+        bytes.write(PngBytes.of(image));
     }
 
     private void svg(ByteArrayOutputStream bytes) throws IOException {

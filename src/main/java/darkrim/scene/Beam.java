@@ -61,6 +61,44 @@ public record Beam(Pupil pupil, Optional<FieldLimit> fieldLimit, OptionalDouble 
         return at.add(Vector3D.of(along * way.getX(), along * way.getY(), height));
     }
 
+    /**
+     * The way of light along a line, as far as it is not straight: where it leaves the plane of the pupil, and where it meets the upper and the lower face of
+     * the window, if there is one. From the last of these points it runs straight to the point below.
+     *
+     * @param at a point of the line below the window, mm
+     * @param way its direction there, toward the pupil, any length
+     */
+    public List<Vector3D> course(Vector3D at, Vector3D way) {
+        Vector3D from = origin(at, way);
+        if (window.isEmpty()) {
+            return List.of(from);
+        }
+        Window plate = window.get();
+        Vector3D level = Vector3D.of(way.getX() / way.getZ(), way.getY() / way.getZ(), 0);
+        Vector3D low = at.add(level.add(Vector3D.Unit.PLUS_Z).multiply(plate.bottom() - at.getZ()));
+        Vector3D high = low.add(level.multiply(plate.thickness() * plate.inside(level.norm())))
+                .add(Vector3D.of(0, 0, plate.thickness()));
+        return List.of(from, high, low);
+    }
+
+    /**
+     * Where a point of the pupil seems to be: the way of light from there ends in a straight line, which meets the plane in which the pupil seems to lie here.
+     *
+     * @param at where it is seen from, below the window, mm
+     * @param onPupil a point in the plane of the pupil, mm
+     */
+    public Vector3D seems(Vector3D at, Vector3D onPupil) {
+        if (window.isEmpty()) {
+            return onPupil;
+        }
+        double height = onPupil.getZ() - at.getZ();
+        Vector3D level = Vector3D.of(onPupil.getX() - at.getX(), onPupil.getY() - at.getY(), 0);
+        double aside = level.norm();
+        double seeming = height - window.get().shift();
+        double along = aside > 0 ? window.get().slope(height, aside) * seeming / aside : 0;
+        return at.add(level.multiply(along)).add(Vector3D.of(0, 0, seeming));
+    }
+
     /** Whether a line comes from the pupil, beyond rounding; for the parameters see {@link #origin}. */
     public boolean surelyShines(Vector3D at, Vector3D way) {
         Vector3D from = origin(at, way);

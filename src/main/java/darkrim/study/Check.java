@@ -47,6 +47,21 @@ public final class Check {
     }
 
     /**
+     * What is proved of a layout file: darkness, views of the pupil and margins, for which the least of samples is enough. No verdict that hangs on
+     * samples is to be taken from it, so that it warns of nothing that speaks against one.
+     *
+     * @param file the file
+     * @param effort how hard to work, apart from samples
+     * @param watch hears how far it is
+     * @throws UnusableInput with everything that is wrong with the file
+     */
+    public static CheckResult proofs(Path file, Effort effort, Watch watch) throws UnusableInput {
+        Findings findings = new Findings();
+        Effort least = new Effort(effort.threads(), effort.seed(), Optional.of(1L), effort.margins(), effort.warm());
+        return of(effort.shaped(readable(file, findings)), findings, least, Plan.ONCE, watch);
+    }
+
+    /**
      * Checks a layout file and, if it is judged in a cold shape, beside it the shape as drawn.
      *
      * @param file the file

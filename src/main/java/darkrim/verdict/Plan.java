@@ -21,6 +21,9 @@ public record Plan(int firstBatches, Measured measured, int looks) {
     /** Everything is measured, and what is undecided is looked at until the budget ends. */
     public static final Plan FULL = new Plan(2, Measured.EVERYTHING, Integer.MAX_VALUE);
 
+    /** Each surface is looked at once, for those who want what is proved: sampled numbers are then worth little. */
+    public static final Plan ONCE = new Plan(2, Measured.EVERYTHING, 1);
+
     /** Only what decides is measured, everywhere alike: what differs between two layouts is then not the number of samples. */
     public static Plan alike(int batches) {
         return new Plan(batches, Measured.UNDECIDED, 1);

@@ -1,10 +1,12 @@
 package darkrim.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import darkrim.verdict.Watch;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -53,6 +55,26 @@ class AdviseCommandTest {
                 .contains("side 40 mm 34.9 mm -5.1 mm");
         assertThat(run.output().lines()).allMatch(line -> line.length() <= 100);
         assertThat(StudySchema.problems("advice.schema.json", json)).isEmpty();
+    }
+
+    /** Read by another library. */
+    @Test
+    void theSmallestChangesAreATableToo() throws Exception {
+        Path csv = folder.resolve("advice.csv");
+        Run run = Run.of("advise", layout, "--keep", "height", "--csv", csv.toString());
+        assertThat(run.code()).as(run.errors()).isZero();
+        CSVRecord change = MapsCommandTest.records(csv).stream()
+                .filter(each -> each.get("dimension").equals("side"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(change.get("requirement")).isEqualTo("strip-dark");
+        assertThat(change.get("unit")).isEqualTo("mm");
+        assertThat(Double.parseDouble(change.get("from"))).isEqualTo(40);
+        // Half an opening of 17.5 mm puts the end of the light at 30 mm, as above: 35 mm, less what is lost by rounding
+        // to the dark side.
+        assertThat(Double.parseDouble(change.get("to"))).isBetween(34.8, 35.0);
+        assertThat(Double.parseDouble(change.get("change")))
+                .isCloseTo(Double.parseDouble(change.get("to")) - 40, within(1e-12));
     }
 
     private static String inOneLine(String text) {

@@ -205,7 +205,7 @@ class DrawCommandTest {
                 "--only nothing/**           | --only: 'nothing/**' selects no surface",
                 "--about x{                  | --about: pattern 'x{'",
                 "--cells /                   | --cells: '/' selects no surface",
-                "--only left --hide left     | --only and --hide leave nothing to draw; nothing was drawn.",
+                "--only left --hide left     | --only and --hide leave no surface; nothing was drawn.",
                 "--section y=900 --from front | --section cuts all parts away that would be drawn; nothing was drawn.",
                 "--detector screen           | --detector: there is no surface 'screen'",
                 "--seen-from lift            | --seen-from: there is no surface 'lift'",

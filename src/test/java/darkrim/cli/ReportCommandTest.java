@@ -3,6 +3,7 @@ package darkrim.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import darkrim.Outside;
 import darkrim.present.Ink;
 import darkrim.verdict.Watch;
 import java.awt.image.BufferedImage;
@@ -19,10 +20,14 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
@@ -40,6 +45,9 @@ class ReportCommandTest {
     private static final String TITLE = "<script>alert(1)</script> & \"x\" \u03b1 \u00b1 0.1 \u2014 end";
     private static final Map<String, String> NEW_YEAR = Map.of("SOURCE_DATE_EPOCH", "1767225600");
     private static final String ESCAPED = "&lt;script&gt;alert(1)&lt;/script&gt; &amp; ";
+
+    /** A checker that knows the standard of HTML, by its version in the registry of node. */
+    private static final String HTML_CHECKER = "html-validate@9.7.1";
 
     @TempDir
     private static Path folder;
@@ -105,7 +113,7 @@ class ReportCommandTest {
                 .contains(">edges-dark</td>")
                 .contains("\u25cf PASS")
                 .contains("direct none")
-                .contains("reflected &lt;= 1e-9");
+                .contains("reflected &lt;= <span class=\"whole\">1e-9</span>");
     }
 
     @Test
@@ -200,6 +208,38 @@ class ReportCommandTest {
         }
     }
 
+    @Test
+    void theSameDateMakesADocumentOfTheSameBytesAndAllItsLettersAreInIt() throws IOException {
+        Run again = report(
+                NEW_YEAR, layout, "-o", at("again.pdf"), "--against", before, "--samples", "2e6", "--threads", "1");
+        assertThat(again.code()).isEqualTo(first.code());
+        assertThat(at("again.pdf")).hasSameBinaryContentAs(at("a.pdf"));
+        try (PDDocument document = Loader.loadPDF(at("a.pdf").toFile())) {
+            assertThat(document.getDocumentInformation().getCreationDate().toInstant())
+                    .isEqualTo("2026-01-01T00:00:00Z");
+            Set<String> fonts = new HashSet<>();
+            for (PDPage page : document.getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
+                    PDFont font = page.getResources().getFont(name);
+                    assertThat(font.isEmbedded()).as(font.getName()).isTrue();
+                    fonts.add(font.getName());
+                }
+            }
+            assertThat(fonts).isNotEmpty();
+        }
+    }
+
+    @Test
+    void lettersThatTheFontLacksAreNamed() throws IOException {
+        Path written =
+                Files.writeString(at("night.yaml"), Files.readString(layout).replace("alert(1)", "\u591c\u5149\u591c"));
+        Run run = report(NEW_YEAR, written, "-o", at("night.pdf"), "--samples", "1e4");
+        assertThat(run.errors())
+                .contains(
+                        "the PDF shows # or ? in place of 2 letters that its font lacks: \u591c (U+591C), \u5149 (U+5149)");
+        assertThat(first.errors()).doesNotContain("in place of");
+    }
+
     /** Share of pixels that are not white. */
     private static double inked(BufferedImage image) {
         long dark = IntStream.range(0, image.getHeight())
@@ -260,30 +300,54 @@ class ReportCommandTest {
     }
 
     @Test
+    void workThatIsStoppedWhileThePagesAreMadeWritesNothing() {
+        AtomicBoolean asked = new AtomicBoolean();
+        Watch stopping = new Watch() {
+            @Override
+            public void progress(String step, long done, long most) {
+                // Asked to stop while the last of two files is made, too late for anything but not to write it.
+                asked.set(asked.get() || (step.equals("pages") && done == most - 1));
+            }
+
+            @Override
+            public boolean stop() {
+                return asked.get();
+            }
+        };
+        Run stopped =
+                report(stopping, NEW_YEAR, layout, "-o", at("late.html"), "-o", at("late.pdf"), "--samples", "1e4");
+        assertThat(asked).isTrue();
+        assertThat(stopped.code()).isEqualTo(ExitCode.UNDECIDED);
+        assertThat(stopped.errors()).contains("the work was stopped; nothing was written");
+        assertThat(at("late.html")).doesNotExist();
+        assertThat(at("late.pdf")).doesNotExist();
+    }
+
+    @Test
     void aCheckerOfHtmlFindsNoFault() throws Exception {
-        Process checker;
-        try {
-            checker = new ProcessBuilder("html-validate", "--version")
-                    .redirectErrorStream(true)
-                    .start();
-        } catch (IOException missing) {
-            assumeThat(false)
-                    .as("html-validate is not installed: npm install -g html-validate")
-                    .isTrue();
-            return;
-        }
-        assertThat(checker.waitFor()).isZero();
+        Path modules = Path.of("target/html-checker");
+        assumeThat(Outside.has("npm", "--version"))
+                .as("npm, which fetches the checker, is not installed")
+                .isTrue();
+        assumeThat(Files.isDirectory(modules.resolve("node_modules"))
+                        || Outside.has(
+                                "npm",
+                                "install",
+                                "--prefix",
+                                modules.toString(),
+                                "--no-audit",
+                                "--no-fund",
+                                HTML_CHECKER))
+                .as("the checker of HTML could not be fetched")
+                .isTrue();
         Path rules = Files.writeString(
                 at(".htmlvalidate.json"),
                 "{\"extends\":[\"html-validate:standard\"],\"rules\":{\"void-style\":\"off\"}}");
-        Process run = new ProcessBuilder(
-                        "html-validate",
-                        "--config",
-                        rules.toString(),
-                        at("a.html").toString())
-                .redirectErrorStream(true)
-                .start();
-        String found = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        assertThat(run.waitFor()).as(found).isZero();
+        Outside.Said said = Outside.run(List.of(
+                modules.resolve("node_modules/.bin/html-validate").toString(),
+                "--config",
+                rules.toString(),
+                at("a.html").toString()));
+        assertThat(said.code()).as(said.text()).isZero();
     }
 }

@@ -14,6 +14,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -214,10 +215,11 @@ class SourceCommandsTest {
             "1"
         };
         assertThat(run(command)).as(errors.toString()).isEqualTo(ExitCode.DONE);
-        Matcher mean = Pattern.compile("light of moon on pixels/front: mean ([-0-9.e]+) \\+- ")
+        Matcher mean = Pattern.compile(
+                        "light of moon on pixels/front: mean \\(?([-0-9.]+) \\+- [0-9.]+(?:\\)(e-[0-9]+))?, cells")
                 .matcher(output.toString());
         assertThat(mean.find()).as(output.toString()).isTrue();
-        return Double.parseDouble(mean.group(1));
+        return Double.parseDouble(mean.group(1) + (mean.group(2) == null ? "" : mean.group(2)));
     }
 
     /**
@@ -233,6 +235,77 @@ class SourceCommandsTest {
         double share = (Math.hypot(near, height) + far - Math.hypot(far, height) - near) / (2 * height);
         double endless = 0.5 * StrictMath.sin(Math.toRadians(40)) * share * height * 5 / 36;
         assertThat(drawnMean("reflected")).isBetween(0.85 * endless, 1.02 * endless);
+    }
+
+    /** The map of a table is, number for number, that of the picture: as many samples of as many cells. */
+    @Test
+    void mapsOfASourceAreThoseOfThePicture() throws Exception {
+        drawnMean("direct");
+        Matcher drawn = Pattern.compile("mean (.*), cells").matcher(output.toString());
+        assertThat(drawn.find()).isTrue();
+        output.getBuffer().setLength(0);
+        String[] command = {
+            "maps",
+            layout(),
+            "--onto",
+            "pixels/front",
+            "--source",
+            "moon",
+            "--light",
+            "direct",
+            "--cells-along",
+            "24",
+            "--cell-samples",
+            "512",
+            "-o",
+            at("moon.csv").toString()
+        };
+        assertThat(run(command)).as(errors.toString()).isEqualTo(ExitCode.DONE);
+        assertThat(output.toString())
+                .contains(drawn.group(1), "Relative irradiance 1 is what moon gives a plane that faces it");
+    }
+
+    /** What faces the body gets all of its light, what lies under it at 40 deg the cosine; no verdict comes with it. */
+    @Test
+    void aSceneIsExportedInTheLightOfASource() throws Exception {
+        String[] command = {
+            "export",
+            layout(),
+            "--source",
+            "moon",
+            "--only",
+            "pixels/**",
+            "--only",
+            "ridge/-x",
+            "-o",
+            at("moon.csv").toString(),
+            "-o",
+            at("moon.glb").toString()
+        };
+        assertThat(run(command)).as(errors.toString()).isEqualTo(ExitCode.DONE);
+        double[] expected = {StrictMath.cos(Math.toRadians(40)), StrictMath.sin(Math.toRadians(40))};
+        String[] names = {"pixels/front", "ridge/-x"};
+        for (int i = 0; i < names.length; i++) {
+            String name = names[i];
+            CSVRecord line = MapsCommandTest.records(at("moon.csv")).stream()
+                    .filter(each -> each.get("surface").equals(name))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(Double.parseDouble(line.get("direct light"))).isCloseTo(expected[i], within(2e-3));
+            assertThat(line.get("verdict")).isEmpty();
+        }
+        assertThat(run(
+                        "export",
+                        layout(),
+                        "--source",
+                        "sun",
+                        "--samples",
+                        "10",
+                        "-o",
+                        at("a.vtu").toString()))
+                .isEqualTo(ExitCode.UNUSABLE);
+        assertThat(errors.toString()).contains("named 'sun', expected moon", "--samples is about a check of the beam");
+        assertThat(at("a.vtu")).doesNotExist();
     }
 
     @Test

@@ -8,9 +8,11 @@ import darkrim.study.section.LayoutSection;
 import darkrim.study.section.LimitingEdge;
 import darkrim.study.section.SectionMargin;
 import darkrim.study.section.SectionRay;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -18,6 +20,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * for each part, each kind of ray, the pupil, the landings, the dimensions and the words. Rays run all the way from the pupil.
  */
 public final class DxfSection {
+    private static final String WINDOW = "WINDOW";
     private static final int[] COLOURS = {5, 30, 6, 3, 1, 4, 8, 200};
 
     private final LayoutSection section;
@@ -39,7 +42,11 @@ public final class DxfSection {
         }
         out.header(section.bounds().orElse(new double[] {0, 0, 0, 0}));
         out.lineTypes();
-        out.beginLayers(layers.size() + 7);
+        List<String> others = new ArrayList<>(List.of("PUPIL", "LANDINGS", "DIMENSIONS", "WORDS"));
+        if (section.plate().isPresent()) {
+            others.add(0, WINDOW);
+        }
+        out.beginLayers(layers.size() + SectionRay.Kind.values().length + others.size());
         int colour = 0;
         for (String layer : layers.values()) {
             out.layer(layer, COLOURS[colour++ % COLOURS.length], "CONTINUOUS");
@@ -50,12 +57,13 @@ public final class DxfSection {
                     kind == SectionRay.Kind.LIGHT_ENDS ? 1 : kind == SectionRay.Kind.CHIEF ? 8 : 5,
                     type(kind));
         }
-        for (String layer : List.of("PUPIL", "LANDINGS", "DIMENSIONS", "WORDS")) {
+        for (String layer : others) {
             out.layer(layer, 7, "CONTINUOUS");
         }
         out.endLayers();
         out.beginEntities();
         section.bodies().forEach(this::body);
+        section.plate().ifPresent(this::plate);
         rays();
         widths();
         words(imprint);
@@ -66,6 +74,21 @@ public final class DxfSection {
         String layer = layers.get(body.part());
         body.outlines().forEach(outline -> out.polyline(layer, outline, true));
         body.lines().forEach(line -> out.polyline(layer, line, false));
+    }
+
+    /** Both faces of the window, as far as parts and rays go to the sides. */
+    private void plate(double[] heights) {
+        double[] bounds = section.bounds().orElse(new double[] {0, 0, 0, 0}).clone();
+        for (SectionRay ray : section.rays()) {
+            for (Vector3D point : ray.course()) {
+                double across = section.plane().seen(point).getX();
+                bounds[0] = Math.min(bounds[0], across);
+                bounds[2] = Math.max(bounds[2], across);
+            }
+        }
+        for (double height : heights) {
+            out.line(WINDOW, Vector2D.of(bounds[0], height), Vector2D.of(bounds[2], height));
+        }
     }
 
     private static String layer(SectionRay.Kind kind) {
@@ -89,7 +112,13 @@ public final class DxfSection {
         double size = 0.05;
         for (SectionRay ray : section.rays()) {
             Vector2D to = section.plane().seen(ray.to());
-            out.line(layer(ray.kind()), section.plane().seen(ray.trace()), to);
+            List<Vector2D> course =
+                    ray.course().stream().map(section.plane()::seen).toList();
+            if (course.size() == 2) {
+                out.line(layer(ray.kind()), course.get(0), to);
+            } else {
+                out.polyline(layer(ray.kind()), course, false);
+            }
             out.point("LANDINGS", to);
             // Landings lie close together: each kind has a line of its own below them.
             int row = switch (ray.kind()) {

@@ -18,6 +18,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * @param scale its scale
  */
 record PaperView(Box box, Vector2D middle, DrawnScale scale) {
+    /** Colour of a window. */
+    static final String WINDOW = "#e3f1f8";
+
     /** A view of all within bounds: left, lowest, right, highest, mm. */
     static PaperView around(double[] bounds, Box box, double air) {
         double width = Math.max(1e-6, bounds[2] - bounds[0]) * air;
@@ -42,6 +45,7 @@ record PaperView(Box box, Vector2D middle, DrawnScale scale) {
     /** Draws what is cut, coloured by part, and some rays; cut off at the box. */
     void draw(Page page, LayoutSection section, List<SectionRay> rays, Map<String, String> colours) {
         List<Mark> marks = new ArrayList<>();
+        section.plate().ifPresent(heights -> marks.add(plate(heights)));
         for (CutBody body : section.bodies()) {
             if (!body.outlines().isEmpty()) {
                 marks.add(new Mark.Area(
@@ -50,11 +54,28 @@ record PaperView(Box box, Vector2D middle, DrawnScale scale) {
             body.lines().forEach(line -> marks.add(new Mark.Path(paper(line), Line.THICK)));
         }
         rays.forEach(ray -> marks.add(new Mark.Path(
-                List.of(
-                        paper(section.plane().seen(ray.trace())),
-                        paper(section.plane().seen(ray.to()))),
+                ray.course().stream()
+                        .map(section.plane()::seen)
+                        .map(this::paper)
+                        .toList(),
                 RayLines.of(ray.kind()))));
         page.add(new Mark.Clipped(box, marks));
+    }
+
+    /** The window, which goes on to both sides. */
+    private Mark plate(double[] heights) {
+        double left = box.x() - 1;
+        double right = box.right() + 1;
+        double low = paper(Vector2D.of(0, heights[0])).getY();
+        double high = paper(Vector2D.of(0, heights[1])).getY();
+        return new Mark.Area(
+                List.of(List.of(
+                        Vector2D.of(left, high),
+                        Vector2D.of(right, high),
+                        Vector2D.of(right, low),
+                        Vector2D.of(left, low))),
+                WINDOW,
+                Line.THIN);
     }
 
     /** A bar of a round length at the lower right of the box. */
@@ -84,7 +105,7 @@ record PaperView(Box box, Vector2D middle, DrawnScale scale) {
         double half = Lettering.width(words, 2.2, false) / 2;
         double beside = Math.max(a.getX(), b.getX()) + half + 1;
         double before = Math.min(a.getX(), b.getX()) - half - 1;
-        page.label(
+        page.clearLabel(
                 words,
                 2.2,
                 box,
@@ -108,7 +129,7 @@ record PaperView(Box box, Vector2D middle, DrawnScale scale) {
         page.add(new Mark.Clipped(box, lines));
         double half = Lettering.width(words, 2.2, false) / 2;
         double middleY = (a.getY() + b.getY()) / 2 + 0.8;
-        page.label(
+        page.clearLabel(
                 words,
                 2.2,
                 box,

@@ -51,17 +51,23 @@ final class PartsView {
 
     /** A letter where a ray leaves a view, or as near to that as there is room. */
     static void letter(Page page, LayoutSection section, PaperView view, SectionRay ray) {
-        Vector2D to = view.paper(section.plane().seen(ray.to()));
-        Vector2D from = view.paper(section.plane().seen(ray.trace()));
-        if (view.box().holds(from)) {
+        List<Vector2D> course = ray.course().stream()
+                .map(section.plane()::seen)
+                .map(view::paper)
+                .toList();
+        if (view.box().holds(course.get(0))) {
             return;
         }
         List<Vector2D> places = new ArrayList<>();
         // From the far end of the ray inward; the label itself looks for the first place inside the box.
-        double length = to.distance(from);
-        double reach = Math.min(length, view.box().width() + view.box().height());
-        for (double along = reach; along > 4; along -= 1.5) {
-            places.add(to.lerp(from, along / length).add(Vector2D.of(0, 0.8)));
+        double most = view.box().width() + view.box().height();
+        for (int leg = 1; leg < course.size(); leg++) {
+            boolean last = leg == course.size() - 1;
+            Vector2D to = course.get(leg);
+            double length = to.distance(course.get(leg - 1));
+            for (double along = Math.min(length, most); along > (last ? 4 : 0); along -= 1.5) {
+                places.add(to.lerp(course.get(leg - 1), along / length).add(Vector2D.of(0, 0.8)));
+            }
         }
         page.label(letter(ray), 2.2, view.box(), places);
     }

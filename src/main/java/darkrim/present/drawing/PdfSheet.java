@@ -20,7 +20,6 @@ import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
  */
 public final class PdfSheet {
     private static final float POINTS = 72f / 25.4f;
-    private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     /** Strokes around bold letters, as a share of their size. */
     private static final double BOLD = 0.035;
 
@@ -40,7 +39,7 @@ public final class PdfSheet {
      */
     public static byte[] of(SectionSheet sheet, String title) {
         try (PDDocument document = new PDDocument();
-                InputStream letters = PDDocument.class.getResourceAsStream(FONT)) {
+                InputStream letters = PdfLetters.open()) {
             document.setDocumentId((long) sheet.toString().hashCode());
             PDDocumentInformation information = new PDDocumentInformation();
             information.setTitle(darkrim.present.Printable.of(title));

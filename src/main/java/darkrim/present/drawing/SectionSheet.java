@@ -76,6 +76,17 @@ public record SectionSheet(List<Mark> marks) {
         return new SectionSheet(page.marks());
     }
 
+    /** All words on it, one after another. */
+    public String words() {
+        StringBuilder words = new StringBuilder();
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Words each) {
+                words.append(each.text()).append('\n');
+            }
+        }
+        return words.toString();
+    }
+
     /** A colour for each part that is cut, in the order of the layout. */
     private static Map<String, String> colours(LayoutSection section) {
         Map<String, String> colours = new LinkedHashMap<>();

@@ -1,6 +1,7 @@
 package darkrim.present.drawing;
 
 import darkrim.layout.Layout;
+import darkrim.layout.form.Wording;
 import darkrim.present.Figures;
 import darkrim.present.LayoutWords;
 import darkrim.present.drawing.Mark.Anchor;
@@ -56,7 +57,13 @@ final class SheetFoot {
         double top = y;
         int row = 0;
         int rows = (int) Math.max(1, Math.floor((box.bottom() - top) / LINE));
-        List<Map.Entry<String, String>> parts = List.copyOf(told.colours().entrySet());
+        List<Map.Entry<String, String>> parts = new ArrayList<>();
+        if (section.plate().isPresent()) {
+            section.window()
+                    .ifPresent(each -> parts.add(Map.entry(
+                            each.name() + " (window, n = " + Wording.number(each.index()) + ")", PaperView.WINDOW)));
+        }
+        parts.addAll(told.colours().entrySet());
         int shown = Math.min(parts.size(), 2 * rows);
         for (Map.Entry<String, String> part : parts.subList(0, shown)) {
             swatch(page, x, top + (row % rows) * LINE, part.getValue());
@@ -104,7 +111,7 @@ final class SheetFoot {
                 Anchor.START,
                 true,
                 box.width() - 4);
-        int rows = 6;
+        int rows = section.window().isEmpty() ? 6 : 5;
         if (lines.isEmpty()) {
             lines.add("The check found none here: the least of each requirement lie elsewhere.");
         } else if (lines.size() > rows) {
@@ -117,6 +124,13 @@ final class SheetFoot {
             page.words(line, box.x() + 2, y, box.width() - 4);
         }
         y = box.bottom() - 2 - LINE;
+        if (section.window().isPresent()) {
+            page.words(
+                    "Margins and rooms are for a pupil as wide as the window can make it seem: true ones are no smaller.",
+                    box.x() + 2,
+                    y - 2 * LINE,
+                    box.width() - 4);
+        }
         int edges = section.edges().size();
         if (edges > told.details().size()) {
             page.words(

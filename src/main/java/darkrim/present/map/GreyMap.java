@@ -16,6 +16,7 @@ import javax.imageio.metadata.IIOInvalidTreeException;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /**
  * A map as a PNG picture of 16 bits of grey, a pixel for each cell, the last row on top. Grey is linear from 0, black, to the greatest value, 65535; text
@@ -71,7 +72,7 @@ public final class GreyMap {
     private static byte[] written(BufferedImage picture, Map<String, String> words) {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
+        try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
             IIOMetadata metadata =
                     writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(picture), null);
             metadata.mergeTree(FORMAT, chunks(words));

@@ -5,6 +5,7 @@ import darkrim.present.Figures;
 import darkrim.present.Printable;
 import darkrim.scene.DistantBody;
 import darkrim.scene.Scene;
+import java.util.Optional;
 
 /**
  * In what the light of a picture is given.
@@ -15,6 +16,16 @@ import darkrim.scene.Scene;
  * @param words what 1 stands for, a sentence; empty where the unit says it
  */
 public record LightUnit(String quantity, String unit, double perRelative, String words) {
+    /**
+     * Light of a distant source, or of the beam.
+     *
+     * @param source the source; empty for the beam
+     * @param lit the scene in its light
+     */
+    public static LightUnit of(Optional<SourceSpec.Distant> source, Scene lit) {
+        return source.map(each -> ofSource(each, lit)).orElseGet(() -> ofBeam(lit));
+    }
+
     /** Light of the beam: in W/m2 where its radiance is known, otherwise relative to the unobstructed pupil. */
     public static LightUnit ofBeam(Scene scene) {
         return scene.beam().radiance().isPresent()

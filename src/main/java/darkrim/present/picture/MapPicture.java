@@ -1,5 +1,6 @@
 package darkrim.present.picture;
 
+import darkrim.present.Figures;
 import darkrim.scene.CellGrid;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.SurfaceMap;
@@ -45,8 +46,8 @@ public final class MapPicture {
             least = Math.min(least, map.value(light, cell) * perRelative);
             most = Math.max(most, map.value(light, cell) * perRelative);
         }
-        return "mean " + RoundNumbers.three(map.mean(light) * perRelative) + " +- "
-                + RoundNumbers.three(map.meanError(light) * perRelative) + ", cells " + RoundNumbers.three(least)
+        return "mean " + Figures.withError(map.mean(light) * perRelative, map.meanError(light) * perRelative)
+                + ", cells " + RoundNumbers.three(least)
                 + " to "
                 + RoundNumbers.three(most);
     }

@@ -1,5 +1,6 @@
 package darkrim.present.picture;
 
+import darkrim.present.PngBytes;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -8,12 +9,8 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import javax.imageio.ImageIO;
 
 /**
  * The sheet that a picture stands on: title above, colours to the right, what else must be said below. Letters grow with the sheet; what is
@@ -165,12 +162,6 @@ final class Sheet {
     /** The sheet as a PNG file. */
     byte[] png() {
         graphics.dispose();
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            ImageIO.write(image, "png", bytes);
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
-        }
-        return bytes.toByteArray();
+        return PngBytes.of(image);
     }
 }

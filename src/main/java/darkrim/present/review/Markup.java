@@ -3,6 +3,8 @@ package darkrim.present.review;
 import darkrim.layout.form.Wording;
 import java.io.StringWriter;
 import java.util.Base64;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
@@ -12,6 +14,8 @@ import javax.xml.stream.XMLStreamWriter;
  * text and attribute; what acts on a terminal or hides becomes a question mark. Mutable, for one page.
  */
 final class Markup {
+    private static final Pattern APART = Pattern.compile("/|[0-9.)]+e-[0-9]+");
+
     private final StringWriter text = new StringWriter();
     private final XMLStreamWriter xml;
 
@@ -74,15 +78,24 @@ final class Markup {
         return write(() -> xml.writeCharacters(harmless(words)));
     }
 
-    /** Names of surfaces, which may be broken after a slash. */
+    /** Words with names of surfaces, which may be broken after a slash, and numbers, which may not before their exponent. */
     Markup names(String words) {
-        String rest = harmless(words);
-        int slash;
-        while ((slash = rest.indexOf('/') + 1) > 0 && slash < rest.length()) {
-            text(rest.substring(0, slash)).single("wbr");
-            rest = rest.substring(slash);
+        String all = harmless(words);
+        Matcher apart = APART.matcher(all);
+        int from = 0;
+        while (apart.find()) {
+            if (apart.group().equals("/")) {
+                text(all.substring(from, apart.end()));
+                if (apart.end() < all.length()) {
+                    single("wbr");
+                }
+            } else {
+                text(all.substring(from, apart.start()));
+                open("span", "class", "whole").text(apart.group()).closeInLine();
+            }
+            from = apart.end();
         }
-        return text(rest);
+        return text(all.substring(from));
     }
 
     /** A style sheet of our own. */

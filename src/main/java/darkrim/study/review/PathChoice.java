@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
  * Chooses the ways of light that a review draws: of each requirement on direct light that fails the ray to its worst surface, and of each limit on
@@ -55,12 +56,7 @@ final class PathChoice {
             }
             Outcome worst = each.worst();
             if (each.verdict() == Verdict.FAIL && worst.evidence() instanceof Evidence.WitnessRay ray) {
-                paths.add(new DrawnPath(
-                        worst.surface(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        1,
-                        List.of(ray.onPupil(), ray.onSurface())));
+                paths.add(new DrawnPath(worst.surface(), Optional.empty(), Optional.empty(), 1, direct(ray)));
             } else if (isReflected(each.requirement())
                     && reached.add(worst.surface().index())) {
                 reflected(
@@ -70,6 +66,26 @@ final class PathChoice {
             }
         }
         return paths.subList(0, Math.min(MOST, paths.size()));
+    }
+
+    /** The ray as it bends in a window, if there is one. */
+    private List<Vector3D> direct(Evidence.WitnessRay ray) {
+        Vector3D seems = scene.beam().seems(ray.onSurface(), ray.onPupil());
+        List<Vector3D> points = bending(ray.onSurface(), seems);
+        points.add(ray.onSurface());
+        return points;
+    }
+
+    private List<Vector3D> points(Way way) {
+        List<Vector3D> points = bending(way.reflected(), way.onPupil());
+        points.add(way.reflected());
+        points.add(way.arrives());
+        return points;
+    }
+
+    private List<Vector3D> bending(Vector3D at, Vector3D seems) {
+        return new ArrayList<>(
+                scene.beam().window().isEmpty() ? List.of(seems) : scene.beam().course(at, seems.subtract(at)));
     }
 
     private static boolean isReflected(Requirement requirement) {
@@ -94,7 +110,7 @@ final class PathChoice {
                         Optional.of(via),
                         Optional.of(part),
                         entry.getValue().mean() / whole,
-                        List.of(way.onPupil(), way.reflected(), way.arrives())));
+                        points(way)));
             }
         }
     }

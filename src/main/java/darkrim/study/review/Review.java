@@ -23,7 +23,6 @@ import java.util.Optional;
  * @param comparison what differs from another layout, if one was given
  * @param tolerance what the tolerances do, if that was asked for
  * @param inputs the files that were read
- * @param followed whether light is followed in drawings of rays: not through a window
  * @param stopped whether the work was stopped before its end
  */
 public record Review(
@@ -37,7 +36,6 @@ public record Review(
         Optional<Comparison> comparison,
         Optional<ToleranceResult> tolerance,
         List<InputHash> inputs,
-        boolean followed,
         boolean stopped) {
     /** Copies the lists. */
     public Review {

@@ -104,7 +104,6 @@ public final class ReviewStudy {
                 new LitLayout.Fineness(names::contains, ALONG, ROUND),
                 effort.threads(),
                 watch);
-        boolean followed = result.layout().beam().window().isEmpty();
         List<InputHash> inputs = new ArrayList<>(InputHash.of(family));
         before.ifPresent(other -> inputs.addAll(InputHash.of(other)));
         return new Review(
@@ -113,12 +112,11 @@ public final class ReviewStudy {
                 lit,
                 mapped,
                 flat.size() - mapped.size(),
-                followed ? new PathChoice(result, watch).paths() : List.of(),
-                followed && !watch.stop() ? SectionChoice.of(result) : List.of(),
+                new PathChoice(result, watch).paths(),
+                watch.stop() ? List.of() : SectionChoice.of(result),
                 comparison,
                 tolerance,
                 inputs.stream().distinct().toList(),
-                followed,
                 watch.stop() || result.judgement().stopped());
     }
 

@@ -4,6 +4,7 @@ import darkrim.assembly.Assembly;
 import darkrim.diagnostic.Findings;
 import darkrim.layout.Layout;
 import darkrim.scene.Scene;
+import darkrim.scene.Window;
 import darkrim.study.CheckResult;
 import darkrim.trace.FacetTree;
 import java.util.Comparator;
@@ -21,6 +22,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * @param edges the edges past which light comes and lands in the section
  * @param pupil the pupil as it is seen in the section, from one end of its rim to the other, in space, mm; empty where the plane lies across the light
  * @param middle the middle of the pupil, mm
+ * @param window the plate that light passes between the pupil and the parts, if there is one
  * @param rays the rays that graze the edges
  * @param stopped rays past these edges that do not arrive, with the reason
  * @param margins what the check found
@@ -32,9 +34,13 @@ public record LayoutSection(
         List<LimitingEdge> edges,
         Optional<Rim> pupil,
         Vector3D middle,
+        Optional<Window> window,
         List<SectionRay> rays,
         List<StoppedRay> stopped,
         List<SectionMargin> margins) {
+    /** Less than this of a direction upward is rounding. */
+    private static final double LEVEL = 1e-9;
+
     /** Copies the lists. */
     public LayoutSection {
         bodies = List.copyOf(bodies);
@@ -80,8 +86,9 @@ public record LayoutSection(
         Optional<Rim> pupil = plane.holds(scene.beam().pupil().frame().normal()) || plane.holds(along)
                 ? Optional.of(PupilRim.of(scene.beam().pupil(), plane))
                 : Optional.empty();
+        Vector3D seems = new SeemingPupil(scene.beam(), Vector3D.ZERO).frame().origin();
         List<LimitingEdge> edges =
-                pupil.isEmpty() ? List.of() : new EdgeSearch(plane, plane.seen(middle)).of(assembly.openings(), bodies);
+                pupil.isEmpty() ? List.of() : new EdgeSearch(plane, plane.seen(seems)).of(assembly.openings(), bodies);
         FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
         RaySearch search = new RaySearch(scene, tree, plane, bodies);
         pupil.ifPresent(rim -> edges.forEach(search::add));
@@ -93,6 +100,7 @@ public record LayoutSection(
                 arriving,
                 pupil,
                 middle,
+                scene.beam().window(),
                 sorted(search.rays(), arriving),
                 search.stopped().stream()
                         .filter(each -> arriving.contains(each.edge()))
@@ -118,6 +126,17 @@ public record LayoutSection(
             body.lines().forEach(line -> line.forEach(point -> widen(bounds, point)));
         }
         return bounds[0] <= bounds[2] ? Optional.of(bounds) : Optional.empty();
+    }
+
+    /** Heights of the lower and the upper face of the window in the section, mm; empty without a window, and where the plane lies level. */
+    public Optional<double[]> plate() {
+        double upward = plane.frame().v().getZ();
+        return window.filter(any -> Math.abs(upward) > LEVEL)
+                .map(any -> new double[] {any.bottom(), any.top()})
+                .map(heights -> new double[] {
+                    (heights[0] - plane.frame().origin().getZ()) / upward,
+                    (heights[1] - plane.frame().origin().getZ()) / upward
+                });
     }
 
     private static void widen(double[] bounds, Vector2D point) {

@@ -1,7 +1,6 @@
 package darkrim.study.section;
 
 import darkrim.scene.FieldLimit;
-import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
 import darkrim.trace.FacetTree;
 import darkrim.trace.Ray;
@@ -25,6 +24,12 @@ final class RaySearch {
 
     /** What is met nearer to the edge than this is its own material, mm. */
     private static final double OWN = 1e-3;
+
+    /** A landing that moves by no more than this from one turn to the next stays, mm. */
+    private static final double STAYS = 1e-9;
+
+    /** Each turn moves it by a small share of the turn before, unless it jumps past a corner. */
+    private static final int MOST_TURNS = 40;
 
     private final Scene scene;
     private final FacetTree tree;
@@ -57,10 +62,16 @@ final class RaySearch {
                 .toList();
     }
 
+    /** The border that belongs to one kind of ray, for the pupil as it seems to one point and the place where the edge is touched. */
+    private interface Border {
+        Optional<ShadowPlane> of(SeemingPupil pupil, Vector3D touched);
+    }
+
     /** Adds the rays past an edge: from both points of the rim that its shadow touches, and from the middle. */
     void add(LimitingEdge edge) {
-        Pupil pupil = scene.beam().pupil();
-        Optional<ShadowPlane> middle = ShadowPlane.middle(plane.at(edge.narrowest()), edge.along(), pupil, plane);
+        Vector3D narrowest = plane.at(edge.narrowest());
+        SeemingPupil pupil = new SeemingPupil(scene.beam(), narrowest);
+        Optional<ShadowPlane> middle = ShadowPlane.middle(narrowest, edge.along(), pupil, plane);
         if (middle.isEmpty()) {
             return;
         }
@@ -68,29 +79,55 @@ final class RaySearch {
         Vector2D touched = edge.touched(from);
         double side = touched.subtract(from).signedArea(edge.open().subtract(touched));
         for (double sense : new double[] {1, -1}) {
-            ShadowPlane.touching(plane.at(touched), edge.along(), pupil, plane, sense)
-                    .ifPresent(shadow -> {
-                        Vector2D start = plane.seen(shadow.trace());
-                        // From the open side of the line through the middle light reaches farthest behind the edge.
-                        boolean far = side * touched.subtract(from).signedArea(start.subtract(touched)) > 0;
-                        add(far ? SectionRay.Kind.LIGHT_ENDS : SectionRay.Kind.PUPIL_WHOLE, edge, shadow);
-                    });
+            Border border = (seeming, at) -> ShadowPlane.touching(at, edge.along(), seeming, plane, sense);
+            border.of(pupil, plane.at(touched)).ifPresent(shadow -> {
+                Vector2D start = plane.seen(shadow.trace());
+                // From the open side of the line through the middle light reaches farthest behind the edge.
+                boolean far = side * touched.subtract(from).signedArea(start.subtract(touched)) > 0;
+                add(far ? SectionRay.Kind.LIGHT_ENDS : SectionRay.Kind.PUPIL_WHOLE, edge, touched, border);
+            });
         }
-        add(SectionRay.Kind.CHIEF, edge, middle.get());
+        add(
+                SectionRay.Kind.CHIEF,
+                edge,
+                touched,
+                (seeming, at) -> ShadowPlane.middle(at, edge.along(), seeming, plane));
     }
 
-    private void add(SectionRay.Kind kind, LimitingEdge edge, ShadowPlane shadow) {
-        Vector2D from = plane.seen(shadow.trace());
-        Vector2D touched = edge.touched(from);
-        Vector2D way = touched.subtract(from);
-        double side = Math.signum(way.signedArea(edge.open().subtract(touched)));
-        Vector2D past = touched.add(way.orthogonal().normalize().multiply(side * CLEAR));
-        OptionalDouble landing = landing(from, past.subtract(from));
-        if (landing.isEmpty()) {
-            stopped.add(new LayoutSection.StoppedRay(kind, edge, "it meets nothing"));
-            return;
+    /**
+     * Adds a ray. Where the pupil seems to be depends through a window on the landing, which is sought: a landing that stays where it was is the one, as
+     * it then lies on the border for the pupil as it seems from there.
+     */
+    private void add(SectionRay.Kind kind, LimitingEdge edge, Vector2D first, Border border) {
+        Vector2D touched = first;
+        Vector3D eye = plane.at(touched);
+        for (int turn = 0; turn < MOST_TURNS; turn++) {
+            Optional<ShadowPlane> shadow = border.of(new SeemingPupil(scene.beam(), eye), plane.at(touched));
+            if (shadow.isEmpty()) {
+                return;
+            }
+            Vector2D from = plane.seen(shadow.get().trace());
+            boolean stays = edge.touched(from).equals(touched);
+            touched = edge.touched(from);
+            Vector2D way = touched.subtract(from);
+            double side = Math.signum(way.signedArea(edge.open().subtract(touched)));
+            Vector2D past = touched.add(way.orthogonal().normalize().multiply(side * CLEAR));
+            OptionalDouble landing = landing(from, past.subtract(from));
+            if (landing.isEmpty()) {
+                stopped.add(new LayoutSection.StoppedRay(kind, edge, "it meets nothing"));
+                return;
+            }
+            Vector3D to = plane.at(from.lerp(past, landing.getAsDouble()));
+            if (stays && (scene.beam().window().isEmpty() || to.distance(eye) <= STAYS)) {
+                landed(kind, edge, shadow.get(), touched, to);
+                return;
+            }
+            eye = to;
         }
-        Vector3D to = plane.at(from.lerp(past, landing.getAsDouble()));
+        stopped.add(new LayoutSection.StoppedRay(kind, edge, "it lands beside a corner, in no one place"));
+    }
+
+    private void landed(SectionRay.Kind kind, LimitingEdge edge, ShadowPlane shadow, Vector2D touched, Vector3D to) {
         if (plane.seen(to).distance(touched) < OWN) {
             stopped.add(new LayoutSection.StoppedRay(kind, edge, "it strikes the material of the edge itself"));
             return;
@@ -101,6 +138,22 @@ final class RaySearch {
         } else {
             stopped.add(new LayoutSection.StoppedRay(kind, edge, reason.get()));
         }
+    }
+
+    /** Where the border of shadow cuts the section, from the pupil to the landing; the window moves it aside by as much as its ray. */
+    private List<Vector3D> course(LimitingEdge edge, ShadowPlane shadow, Vector3D to) {
+        List<Vector3D> course = new ArrayList<>();
+        if (scene.beam().window().isEmpty()) {
+            course.add(shadow.trace());
+        } else {
+            Vector3D way = shadow.from().subtract(to);
+            Vector3D normal = edge.along().cross(way);
+            for (Vector3D point : scene.beam().course(to, way)) {
+                ShadowPlane.trace(normal, point, Vector3D.Unit.PLUS_Z, plane).ifPresent(course::add);
+            }
+        }
+        course.add(to);
+        return course;
     }
 
     private Optional<String> beyondField(Vector3D at, Vector3D start) {
@@ -134,10 +187,15 @@ final class RaySearch {
                 .get(met == Scene.INSIDE ? scene.frontSurface(facet) : met)
                 .name();
         if (Math.abs(ray.distance() - 1) * way.norm() <= SAME) {
-            rays.add(new SectionRay(kind, edge, start, shadow.trace(), past, to, name));
+            rays.add(new SectionRay(kind, edge, onPupil(to, start), course(edge, shadow, to), past, to, name));
         } else {
             stopped.add(new LayoutSection.StoppedRay(kind, edge, name + " stops it"));
         }
+    }
+
+    /** Where a ray leaves the pupil, of which one point seems to be where the ray comes from. */
+    private Vector3D onPupil(Vector3D to, Vector3D seems) {
+        return scene.beam().window().isEmpty() ? seems : scene.beam().origin(to, seems.subtract(to));
     }
 
     /** Where a ray first meets what is cut beyond an edge, in lengths of its direction; the edge lies at 1. */

@@ -1,7 +1,6 @@
 package darkrim.study.section;
 
 import darkrim.geom.Frame;
-import darkrim.scene.Pupil;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -11,8 +10,8 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * straight edge: all of the pupil lies to one side of it. In a section that border is a straight line, from where the plane meets the section in the plane of the
  * pupil.
  *
- * @param from the point of the pupil, mm
- * @param trace where the plane meets the section and the plane of the pupil, mm
+ * @param from the point of the pupil, where it seems to be, mm
+ * @param trace where the plane meets the section and the plane of the pupil, where that seems to be, mm
  */
 record ShadowPlane(Vector3D from, Vector3D trace) {
     /** The touching point moves by less than rounding after so many steps unless the pupil is seen nearly edge-on. */
@@ -26,8 +25,8 @@ record ShadowPlane(Vector3D from, Vector3D trace) {
      * @param at the edge where the section cuts it, mm
      * @param along which way the edge runs
      */
-    static Optional<ShadowPlane> middle(Vector3D at, Vector3D along, Pupil pupil, SectionPlane section) {
-        Vector3D middle = pupil.frame().origin();
+    static Optional<ShadowPlane> middle(Vector3D at, Vector3D along, SeemingPupil pupil, SectionPlane section) {
+        Vector3D middle = pupil.middle();
         return trace(at, along, middle, pupil.frame(), section).map(trace -> new ShadowPlane(middle, trace));
     }
 
@@ -39,9 +38,9 @@ record ShadowPlane(Vector3D from, Vector3D trace) {
      * @param sense 1 or -1, for one and the other
      */
     static Optional<ShadowPlane> touching(
-            Vector3D at, Vector3D along, Pupil pupil, SectionPlane section, double sense) {
+            Vector3D at, Vector3D along, SeemingPupil pupil, SectionPlane section, double sense) {
         Frame frame = pupil.frame();
-        Vector3D from = frame.origin();
+        Vector3D from = pupil.middle();
         for (int step = 0; step < STEPS; step++) {
             // The plane meets that of the pupil in a line; the rim is touched where it is farthest square to it.
             Vector3D line = along.cross(from.subtract(at)).cross(frame.normal());
@@ -49,7 +48,7 @@ record ShadowPlane(Vector3D from, Vector3D trace) {
                 return Optional.empty();
             }
             Vector2D inPlane = Vector2D.of(line.dot(frame.u()), line.dot(frame.v()));
-            from = PupilRim.point(pupil, inPlane.orthogonal().multiply(sense));
+            from = pupil.rim(inPlane.orthogonal().multiply(sense));
         }
         Vector3D touching = from;
         return trace(at, along, touching, frame, section).map(trace -> new ShadowPlane(touching, trace));
@@ -58,7 +57,18 @@ record ShadowPlane(Vector3D from, Vector3D trace) {
     /** The point in all three planes. */
     private static Optional<Vector3D> trace(
             Vector3D at, Vector3D along, Vector3D from, Frame pupil, SectionPlane section) {
-        Vector3D line = along.cross(from.subtract(at)).cross(pupil.normal());
+        return trace(along.cross(from.subtract(at)), from, pupil.normal(), section);
+    }
+
+    /**
+     * Where a plane meets the section at the height of a point.
+     *
+     * @param normal square to the plane, any length
+     * @param from the point, in the plane, mm
+     * @param upward square to the planes of one height
+     */
+    static Optional<Vector3D> trace(Vector3D normal, Vector3D from, Vector3D upward, SectionPlane section) {
+        Vector3D line = normal.cross(upward);
         double closing = section.frame().normal().dot(line);
         if (Math.abs(closing) < FLAT * line.norm() || line.norm() == 0) {
             return Optional.empty();

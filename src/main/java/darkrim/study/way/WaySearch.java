@@ -3,6 +3,7 @@ package darkrim.study.way;
 import darkrim.light.Reflector;
 import darkrim.reflection.Reflection;
 import darkrim.scene.Beam;
+import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
@@ -79,8 +80,9 @@ public final class WaySearch {
             int end = facet(receiver, receiverAreas, at[0]);
             Vector3D arrives = point(end, receiver, at[1], at[2]);
             int middle = facet(via, viaAreas, at[3]);
-            scene.beam().pupil().outline().place(at[6], at[7], onPupil);
-            Vector3D from = scene.beam().pupil().frame().at(onPupil[0], onPupil[1]);
+            Pupil pupil = scene.covering().pupil();
+            pupil.outline().place(at[6], at[7], onPupil);
+            Vector3D from = pupil.frame().at(onPupil[0], onPupil[1]);
             Optional<Way> way = part == Reflector.Part.MIRROR
                     ? mirrored(from, via, middle, arrives, receiver, end)
                     : scattered(from, via, middle, point(middle, via, at[4], at[5]), arrives, receiver, end, part);
@@ -168,13 +170,15 @@ public final class WaySearch {
     }
 
     private boolean isLit(Vector3D point, Vector3D from, int plane) {
-        Beam beam = scene.beam();
+        Beam beam = scene.covering();
         Vector3D along = from.subtract(point);
         boolean passes = beam.fieldLimit()
                 .map(limit -> limit.passes(
                         point.getX(), point.getY(), point.getZ(), along.getX(), along.getY(), along.getZ()))
                 .orElse(true);
-        return passes && beam.pupil().frame().height(point) > 0 && isClear(point, from, plane);
+        // Through a window not every line that seems to come from the pupil does.
+        boolean shines = scene.beam().window().isEmpty() || scene.beam().surelyShines(point, along);
+        return passes && shines && beam.pupil().frame().height(point) > 0 && isClear(point, from, plane);
     }
 
     private boolean isClear(Vector3D from, Vector3D to, int plane) {

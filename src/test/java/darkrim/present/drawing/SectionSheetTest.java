@@ -76,7 +76,8 @@ class SectionSheetTest {
         "nightglow-a, 1, -20.1",
         "dusk-tube, 0, 0",
         "aurora-tube, 1, 0.1",
-        "nightglow-b, 2, 2"
+        "nightglow-b, 2, 2",
+        "part-window, 0, 0"
     })
     void wordsStandInsideTheSheetAndOnNoOthers(String layout, int axis, double place) throws Exception {
         List<Mark.Words> words = words(SectionSheet.of(of(layout, SectionPlane.square(axis, place)), IMPRINT)

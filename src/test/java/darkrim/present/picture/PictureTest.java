@@ -12,12 +12,15 @@ import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class PictureTest {
     private static final PictureText TEXT = new PictureText(
@@ -49,6 +52,21 @@ class PictureTest {
                     .isGreaterThan(500);
         }
         assertThat(pixels(image, VerdictMark.of(Verdict.FAIL).argb())).isGreaterThan(30);
+    }
+
+    /** A temporary file is closed by the platform when the program is asked to stop, while pictures are still drawn. */
+    @Test
+    void noTemporaryFileIsWritten(@TempDir Path folder) throws IOException {
+        ImageIO.setCacheDirectory(folder.toFile());
+        byte[] png;
+        try {
+            Files.delete(folder);
+            png = new Sheet(40, 30).png();
+        } finally {
+            Files.createDirectories(folder);
+            ImageIO.setCacheDirectory(null);
+        }
+        assertThat(image(png).getWidth()).isEqualTo(40);
     }
 
     @Test
@@ -94,7 +112,7 @@ class PictureTest {
         for (int count : counts) {
             assertThat(count).isGreaterThan(2000).isBetween(counts[0] * 9 / 10, counts[0] * 11 / 10);
         }
-        assertThat(picture.summary()).isEqualTo("mean 0.009 +- 0, cells 0.002 to 0.016");
+        assertThat(picture.summary()).isEqualTo("mean 0.00900 +- 0, cells 0.002 to 0.016");
     }
 
     @Test
