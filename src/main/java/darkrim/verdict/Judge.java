@@ -216,8 +216,7 @@ public final class Judge {
     }
 
     /** Looks at every undecided target that has got more samples since the last time. */
-    private static void look(
-            List<Target> targets, Map<Target, Outcome> outcomes, Measurements measured, double risk) {
+    private static void look(List<Target> targets, Map<Target, Outcome> outcomes, Measurements measured, double risk) {
         for (Target target : targets) {
             Outcome known = outcomes.get(target);
             int look = measured.look(target.surface(), target.light());

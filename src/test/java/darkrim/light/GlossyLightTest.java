@@ -83,15 +83,13 @@ class GlossyLightTest {
         Accumulator byLobe = new Accumulator();
         for (int i = 0; i < SAMPLES; i++) {
             double sample = direct.sample(random, 0, 0, 0, 0, 0, 1, scene.plane(0));
-            double length = Math.sqrt(
-                    direct.toX * direct.toX + direct.toY * direct.toY + direct.toZ * direct.toZ);
+            double length = Math.sqrt(direct.toX * direct.toX + direct.toY * direct.toY + direct.toZ * direct.toZ);
             double between = -Vector3D.of(direct.toX, direct.toY, direct.toZ).dot(WAY) / length;
             byPupil.add(Math.PI * sample * finish.lobe(direct.toZ / length, OUT, between));
             lobes.gather(random, finish, sample, 0, 0, 0, 0, 0, 1, WAY.getX(), WAY.getY(), WAY.getZ(), scene.plane(0));
             both.add(lobes.lobeValue);
             boolean drawn = direction.draw(random, finish, OUT, WAY.getX(), WAY.getY(), WAY.getZ(), 0, 0, 1);
-            boolean seen =
-                    drawn && direct.along(0, 0, 0, direction.x, direction.y, direction.z, scene.plane(0));
+            boolean seen = drawn && direct.along(0, 0, 0, direction.x, direction.y, direction.z, scene.plane(0));
             double weight = seen
                     ? finish.lobe(direction.in, OUT, direction.between)
                             / finish.lobeDensity(OUT, direction.in, direction.between)

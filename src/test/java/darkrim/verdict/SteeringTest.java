@@ -117,8 +117,7 @@ class SteeringTest {
         long needed = decide(scene, 100_000_000, 2, most(scene, "easy", 1, "near"), decidable)
                 .samples();
         assertThat(needed).isGreaterThan(20 * Measurements.BATCH);
-        Judgement both =
-                decide(scene, needed + needed / 4, 2, most(scene, "hopeless", hopeless, "near"), decidable);
+        Judgement both = decide(scene, needed + needed / 4, 2, most(scene, "hopeless", hopeless, "near"), decidable);
         assertThat(both.requirements().get(0).verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(both.requirements().get(1).verdict()).isEqualTo(Verdict.PASS);
         assertThat(both.samples()).isLessThanOrEqualTo(needed + needed / 4);
