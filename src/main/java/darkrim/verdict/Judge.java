@@ -17,7 +17,7 @@ import java.util.function.Consumer;
  * Decides requirements: by proof what geometry alone decides, the rest by sampling until each is decided at the stated confidence or the
  * budget ends.
  *
- * <p>Every surface is first measured alike, for the record. Then the samples of each undecided surface are doubled from look to look. The
+ * <p>Every surface is first measured alike, for the record. Then the samples of what is undecided are doubled as {@link Steering} says. The
  * risk (one minus the confidence) is shared equally by all numbers that sampling has to decide; for each of them {@link
  * ConfidenceSequence} keeps its share over all looks.
  */
@@ -90,19 +90,19 @@ public final class Judge {
 
         double share = (1 - effort.confidence()) / Math.max(1, targets.size());
         Map<Target, Outcome> outcomes = new LinkedHashMap<>();
-        int look = 1;
+        int round = 1;
         while (true) {
-            Set<Measurements.Order> next = look(targets, outcomes, measured, share, look);
-            if (!going || next.isEmpty() || look == plan.looks()) {
+            look(targets, outcomes, measured, share);
+            if (!going || round == plan.looks()) {
                 break;
             }
-            List<Measurements.Order> affordable = affordable(next, measured);
-            if (affordable.isEmpty()) {
+            List<Measurements.Order> next = new Steering(targets, outcomes, measured).next(left(measured));
+            if (next.isEmpty()) {
                 break;
             }
             looks.accept(judgement(demands, settled, measured, outcomes, false));
-            going = measured.fill(affordable, watch, effort.mostSamples());
-            look++;
+            going = measured.doubleThem(next, watch, effort.mostSamples());
+            round++;
         }
         settled.refuseContradictions();
         return judgement(demands, settled, measured, outcomes, !going);
@@ -215,39 +215,32 @@ public final class Judge {
         return targets;
     }
 
-    /** Looks at every undecided target; returns what must be measured next. A demand that has failed asks for no more. */
-    private static Set<Measurements.Order> look(
-            List<Target> targets, Map<Target, Outcome> outcomes, Measurements measured, double risk, int look) {
-        Set<Integer> failed = new LinkedHashSet<>();
+    /** Looks at every undecided target that has got more samples since the last time. */
+    private static void look(List<Target> targets, Map<Target, Outcome> outcomes, Measurements measured, double risk) {
         for (Target target : targets) {
             Outcome known = outcomes.get(target);
-            if (known == null || known.verdict() == Verdict.UNDECIDED) {
-                known = target.outcome(measured.tally(target.surface(), target.light()), risk, look);
-                outcomes.put(target, known);
-            }
-            if (known.verdict() == Verdict.FAIL) {
-                failed.add(target.demand());
-            }
-        }
-        Set<Measurements.Order> next = new LinkedHashSet<>();
-        for (Target target : targets) {
-            if (outcomes.get(target).verdict() == Verdict.UNDECIDED && !failed.contains(target.demand())) {
-                long batches = measured.batches(target.surface(), target.light());
-                next.add(new Measurements.Order(target.surface(), target.light(), batches));
+            int look = measured.look(target.surface(), target.light());
+            boolean more = known == null
+                    || (known.verdict() == Verdict.UNDECIDED && ((Evidence.Sampled) known.evidence()).looks() < look);
+            if (more) {
+                outcomes.put(target, target.outcome(measured.tally(target.surface(), target.light()), risk, look));
             }
         }
-        return next;
     }
 
-    /** Cuts the orders to what the budget still allows, all alike. */
+    /** Batches that the budget still allows. */
+    private long left(Measurements measured) {
+        return (effort.mostSamples() - measured.samples()) / Measurements.BATCH;
+    }
+
+    /** Cuts the first orders to what the budget allows, all alike: no sample says yet whose turn it is. */
     private List<Measurements.Order> affordable(Set<Measurements.Order> orders, Measurements measured) {
-        long left = (effort.mostSamples() - measured.samples()) / Measurements.BATCH;
+        long left = left(measured);
         long wanted = orders.stream().mapToLong(Measurements.Order::batches).sum();
-        if (wanted > 0 && wanted <= left) {
+        if (wanted <= left) {
             return List.copyOf(orders);
         }
-        // Where nothing could be measured before, nothing can be doubled: the budget has ended.
-        long each = orders.isEmpty() ? 0 : left / orders.size();
+        long each = left / orders.size();
         return orders.stream()
                 .map(order -> new Measurements.Order(order.surface(), order.light(), Math.min(each, order.batches())))
                 .filter(order -> order.batches() > 0)

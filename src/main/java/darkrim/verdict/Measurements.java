@@ -26,6 +26,7 @@ final class Measurements {
     private final Workers workers;
     private final Map<LightClass, Tally[]> tallies = new EnumMap<>(LightClass.class);
     private final Map<LightClass, long[]> batches = new EnumMap<>(LightClass.class);
+    private final Map<LightClass, int[]> doubled = new EnumMap<>(LightClass.class);
     private final BatchMeans means = new BatchMeans();
     private final boolean keepMeans;
     private final Set<Surface> judged;
@@ -49,6 +50,7 @@ final class Measurements {
         for (LightClass light : LightClass.values()) {
             tallies.put(light, new Tally[surfaces]);
             batches.put(light, new long[surfaces]);
+            doubled.put(light, new int[surfaces]);
         }
     }
 
@@ -76,12 +78,23 @@ final class Measurements {
         return batches.get(light)[surface.index()];
     }
 
+    /** Which of the sizes fixed beforehand the samples of a surface and class have: from 1, one more with each doubling. */
+    int look(Surface surface, LightClass light) {
+        return 1 + doubled.get(light)[surface.index()];
+    }
+
     BatchMeans means() {
         return means;
     }
 
     long samples() {
         return BATCH * batches.values().stream().flatMapToLong(Arrays::stream).sum();
+    }
+
+    /** Fills orders that double what has been measured; false if it was stopped. */
+    boolean doubleThem(List<Order> orders, Watch watch, long most) {
+        orders.forEach(order -> doubled.get(order.light())[order.surface().index()]++);
+        return fill(orders, watch, most);
     }
 
     /** Fills orders in slices, so that progress is seen and a stop is heard; false if it was stopped. */

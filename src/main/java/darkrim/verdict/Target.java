@@ -50,6 +50,25 @@ record Target(int demand, Surface surface, int cell, Requirement.Condition condi
         return new Outcome(surface, cell, verdict, value, new Evidence.Sampled(estimate, lower, upper, risk, look));
     }
 
+    /** Whether the mean, as far as it is known, lies above the limit. */
+    boolean seemsToFail(Outcome known) {
+        return known.value() > limit();
+    }
+
+    /** About how many samples of the surface decide it, going by what is known. */
+    double samplesToDecide(Outcome known) {
+        Evidence.Sampled sampled = (Evidence.Sampled) known.evidence();
+        Estimate estimate = sampled.estimate();
+        return estimate.samples() == 0
+                ? Double.POSITIVE_INFINITY
+                : new ConfidenceSequence(sampled.risk())
+                        .samplesFor(estimate, Math.abs(estimate.mean() - limit()), sampled.looks());
+    }
+
+    private double limit() {
+        return condition instanceof Requirement.AtMost most ? most.limit() : 0;
+    }
+
     private Estimate estimate(Tally tally) {
         return cell == Outcome.WHOLE ? tally.irradiance() : tally.cells().get(cell);
     }
