@@ -3,6 +3,7 @@ package darkrim.study.journal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import darkrim.layout.form.Wording;
 import darkrim.study.UnusableStudy;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -99,5 +100,17 @@ class StudyJournalTest {
                 .isInstanceOf(UnusableStudy.class)
                 .hasMessageContaining("was begun by an older Darkrim, whose lines have no check sum");
         assertThat(file).hasContent(old);
+    }
+
+    @Test
+    void whatAnotherStudySaysOfItselfIsQuotedWithoutControlCharacters() throws Exception {
+        Files.delete(file);
+        List<String> other = List.of("sweep", "a\u001b[2J\u0007\u202e.yaml", "x".repeat(10_000));
+        StudyJournal.open(file, other, LINES).close();
+        assertThatThrownBy(this::found).satisfies(refused -> {
+            assertThat(refused).hasMessageContaining("belongs to another study (a").hasMessageContaining(".yaml");
+            assertThat(refused.getMessage().codePoints()).noneMatch(Wording::isControl);
+            assertThat(refused.getMessage()).hasSizeLessThan(1_000);
+        });
     }
 }
