@@ -36,10 +36,11 @@ same_bits() {
 part_threads() {
     jar
     local compared=0 bad=0 file
-    same_bits sweep geometries/nightglow-b.yaml --vary 'opening = 37 to 37.8 step 0.2' --samples 2e4 --margins none --json "$work/r"
-    same_bits tolerance geometries/nightglow-b.yaml --builds 6 --samples 1e4 --json "$work/r"
-    same_bits compare geometries/nightglow-a.yaml geometries/nightglow-b.yaml --samples 5e4 --json "$work/r"
-    same_bits advise geometries/part-tube.yaml --samples 5e4 --json "$work/r"
+    sed 's/slit: {value: 4 mm/slit: {value: 3 mm/' $here/slit.yaml >"$work/narrow.yaml"
+    same_bits sweep $here/slit.yaml --vary 'slit = 1 to 4 step 0.25' --samples 2e4 --json "$work/r"
+    same_bits tolerance $here/slit.yaml --builds 12 --samples 2e4 --yield 0.5 --json "$work/r"
+    same_bits compare $here/slit.yaml "$work/narrow.yaml" --samples 2e5 --json "$work/r"
+    same_bits advise $here/slit.yaml --samples 2e5 --json "$work/r"
     written "" place-vanes --wall-diameter 80 --edge-diameter 60 --length 300 --detector-diameter 20 --entrance-diameter 60 --off-axis 20 \
         --json "$work/r" >"$work/vanes"
     for kernel in "" "--add-modules=jdk.incubator.vector" "-XX:ActiveProcessorCount=1" "-XX:ActiveProcessorCount=7"; do
@@ -47,8 +48,11 @@ part_threads() {
         written "$kernel" place-vanes --wall-diameter 80 --edge-diameter 60 --length 300 --detector-diameter 20 --entrance-diameter 60 \
             --off-axis 20 --json "$work/r" | cmp -s - "$work/vanes" || { echo "place-vanes: other bits $kernel"; bad=$((bad + 1)); }
     done
+    line "threads of studies" "$compared results" $bad
+    compared=0
+    bad=0
     for file in geometries/*.yaml; do
         THREADS=${THREADS:-1 2 5 8} same_bits check "$file" --samples 5e4 --margins none --json "$work/r"
     done
-    line threads "$compared results" $bad
+    line "threads of checks" "$compared results" $bad
 }

@@ -45,7 +45,7 @@ class EndedAtOnceIT {
         String end = command.equals("report") ? ".html" : command.equals("maps") ? ".png" : ".out";
         List<String> words = new ArrayList<>(List.of(command, "slit.yaml", "--samples", "2e5"));
         if (command.equals("maps")) {
-            words.addAll(List.of("--onto", "screen/front"));
+            words.addAll(List.of("--onto", "screen/front", "--light", "direct"));
         }
         if (command.equals("sweep")) {
             words.addAll(List.of("--vary", "slit = 1 to 4 step 0.5", "--margins", "none"));

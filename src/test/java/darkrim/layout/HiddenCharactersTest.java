@@ -29,8 +29,10 @@ class HiddenCharactersTest {
         byte[] bytes = LAYOUT.replace("HIDDEN", hidden).getBytes(StandardCharsets.UTF_8);
         List<Finding> findings = LayoutReader.read("names.yaml", bytes).findings();
         assertThat(findings).isNotEmpty();
-        assertThat(findings).anySatisfy(finding -> assertThat(finding.toString()).contains("blcak"));
         assertThat(findings)
-                .allSatisfy(finding -> assertThat(finding.toString().codePoints()).noneMatch(Wording::isControl));
+                .anySatisfy(finding -> assertThat(finding.toString()).contains("blcak"));
+        assertThat(findings)
+                .allSatisfy(
+                        finding -> assertThat(finding.toString().codePoints()).noneMatch(Wording::isControl));
     }
 }

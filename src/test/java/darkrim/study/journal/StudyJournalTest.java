@@ -108,7 +108,9 @@ class StudyJournalTest {
         List<String> other = List.of("sweep", "a\u001b[2J\u0007\u202e.yaml", "x".repeat(10_000));
         StudyJournal.open(file, other, LINES).close();
         assertThatThrownBy(this::found).satisfies(refused -> {
-            assertThat(refused).hasMessageContaining("belongs to another study (a").hasMessageContaining(".yaml");
+            assertThat(refused)
+                    .hasMessageContaining("belongs to another study (a")
+                    .hasMessageContaining(".yaml");
             assertThat(refused.getMessage().codePoints()).noneMatch(Wording::isControl);
             assertThat(refused.getMessage()).hasSizeLessThan(1_000);
         });
