@@ -28,6 +28,7 @@ mutant_tests() {
             printf 'darkrim.light.%s,' FrontSearchTest TransportTest IncidenceOfPathsTest ReferenceLawsTest ReferencePupilTest WindowLightTest \
                 LargestSampleTest ManyReflectionsLawsTest StarLightTest DistantLightTest HemisphereViewTest FinishTransportTest ConservationTest \
                 ReferenceViewFactorTest
+            printf 'darkrim.%s,' 'verdict.*' 'study.star.*' 'study.pixel.*'
             ;;
     esac
 }

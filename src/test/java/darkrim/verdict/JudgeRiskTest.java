@@ -187,4 +187,22 @@ class JudgeRiskTest {
                         .of(floor, LightClass.ONCE_REFLECTED, Outcome.WHOLE))
                 .isEmpty();
     }
+
+    @Test
+    void whatIsJudgedHasIndependentPairsOfSamplesAndWhatIsOnlyRecordedNeedNot() {
+        // The bounds hold for independent samples: evenly spread ones tell a mean better, and nothing of how sure it
+        // is.
+        Judgement judged =
+                decide(200_000, Plan.FULL, new ArrayList<>(), demand(1e-3, Requirement.Per.SURFACE, "wall/front"));
+        assertThat(together(judged, "wall/front")).isLessThanOrEqualTo(2);
+        assertThat(together(judged, "wall/back")).isGreaterThan(2);
+    }
+
+    private static int together(Judgement judged, String name) {
+        return judged.surfaces().stream()
+                .filter(one -> one.surface().name().equals(name))
+                .mapToInt(one -> one.onceReflected().irradiance().together())
+                .findFirst()
+                .orElseThrow();
+    }
 }
