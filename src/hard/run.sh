@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Tries to break Darkrim: bash src/hard/run.sh [--minutes N] [--seed N] [--share S] [PART]...
-# Parts: fuzz jar faults threads ways stop soak bytes mutants; without one: all but mutants. --minutes bounds each of fuzz, jar, ways and soak;
+# Parts: fuzz guided jar faults threads ways stop soak bytes mutants; without one: all but mutants. --minutes bounds each of fuzz, guided, jar, ways and soak;
 # --share says what share of the mutants is tried. Prints a line of figures for each part; the exit code is 0 without a loss.
 # docs/robustness.md tells what is tried and what was found.
 set -uo pipefail
@@ -16,11 +16,11 @@ while [ $# -gt 0 ]; do
         --minutes) minutes=$2; shift 2 ;;
         --seed) seed=$2; shift 2 ;;
         --share) share=$2; shift 2 ;;
-        fuzz | jar | faults | threads | ways | stop | soak | bytes | mutants) parts+=("$1"); shift ;;
-        *) echo "run.sh: '$1' is no part; expected fuzz, jar, faults, threads, ways, stop, soak, bytes or mutants" >&2; exit 2 ;;
+        fuzz | guided | jar | faults | threads | ways | stop | soak | bytes | mutants) parts+=("$1"); shift ;;
+        *) echo "run.sh: '$1' is no part; expected fuzz, guided, jar, faults, threads, ways, stop, soak, bytes or mutants" >&2; exit 2 ;;
     esac
 done
-[ ${#parts[@]} -gt 0 ] || parts=(fuzz jar faults threads ways stop soak bytes)
+[ ${#parts[@]} -gt 0 ] || parts=(fuzz guided jar faults threads ways stop soak bytes)
 
 lost=0
 work=$(mktemp -d)
@@ -50,6 +50,19 @@ part_fuzz() {
     local code=0
     harness darkrim.hard.LongFuzz "$minutes" "$seed" 2>&1 | tee "$work/fuzz" || code=1
     line fuzz "$(grep -oE 'inputs tried: [0-9]+' "$work/fuzz")" $code
+}
+
+# Layouts again, by changes that are kept where they reach new branches of the code; what is kept stays in target/guided for the next time.
+part_guided() {
+    local code=0
+    mkdir -p "$work/seeds" target/guided
+    cp geometries/*.yaml src/test/resources/broken/*.yaml src/test/resources/placed/*.yaml "$work/seeds"
+    harness com.code_intelligence.jazzer.Jazzer --target_class=darkrim.hard.GuidedLayouts --disabled_hooks='.*' \
+        --instrumentation_includes='darkrim.layout.**:darkrim.assembly.**:darkrim.diagnostic.**' --reproducer_path=target \
+        -artifact_prefix=target/guided- -max_total_time=$((minutes * 60)) -seed="$seed" -max_len=20000 -timeout=100 -rss_limit_mb=6000 \
+        target/guided "$work/seeds" >"$work/guided" 2>&1 || code=1
+    [ $code -eq 0 ] || grep -A12 '^== ' "$work/guided"
+    line guided "$(grep -oE '^#[0-9]+.*corp: [0-9]+' "$work/guided" | tail -1 | tr '\t' ' ')" $code
 }
 
 . $here/jar.sh

@@ -27,7 +27,7 @@ watched() {
 
 # Another height of the lid: the window reads the layout again and checks it.
 another_height() {
-    height=$(awk -v h="${height:-1.5}" 'BEGIN { print h > 1.69 ? 1.5 : h + 0.01 }')
+    height=$(awk -v h="${height:-1.5}" 'BEGIN { print (h > 1.69 ? 1.5 : h + 0.01) }')
     sed "s/^  lid_height:.*/  lid_height: {value: $height mm, tolerance: 0.05}/" geometries/nightglow-b.yaml >"$work/soak.next" &&
         mv "$work/soak.next" "$work/soak.yaml"
     sleep 5

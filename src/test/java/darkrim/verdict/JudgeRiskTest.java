@@ -1,6 +1,7 @@
 package darkrim.verdict;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import darkrim.diagnostic.Place;
@@ -22,6 +23,8 @@ import java.util.List;
 import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** How the risk is shared among numbers and looks, and a budget among surfaces: what a sampled verdict's confidence rests on. */
 class JudgeRiskTest {
@@ -204,5 +207,11 @@ class JudgeRiskTest {
                 .mapToInt(one -> one.onceReflected().irradiance().together())
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1, -0.1, 1.1, Double.NaN})
+    void aRiskThatIsNoneIsRefused(double risk) {
+        assertThatThrownBy(() -> new ConfidenceSequence(risk)).isInstanceOf(IllegalArgumentException.class);
     }
 }
