@@ -1,29 +1,43 @@
 #!/usr/bin/env bash
-# Tries to break Darkrim: bash src/hard/run.sh [--minutes N] [--seed N] [fuzz] [jar] [faults] [threads] [ways] [bytes] [mutants]
-# Without the name of a part: all but mutants, which take a night. Prints a line of figures for each part; the exit code is 0 without a loss.
+# Tries to break Darkrim: bash src/hard/run.sh [--minutes N] [--seed N] [--share S] [PART]...
+# Parts: fuzz guided jar faults threads ways stop soak bytes mutants; without one: all but mutants. --minutes bounds each of fuzz, guided, jar, ways and soak;
+# --share says what share of the mutants is tried. Prints a line of figures for each part; the exit code is 0 without a loss.
 # docs/robustness.md tells what is tried and what was found.
 set -uo pipefail
 cd "$(dirname "$0")/../.."
+here=src/hard
 
 minutes=10
 seed=1
+share=0.06
 parts=()
 while [ $# -gt 0 ]; do
     case "$1" in
         --minutes) minutes=$2; shift 2 ;;
         --seed) seed=$2; shift 2 ;;
-        fuzz | jar | faults | threads | ways | bytes | mutants) parts+=("$1"); shift ;;
-        *) echo "run.sh: '$1' is no part; expected fuzz, jar, faults, threads, ways, bytes or mutants" >&2; exit 2 ;;
+        --share) share=$2; shift 2 ;;
+        fuzz | guided | jar | faults | threads | ways | stop | soak | bytes | mutants) parts+=("$1"); shift ;;
+        *) echo "run.sh: '$1' is no part; expected fuzz, guided, jar, faults, threads, ways, stop, soak, bytes or mutants" >&2; exit 2 ;;
     esac
 done
-[ ${#parts[@]} -gt 0 ] || parts=(fuzz jar faults threads ways bytes)
+[ ${#parts[@]} -gt 0 ] || parts=(fuzz guided jar faults threads ways stop soak bytes)
 
 lost=0
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
+jar=target/darkrim.jar
 
 jar() {
-    [ -f target/darkrim.jar ] || mvn -q -B -DskipTests package || exit 2
+    [ -f $jar ] || mvn -q -B -DskipTests package || exit 2
+}
+
+# Runs a class of src/hard with the tests' classes.
+harness() {
+    if [ ! -f "$work/classpath" ]; then
+        mvn -q -B -Phard test-compile dependency:build-classpath -Dmdep.includeScope=test \
+            -Dmdep.outputFile="$work/classpath" || exit 2
+    fi
+    java -Xmx2g -cp "target/test-classes:target/classes:$(cat "$work/classpath")" "$@"
 }
 
 # Prints a part's line and counts its losses.
@@ -32,88 +46,62 @@ line() {
     lost=$((lost + $3))
 }
 
-# Maven tests by name; further words are options.
-tests() {
-    local name=$1 classes=$2
-    shift 2
-    local code=0
-    mvn -B test -Dtest="$classes" -Djacoco.skip "$@" >"$work/$name" 2>&1 || code=1
-    [ $code -eq 0 ] || tail -40 "$work/$name"
-    line "$name" "$(grep -oE 'Tests run: [0-9]+' "$work/$name" | tail -1)" $code
-}
-
 part_fuzz() {
     local code=0
-    mvn -q -B -Phard test-compile exec:exec -Dminutes="$minutes" -Dseed="$seed" 2>&1 | tee "$work/fuzz" || code=1
+    harness darkrim.hard.LongFuzz "$minutes" "$seed" 2>&1 | tee "$work/fuzz" || code=1
     line fuzz "$(grep -oE 'inputs tried: [0-9]+' "$work/fuzz")" $code
 }
 
-# Every broken and shipped layout through the jar as a process: an exit code from 0 to 3, and no stack trace.
-part_jar() {
-    jar
-    local tried=0 bad=0 code
-    for file in src/test/resources/broken/*.yaml src/test/resources/placed/*.yaml geometries/*.yaml; do
-        timeout 600 java -jar target/darkrim.jar check "$file" --samples 1e4 --margins none >"$work/out" 2>"$work/err"
-        code=$?
-        tried=$((tried + 1))
-        if [ $code -gt 3 ] || grep -qE '^\s+at |Exception' "$work/err"; then
-            echo "$file: exit code $code: $(head -1 "$work/err")"
-            bad=$((bad + 1))
-        fi
-    done
-    line jar "$tried processes" $bad
+# Layouts again, by changes that are kept where they reach new branches of the code; what is kept stays in target/guided for the next time.
+part_guided() {
+    local code=0
+    mkdir -p "$work/seeds" target/guided
+    cp geometries/*.yaml src/test/resources/broken/*.yaml src/test/resources/placed/*.yaml "$work/seeds"
+    harness com.code_intelligence.jazzer.Jazzer --target_class=darkrim.hard.GuidedLayouts --disabled_hooks='.*' \
+        --instrumentation_includes='darkrim.layout.**:darkrim.assembly.**:darkrim.diagnostic.**' --reproducer_path=target \
+        -artifact_prefix=target/guided- -max_total_time=$((minutes * 60)) -seed="$seed" -max_len=20000 -timeout=100 -rss_limit_mb=6000 \
+        target/guided "$work/seeds" >"$work/guided" 2>&1 || code=1
+    [ $code -eq 0 ] || grep -A12 '^== ' "$work/guided"
+    line guided "$(grep -oE '^#[0-9]+.*corp: [0-9]+' "$work/guided" | tail -1 | tr '\t' ' ')" $code
 }
+
+. $here/jar.sh
+. $here/threads.sh
+. $here/soak.sh
+. $here/mutants.sh
 
 part_faults() {
     jar
     local code=0
-    mvn -B failsafe:integration-test failsafe:verify -Dit.test='FaultIT,StudyKillIT,JarIT' >"$work/faults" 2>&1 || code=1
+    mvn -B failsafe:integration-test failsafe:verify -Dlong=true -Dit.test='FaultIT,StudyKillIT,JarIT,EndedAtOnceIT' \
+        >"$work/faults" 2>&1 || code=1
     [ $code -eq 0 ] || tail -40 "$work/faults"
-    line faults "$(grep -oE 'Tests run: [0-9]+' "$work/faults" | tail -1)" $code
+    line faults "$(grep -E 'Tests run: [0-9]+' "$work/faults" | tail -1 | sed 's/^[^T]*//')" $code
 }
 
-# The result of a check without its times, for 1 to 8 threads.
-part_threads() {
-    jar
-    local compared=0 bad=0 first
-    for file in geometries/*.yaml; do
-        first=
-        for threads in 1 2 3 4 5 6 7 8; do
-            java -jar target/darkrim.jar check "$file" --samples 2e5 --threads $threads --json "$work/r.json" --overwrite >/dev/null 2>&1
-            sum=$(grep -vE '"(proofs|margins|whole)_s"' "$work/r.json" | sha256sum)
-            compared=$((compared + 1))
-            if [ -z "$first" ]; then first=$sum; elif [ "$sum" != "$first" ]; then
-                echo "$file: other bits with $threads threads"
-                bad=$((bad + 1))
-            fi
-        done
-    done
-    line threads "$compared checks" $bad
-}
-
-# Exact against sampled, forward against backward, tree against all facets one by one.
+# Exact against sampled, forward against backward, proofs against samples, the tree against all facets one by one.
 part_ways() {
-    tests ways 'NoContradictionTest,SampledAgainstExactTest,ForwardAgainstBackwardTest,NearestHitTest' -Dlong=true -Dscenes=2000
+    local code=0
+    harness darkrim.hard.Ways 2000 "$seed" "$minutes" 2>&1 | tee "$work/ways" || code=1
+    line ways "$(tail -1 "$work/ways" | cut -d';' -f1)" $code
+}
+
+# How long a check goes on after it is asked to stop: less than a second of a processor.
+part_stop() {
+    local code=0
+    harness darkrim.hard.StopDelay 3 1 $here/slow-vanes.yaml $here/wide-pupil.yaml geometries/nightglow-a.yaml geometries/nightglow-b.yaml \
+        geometries/nightglow-80k.yaml geometries/part-vanes.yaml geometries/part-sphere-cap.yaml geometries/part-bond-wires.yaml \
+        2>&1 | tee "$work/stop" || code=1
+    line stop "$(tail -1 "$work/stop")" $code
 }
 
 # Two builds from nothing give the same jar.
 part_bytes() {
     local a b bad=0
-    mvn -q -B -DskipTests clean package && a=$(sha256sum <target/darkrim.jar)
-    mvn -q -B -DskipTests clean package && b=$(sha256sum <target/darkrim.jar)
+    mvn -q -B -DskipTests clean package && a=$(sha256sum <$jar)
+    mvn -q -B -DskipTests clean package && b=$(sha256sum <$jar)
     [ -n "$a" ] && [ "$a" = "$b" ] || bad=1
     line bytes "two builds, ${b%% *}" $bad
-}
-
-# One package after the other, each with the tests that belong to it.
-part_mutants() {
-    local name code
-    for name in verdict shadow light; do
-        code=0
-        mvn -B -Phard test-compile org.pitest:pitest-maven:mutationCoverage -Dmutated="darkrim.$name.*" \
-            -Dmutation.tests="darkrim.$name.*,darkrim.study.CheckTest,darkrim.study.DarkSurfaceTest" >"$work/$name" 2>&1 || code=1
-        line "mutants of $name" "$(grep -oE 'Generated [0-9]+ mutations Killed [0-9]+ \([0-9]+%\)' "$work/$name" | tail -1)" $code
-    done
 }
 
 for part in "${parts[@]}"; do

@@ -15,7 +15,9 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Date;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -161,6 +163,7 @@ class ArchitectureTest {
     @Test
     void windowsAreOnlyInViewAndTheCommandLineOnlyInCli() {
         check(noClasses().that(outside("view")).should().dependOnClassesThat(resideInAPackage("javafx..")));
+        check(noClasses().that(outside("view")).should().dependOnClassesThat(resideInAPackage("com.sun.jna..")));
         check(noClasses().that(outside("cli")).should().dependOnClassesThat(resideInAPackage("picocli..")));
     }
 
@@ -224,6 +227,23 @@ class ArchitectureTest {
                 .resideInAnyPackage(packages("layout", "assembly"))
                 .should()
                 .dependOnClassesThat(resideInAnyPackage("java.net..")));
+    }
+
+    /** What takes a time is measured by the clock that never jumps; the date of a page or picture is all that the other one is asked for. */
+    @Test
+    void theClockThatMayJumpIsAskedForDatesOnly() {
+        List<String> asking = MAIN.stream()
+                .filter(each -> each.getMethodCallsFromSelf().stream()
+                        .anyMatch(call -> call.getName().equals("currentTimeMillis")
+                                || (call.getName().equals("now")
+                                        && call.getTargetOwner()
+                                                .getPackageName()
+                                                .equals("java.time"))
+                                || call.getTargetOwner().isAssignableTo(Clock.class)))
+                .map(JavaClass::getSimpleName)
+                .toList();
+        assertThat(asking).containsExactlyInAnyOrder("ReviewDate", "PictureDialog");
+        check(noClasses().should().callConstructor(Date.class));
     }
 
     @Test

@@ -28,6 +28,7 @@ public final class Main {
         Map<String, String> environment = System.getenv();
         Terminal terminal = Terminal.detect();
         PrintStream errors = System.err;
+        System.setErr(LibraryErrors.before(errors));
         Interruption interruption = new Interruption(errors);
         interruption.listen();
         Supplier<Watch> watch = () -> terminal.progress(environment)

@@ -42,7 +42,7 @@ import picocli.CommandLine.Parameters;
             "Exit codes:",
             "  0  the window was closed",
             "  2  no window can be shown, or an option cannot be used; standard error says why",
-            "  4  the program broke; standard error says what to report"
+            "  4  the display was lost, or the program broke; standard error says which"
         })
 final class ViewCommand implements Callable<Integer>, LayoutCommand {
     private final Surroundings surroundings;
@@ -91,7 +91,8 @@ final class ViewCommand implements Callable<Integer>, LayoutCommand {
                     Optional.ofNullable(result),
                     options.effort(),
                     System.getenv(),
-                    watch::stop);
+                    watch::stop,
+                    this::withoutDisplay);
             return ExitCode.DONE;
         } catch (UnusableInput unusable) {
             unusable.findings().forEach(surroundings.errors()::println);
@@ -124,6 +125,11 @@ final class ViewCommand implements Callable<Integer>, LayoutCommand {
         } catch (IOException unreadable) {
             // The window says so, and shows the layout as soon as it can be read.
         }
+    }
+
+    private int withoutDisplay() {
+        surroundings.errors().println("darkrim: the display was lost, and the window with it.");
+        return ExitCode.BROKEN;
     }
 
     @Override

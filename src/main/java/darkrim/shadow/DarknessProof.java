@@ -107,7 +107,7 @@ public final class DarknessProof {
     }
 
     private FacePieces cut(List<Face> faces) {
-        return new FacePieces(scene, tree, corners, edges, faces, tolerance);
+        return new FacePieces(scene, tree, corners, edges, faces, tolerance, stop);
     }
 
     private PairSearch search(String name, double radius) {

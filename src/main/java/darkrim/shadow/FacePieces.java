@@ -6,6 +6,7 @@ import darkrim.trace.FacetTree;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -26,7 +27,18 @@ final class FacePieces {
     /** The pupil: a solid that may hold some of it proves nothing by contact, for its light may come from inside. */
     private final List<FlatPiece> pupil;
 
-    FacePieces(Scene scene, FacetTree tree, double[] corners, FacetEdges edges, List<Face> faces, Tolerance tolerance) {
+    /**
+     * @param corners nine coordinates a facet; not changed
+     * @param stop whether to cut no more: what is left is open, uncut
+     */
+    FacePieces(
+            Scene scene,
+            FacetTree tree,
+            double[] corners,
+            FacetEdges edges,
+            List<Face> faces,
+            Tolerance tolerance,
+            BooleanSupplier stop) {
         this.scene = scene;
         this.corners = corners;
         this.edges = edges;
@@ -37,7 +49,11 @@ final class FacePieces {
                         tolerance)
                 .all();
         for (Face face : faces) {
-            cutAlongFeet(face, tree);
+            if (stop.getAsBoolean()) {
+                open.add(face);
+            } else {
+                cutAlongFeet(face, tree);
+            }
         }
     }
 

@@ -5,6 +5,7 @@ import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * Proves that every point of a surface sees the whole pupil, inside the field limit, or finds a line that is blocked.
@@ -19,13 +20,21 @@ public final class FullyLitProof {
     private final FacetEdges edges;
     private final Tolerance tolerance;
     private final ProofSettings settings;
+    private final BooleanSupplier stop;
+
+    /** Proofs that are never stopped. */
+    public FullyLitProof(Scene scene, FacetTree tree, ProofSettings settings) {
+        this(scene, tree, settings, () -> false);
+    }
 
     /**
      * @param scene the scene
      * @param tree the tree over its facets
      * @param settings how hard to try
+     * @param stop whether to give up, asked often and from any thread: what is not proved by then is left open
      */
-    public FullyLitProof(Scene scene, FacetTree tree, ProofSettings settings) {
+    public FullyLitProof(Scene scene, FacetTree tree, ProofSettings settings, BooleanSupplier stop) {
+        this.stop = stop;
         this.scene = scene;
         this.tree = tree;
         this.settings = settings;
@@ -55,7 +64,8 @@ public final class FullyLitProof {
         }
         BlockedLine lines = new BlockedLine(scene, tree, corners, tolerance);
         Question question = new IsFullyLit(scene, corners, edges, tolerance, lines, name);
-        PairSearch search = new PairSearch(scene, tree, corners, edges, tolerance, settings, question, 0);
+        PairSearch search =
+                new PairSearch(scene, tree, corners, edges, tolerance, settings, question, 0).stoppedBy(stop);
         double open = search.open(faces);
         double whole = faces.stream().mapToDouble(face -> face.piece().area()).sum();
         boolean proved = open == 0 && search.witness().isEmpty();

@@ -151,7 +151,7 @@ public final class LeastShare {
     private Bracket search(Surface surface, Goal goal, BooleanSupplier stop) {
         SeenFromAll seen = new SeenFromAll(scene, tree, corners, edges, tolerance, mostPairs, stop);
         PriorityQueue<Piece> queue = new PriorityQueue<>(Comparator.comparingDouble(Piece::share));
-        LowestPoint lowest = new LowestPoint(visible);
+        LowestPoint lowest = new LowestPoint(visible, stop);
         List<Face> faces = new FaceMerge(scene, surface, tolerance).pieces();
         faces.forEach(face -> lowest.look(face.piece()));
         double first = Math.max(FINEST, goal.width(0, lowest.share(), 0));

@@ -1,5 +1,6 @@
 package darkrim.shadow;
 
+import java.util.function.BooleanSupplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** The point looked at so far that sees the least share of the pupil. One thread. */
@@ -8,11 +9,17 @@ final class LowestPoint {
     private static final double DRAWN_IN = 1e-9;
 
     private final VisiblePupil visible;
+    private final BooleanSupplier stop;
     private double share = Double.POSITIVE_INFINITY;
     private Vector3D point = Vector3D.ZERO;
 
-    LowestPoint(VisiblePupil visible) {
+    /**
+     * @param visible what a point sees
+     * @param stop whether to look at no more points: asked before each but the very first
+     */
+    LowestPoint(VisiblePupil visible, BooleanSupplier stop) {
         this.visible = visible;
+        this.stop = stop;
     }
 
     /** The share that it sees, 0 to 1; infinite where none was looked at. */
@@ -29,7 +36,7 @@ final class LowestPoint {
     void look(FlatPiece piece) {
         double[] middle = piece.middle();
         at(piece, middle[0], middle[1]);
-        for (int i = 0; i < piece.size() && share > 0; i++) {
+        for (int i = 0; i < piece.size() && share > 0 && !stop.getAsBoolean(); i++) {
             int next = (i + 1) % piece.size();
             near(piece, piece.u(i), piece.v(i), middle);
             near(piece, 0.5 * (piece.u(i) + piece.u(next)), 0.5 * (piece.v(i) + piece.v(next)), middle);
@@ -41,6 +48,9 @@ final class LowestPoint {
     }
 
     private void at(FlatPiece piece, double u, double v) {
+        if (share <= 1 && stop.getAsBoolean()) {
+            return;
+        }
         Vector3D here = piece.frame().at(u, v);
         double seen = visible.from(here, piece.frame().normal()).areaFraction();
         if (seen < share) {

@@ -7,6 +7,7 @@ import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
@@ -59,7 +60,7 @@ public final class ReflectedBound {
      * @param scene the scene
      * @param tree the tree over its facets
      * @param dark surfaces that are proved dark: they send nothing
-     * @param stop whether to give up, asked often and from any thread: the bound is then what is known so far
+     * @param stop whether to give up, asked often and from any thread: the bound is then what is known so far, infinite if nothing is
      */
     public ReflectedBound(Scene scene, FacetTree tree, Set<Surface> dark, BooleanSupplier stop) {
         this.stop = stop;
@@ -85,13 +86,20 @@ public final class ReflectedBound {
             return Double.POSITIVE_INFINITY;
         }
         PieceFlux flux = new PieceFlux(scene, triangles(receiver));
-        PriorityQueue<Piece> pieces = pieces(flux);
-        double plain = bound(cut(pieces, flux), receiver);
+        Optional<PriorityQueue<Piece>> pieces = pieces(flux);
+        if (pieces.isEmpty()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double plain = bound(cut(pieces.get(), flux), receiver);
         if (plain <= limit || stop.getAsBoolean()) {
             return plain;
         }
         NoReflection none = new NoReflection(scene, tree, receiver, stop);
-        PriorityQueue<Piece> seen = pieces(flux);
+        Optional<PriorityQueue<Piece>> all = pieces(flux);
+        if (all.isEmpty()) {
+            return plain;
+        }
+        PriorityQueue<Piece> seen = all.get();
         Set<Surface> unseen = seen.stream()
                 .map(Piece::sender)
                 .distinct()
@@ -121,17 +129,20 @@ public final class ReflectedBound {
         return !dark.contains(surface) && surface.finish().reflects();
     }
 
-    /** The facets of all surfaces that may send light. */
-    private PriorityQueue<Piece> pieces(PieceFlux flux) {
+    /** The facets of all surfaces that may send light; none if it was stopped, for a sum without some of them is no bound. */
+    private Optional<PriorityQueue<Piece>> pieces(PieceFlux flux) {
         PriorityQueue<Piece> pieces = new PriorityQueue<>(Comparator.comparingDouble(piece -> -piece.flux()));
         for (Surface sender : scene.surfaces()) {
             if (maySend(sender)) {
                 for (int f = sender.firstFacet(); f < sender.firstFacet() + sender.facetCount(); f++) {
+                    if (stop.getAsBoolean()) {
+                        return Optional.empty();
+                    }
                     add(pieces, piece(sender, scene.plane(f), triangle(sender, f), flux));
                 }
             }
         }
-        return pieces;
+        return Optional.of(pieces);
     }
 
     private static void add(PriorityQueue<Piece> pieces, Piece piece) {
@@ -141,7 +152,7 @@ public final class ReflectedBound {
     }
 
     private PriorityQueue<Piece> cut(PriorityQueue<Piece> pieces, PieceFlux flux) {
-        for (int i = 0; i < CUTS && !pieces.isEmpty(); i++) {
+        for (int i = 0; i < CUTS && !pieces.isEmpty() && !stop.getAsBoolean(); i++) {
             halve(pieces.remove(), pieces, flux);
         }
         return pieces;
@@ -149,7 +160,7 @@ public final class ReflectedBound {
 
     private PriorityQueue<Piece> cutAndProve(PriorityQueue<Piece> pieces, PieceFlux flux, NoReflection none) {
         int vain = 0;
-        for (int i = 0; i < CUTS && !pieces.isEmpty(); i++) {
+        for (int i = 0; i < CUTS && !pieces.isEmpty() && !stop.getAsBoolean(); i++) {
             Piece most = pieces.remove();
             if (i < PROOFS && vain < PATIENCE && !stop.getAsBoolean() && none.isProved(most.triangle(), most.plane())) {
                 vain = 0;

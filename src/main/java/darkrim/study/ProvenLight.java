@@ -51,7 +51,7 @@ public final class ProvenLight implements Prover {
         this.scene = scene;
         this.tree = tree;
         this.proof = new DarknessProof(scene, tree, darkness, stop);
-        this.wholePupil = new FullyLitProof(scene, tree, WHOLE_PUPIL);
+        this.wholePupil = new FullyLitProof(scene, tree, WHOLE_PUPIL, stop);
     }
 
     @Override

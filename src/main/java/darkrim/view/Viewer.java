@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.function.IntSupplier;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.ConditionalFeature;
@@ -42,6 +43,7 @@ public final class Viewer {
      * @param effort how hard to work
      * @param environment the environment of the program
      * @param stop whether to close the window, as when the program is interrupted; asked a few times a second
+     * @param lost says that the display has gone, and returns the exit code: the program ends at once
      * @throws NoWindow if there is no display, or none that shows three dimensions
      */
     public static void open(
@@ -50,7 +52,8 @@ public final class Viewer {
             Optional<Path> result,
             Effort effort,
             Map<String, String> environment,
-            BooleanSupplier stop)
+            BooleanSupplier stop,
+            IntSupplier lost)
             throws NoWindow {
         requireDisplay(environment);
         // That classes come from one jar and not from modules is as it should be here.
@@ -64,7 +67,12 @@ public final class Viewer {
                 solid[0] = Platform.isSupported(ConditionalFeature.SCENE3D);
                 begun.countDown();
             });
-            begun.await();
+            while (!begun.await(LOOK_MS, TimeUnit.MILLISECONDS)) {
+                if (stop.getAsBoolean()) {
+                    return;
+                }
+            }
+            LostDisplay.heed(lost);
             if (!solid[0]) {
                 Platform.exit();
                 throw new NoWindow("this display draws no three-dimensional pictures (no usable OpenGL or Direct3D)");
@@ -91,7 +99,22 @@ public final class Viewer {
         } catch (UnsupportedOperationException | UnsatisfiedLinkError | NoClassDefFoundError missing) {
             throw new NoWindow("the display or a library that windows need is missing ("
                     + String.valueOf(missing.getMessage()).lines().findFirst().orElse("unknown") + ")");
+        } catch (RuntimeException broken) {
+            // A toolkit that is to begin while the program is being ended cannot.
+            if (!hearsTheEnd(stop)) {
+                throw broken;
+            }
         }
+    }
+
+    /** Whether the program is being ended: what breaks by that may break a moment before it is known here. */
+    private static boolean hearsTheEnd(BooleanSupplier stop) {
+        try {
+            TimeUnit.MILLISECONDS.sleep(LOOK_MS);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+        return stop.getAsBoolean();
     }
 
     private static void requireDisplay(Map<String, String> environment) throws NoWindow {

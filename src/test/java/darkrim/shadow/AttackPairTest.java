@@ -67,7 +67,13 @@ class AttackPairTest {
                 continue;
             }
             List<Face> faces = new FacePieces(
-                            scene, tree, corners, edges, new FaceMerge(scene, surface, tolerance).pieces(), tolerance)
+                            scene,
+                            tree,
+                            corners,
+                            edges,
+                            new FaceMerge(scene, surface, tolerance).pieces(),
+                            tolerance,
+                            () -> false)
                     .open();
             for (int i = 0; i < 400; i++) {
                 Optional<AttackRays.Line> clear = shooting.tryOne(surface);

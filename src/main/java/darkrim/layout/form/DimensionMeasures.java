@@ -54,6 +54,14 @@ final class DimensionMeasures {
         if (!usable.contains(name)) {
             return;
         }
+        if (!known.containsKey(name) && !wanted.isOfADimension()) {
+            findings.error(
+                    "measure",
+                    place,
+                    "'" + name + "' would have to be " + wanted
+                            + " here, expected a use as a length, an angle or a plain number");
+            return;
+        }
         Source source = known.putIfAbsent(name, new Source(wanted, place, false));
         if (source == null || source.measure().equals(wanted)) {
             return;

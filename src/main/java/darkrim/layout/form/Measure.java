@@ -17,6 +17,11 @@ public record Measure(int length, int angle) {
     /** An angle. */
     public static final Measure ANGLE = new Measure(0, 1);
 
+    /** Whether a dimension can be this: a length, an angle or a plain number. */
+    boolean isOfADimension() {
+        return equals(LENGTH) || equals(ANGLE) || equals(NUMBER);
+    }
+
     /** What a product measures. */
     Measure times(Measure other) {
         return new Measure(length + other.length, angle + other.angle);

@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 
 /**
  * The file that lets an interrupted study go on: a line that says which study it belongs to, the header, and a line for whatever was finished,
- * written one by one. Whatever ends the program, all lines but a torn last one stay good.
+ * written one by one, each with its check sum ({@link SummedLine}). Whatever ends the program, all lines but a torn last one stay good.
  *
  * @param <T> what the study finishes one by one
  */
@@ -25,7 +25,7 @@ public final class StudyJournal<T> implements StudyRecord<T> {
     /** A larger file is none of ours. */
     private static final long LARGEST = 1L << 30;
 
-    private static final String END = "\r\n";
+    private static final String END = SummedLine.END;
 
     private final Path file;
     private final FileChannel channel;
@@ -94,7 +94,8 @@ public final class StudyJournal<T> implements StudyRecord<T> {
 
     private static <T> StudyJournal<T> opened(Path file, FileChannel channel, List<String> study, JournalLines<T> lines)
             throws UnusableStudy, IOException {
-        String head = CsvLine.of(study) + lines.header();
+        String own = CsvLine.of(study);
+        String head = own + SummedLine.header(lines.header());
         if (channel.size() > LARGEST) {
             throw foreign(file);
         }
@@ -102,7 +103,12 @@ public final class StudyJournal<T> implements StudyRecord<T> {
         String text = new String(bytes, StandardCharsets.UTF_8);
         if (!text.startsWith(head)) {
             if (!head.startsWith(text)) {
-                throw text.startsWith(CsvLine.of(study)) ? damaged(file, 2) : otherStudy(file, text, study);
+                if (text.startsWith(own + lines.header())) {
+                    throw new UnusableStudy(
+                            shown(file)
+                                    + " was begun by an older Darkrim, whose lines have no check sum: end it with that one, or remove it to begin anew");
+                }
+                throw text.startsWith(own) ? damaged(file, 2) : otherStudy(file, text, study);
             }
             channel.truncate(0);
             write(channel, head);
@@ -115,7 +121,7 @@ public final class StudyJournal<T> implements StudyRecord<T> {
             int to = text.indexOf(END, from) + END.length();
             line++;
             try {
-                found.add(lines.read(text.substring(from, to), found.size() + 1));
+                found.add(lines.read(SummedLine.read(text.substring(from, to)), found.size() + 1));
             } catch (RuntimeException notAnEntry) {
                 // Whatever a reader of text throws: the line was not written by us.
                 throw damaged(file, line);
@@ -176,7 +182,7 @@ public final class StudyJournal<T> implements StudyRecord<T> {
 
     @Override
     public void append(T entry) throws IOException {
-        write(channel, lines.line(entry));
+        write(channel, SummedLine.of(lines.line(entry)));
         channel.force(false);
     }
 

@@ -30,7 +30,7 @@ final class QuickLight implements Prover {
 
     QuickLight(Scene scene, FacetTree tree, BooleanSupplier stop) {
         darkness = new ProvenLight(scene, tree, QUICK, stop);
-        wholePupil = new FullyLitProof(scene, tree, WHOLE_PUPIL);
+        wholePupil = new FullyLitProof(scene, tree, WHOLE_PUPIL, stop);
         leastShare = new LeastShare(scene, tree, SHARE_PAIRS);
         this.stop = stop;
     }

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.zip.CRC32C;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -124,7 +125,14 @@ class SweepJournalTest {
         String text = Files.readString(file);
         Files.write(file, text.replace("\r\n2,", "\r\nx,").getBytes(StandardCharsets.UTF_8));
         assertThatThrownBy(this::open).hasMessageContaining("is damaged in line 4: remove it to begin anew");
-        Files.write(file, text.replace("\r\n2,2.0,", "\r\n2,2.5,").getBytes(StandardCharsets.UTF_8));
+        String second = text.lines()
+                .filter(line -> line.startsWith("2,2.0,"))
+                .findFirst()
+                .orElseThrow();
+        String body = second.substring(0, second.lastIndexOf(',')).replace("2,2.0,", "2,2.5,");
+        CRC32C sum = new CRC32C();
+        sum.update(body.getBytes(StandardCharsets.UTF_8));
+        Files.writeString(file, text.replace(second, "%s,%08x".formatted(body, sum.getValue())));
         assertThatThrownBy(this::run).hasMessageContaining("holds another point 2");
     }
 
