@@ -59,6 +59,7 @@ class CsvColumnsTest {
                 "export -o FILE.csv: export ridge --samples 1e3 -o",
                 "faces --csv: faces ridge --csv",
                 "finishes --csv: finishes --layout ridge --csv",
+                "section --csv: section ridge --plane y=0 -o sheet --csv",
                 "place-vanes --csv: place-vanes --wall-diameter 80 --edge-diameter 60 --length 300 --detector-diameter 20"
                         + " --entrance-diameter 60 --off-axis 20 --csv",
                 "seen-from --csv: seen-from ridge --at pixels/front --samples 1e3 --csv");
@@ -75,6 +76,7 @@ class CsvColumnsTest {
                     switch (word) {
                         case "ridge" -> layout("0.15");
                         case "higher" -> layout("0.2");
+                        case "sheet" -> folder.resolve("sheet.svg").toString();
                         default -> word;
                     });
         }
