@@ -75,7 +75,7 @@ final class NoteSection {
     private static String timing(CheckResult result) {
         return Figures.count(result.judgement().samples()) + " samples; proofs took "
                 + Figures.three(result.timing().proofs()) + " s, margins "
-                + Figures.three(result.timing().margins()) + " s, the whole check "
+                + Figures.three(result.timing().margins()) + " s of all threads, the whole check "
                 + Figures.three(result.timing().whole()) + " s.";
     }
 }

@@ -164,16 +164,16 @@ public final class Check {
             long proving = System.nanoTime();
             Proofs proved = judge.prove(demands, watch);
             double proofs = secondsSince(proving);
+            DirectMargins.Search search = DirectMargins.begin(placed, proved, scope, workers, watch);
             Judgement judgement = judge.decide(demands, proved, watch);
-            long measuring = System.nanoTime();
-            DirectMargins margins = DirectMargins.of(scene, tree, assembly, judgement, scope, workers, watch);
-            double measured = secondsSince(measuring);
-            Judgement found = judgement.with(margins.bySurface());
-            Judgement certain = doubt.map(one -> one.applied(found, findings)).orElse(found);
             if (plan.equals(Plan.FULL)) {
                 new ReflectedAgain(new ManyReflections(scene, tree, asked.seed()), workers, watch)
-                        .look(certain, findings);
+                        .look(judgement, findings);
             }
+            DirectMargins.Measured measured = judgement.stopped() ? DirectMargins.Measured.NOTHING : search.found();
+            DirectMargins margins = measured.margins();
+            Judgement found = judgement.with(margins.bySurface());
+            Judgement certain = doubt.map(one -> one.applied(found, findings)).orElse(found);
             List<Finding> warnings = findings.sorted();
             return new CheckResult(
                     layout,
@@ -184,7 +184,7 @@ public final class Check {
                     certain,
                     margins,
                     warnings,
-                    new CheckResult.Timing(proofs, measured, secondsSince(start)));
+                    new CheckResult.Timing(proofs, measured.seconds(), secondsSince(start)));
         }
     }
 

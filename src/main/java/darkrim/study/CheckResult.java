@@ -73,7 +73,7 @@ public record CheckResult(
      * How long the steps took, s.
      *
      * @param proofs proving darkness
-     * @param margins measuring margins
+     * @param margins measuring margins, all threads together: other work goes on beside it
      * @param whole from reading the file to the last verdict
      */
     public record Timing(double proofs, double margins, double whole) {}

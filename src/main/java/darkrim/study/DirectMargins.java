@@ -1,30 +1,30 @@
 package darkrim.study;
 
-import darkrim.assembly.Assembly;
 import darkrim.assembly.Opening;
 import darkrim.layout.Requirement;
-import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.shadow.Margin;
 import darkrim.shadow.Margins;
 import darkrim.shadow.OpeningMargin;
 import darkrim.shadow.OpeningMargins;
-import darkrim.trace.FacetTree;
+import darkrim.verdict.Demand;
 import darkrim.verdict.Evidence;
-import darkrim.verdict.Judgement;
 import darkrim.verdict.LightMargin;
-import darkrim.verdict.Outcome;
-import darkrim.verdict.RequirementResult;
+import darkrim.verdict.Proofs;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
+import java.util.concurrent.Future;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * The margins of direct light, of all surfaces of which a requirement asks that they get none.
@@ -47,54 +47,90 @@ public record DirectMargins(
         openings = List.copyOf(openings);
     }
 
-    /** What one task found. */
-    private record Found(Map<Surface, LightMargin> bySurface, List<OpeningMargin> openings) {
-        private static Found of(Map<Surface, LightMargin> bySurface) {
-            return new Found(bySurface, List.of());
+    /** What one task found, and how long it took, s. */
+    private record Found(Map<Surface, LightMargin> bySurface, List<OpeningMargin> openings, double seconds) {}
+
+    /** Something to look for, and about how much work it is. */
+    private record Task(int weight, Supplier<Found> work) {
+        private static Task of(int weight, Supplier<Map<Surface, LightMargin>> work) {
+            return new Task(weight, () -> new Found(work.get(), List.of(), 0));
         }
     }
 
     /** Surfaces of one requirement that are proved dark, and those that are lit. */
     private record Group(List<Surface> dark, List<Surface> lit) {
-        private static Group of(RequirementResult result) {
+        private static Group of(Demand demand, Proofs proofs) {
             List<Surface> dark = new ArrayList<>();
             List<Surface> lit = new ArrayList<>();
-            for (Outcome outcome : result.outcomes()) {
-                if (outcome.evidence() instanceof Evidence.ProvedDark) {
-                    dark.add(outcome.surface());
-                } else if (outcome.evidence() instanceof Evidence.WitnessRay) {
-                    lit.add(outcome.surface());
+            for (Surface surface : demand.surfaces()) {
+                Evidence evidence = proofs.dark().get(surface);
+                if (evidence instanceof Evidence.ProvedDark) {
+                    dark.add(surface);
+                } else if (evidence instanceof Evidence.WitnessRay) {
+                    lit.add(surface);
                 }
             }
             return new Group(dark, lit);
         }
     }
 
+    /** A search that was begun, which is done beside other work. */
+    static final class Search {
+        private final List<Future<Found>> begun;
+        private final MarginScope scope;
+        private final Watch watch;
+
+        private Search(List<Future<Found>> begun, MarginScope scope, Watch watch) {
+            this.begun = begun;
+            this.scope = scope;
+            this.watch = watch;
+        }
+
+        /** What was found; waits for it. */
+        Measured found() {
+            if (begun.isEmpty()) {
+                return Measured.NOTHING;
+            }
+            Map<Surface, LightMargin> bySurface = new LinkedHashMap<>();
+            List<OpeningMargin> openings = new ArrayList<>();
+            double seconds = 0;
+            for (int i = 0; i < begun.size(); i++) {
+                watch.progress(STEP, i, begun.size());
+                Found found = Workers.result(begun.get(i));
+                found.bySurface.forEach((surface, margin) -> bySurface.merge(surface, margin, LightMargin::or));
+                openings.addAll(found.openings);
+                seconds += found.seconds;
+            }
+            return new Measured(new DirectMargins(bySurface, openings, scope, watch.stop()), seconds);
+        }
+    }
+
     /**
-     * Looks for margins. What is found does not depend on the number of workers.
+     * What a search found.
      *
-     * @param scene the scene
-     * @param tree the tree over its facets
-     * @param assembly openings and detectors
-     * @param judgement what is dark and what is lit
+     * @param margins the margins
+     * @param seconds how long it took, all threads together
+     */
+    record Measured(DirectMargins margins, double seconds) {
+        static final Measured NOTHING = new Measured(NONE, 0);
+    }
+
+    /**
+     * Begins to look for margins, beside other work. What is found does not depend on the number of workers.
+     *
+     * @param placed the scene, openings and detectors
+     * @param proofs what is dark and what is lit
      * @param scope which to look for
      * @param workers do the work
      * @param watch hears how far it is
      */
-    static DirectMargins of(
-            Scene scene,
-            FacetTree tree,
-            Assembly assembly,
-            Judgement judgement,
-            MarginScope scope,
-            Workers workers,
-            Watch watch) {
-        List<Group> groups = judgement.requirements().stream()
-                .filter(result -> result.requirement().condition() instanceof Requirement.NoDirect)
-                .map(Group::of)
+    static Search begin(PlacedScene placed, Proofs proofs, MarginScope scope, Workers workers, Watch watch) {
+        List<Group> groups = placed.demands().stream()
+                .filter(demand -> demand.requirement().condition() instanceof Requirement.NoDirect)
+                .map(demand -> Group.of(demand, proofs))
                 .toList();
-        if (scope == MarginScope.NONE || groups.isEmpty() || judgement.stopped()) {
-            return NONE;
+        if (scope == MarginScope.NONE || groups.isEmpty() || watch.stop()) {
+            return new Search(List.of(), scope, watch);
         }
         Set<Surface> dark = new LinkedHashSet<>();
         Set<Surface> lit = new LinkedHashSet<>();
@@ -102,41 +138,54 @@ public record DirectMargins(
             dark.addAll(group.dark);
             lit.addAll(group.lit);
         });
-        Margins margins = new Margins(scene, tree);
-        List<Callable<Found>> tasks = new ArrayList<>();
+        Margins margins = new Margins(placed.scene(), placed.tree());
+        List<Task> tasks = new ArrayList<>();
         if (scope != MarginScope.ALL) {
             for (Group group : groups) {
-                tasks.add(() -> Found.of(alike(margins, group.dark, margins.leastClearance(group.dark, watch::stop))));
+                tasks.add(Task.of(
+                        group.dark.size(),
+                        () -> alike(margins, group.dark, margins.leastClearance(group.dark, watch::stop))));
                 List<Surface> flat = group.lit.stream().filter(margins::isFlat).toList();
-                tasks.add(() -> Found.of(alike(margins, flat, margins.deepestIntrusion(flat, watch::stop))));
+                tasks.add(Task.of(
+                        flat.size(), () -> alike(margins, flat, margins.deepestIntrusion(flat, watch::stop))));
             }
         } else {
-            dark.forEach(surface -> tasks.add(() -> Found.of(own(margins, surface, margins.clearance(surface)))));
+            dark.forEach(surface -> tasks.add(Task.of(1, () -> own(margins, surface, margins.clearance(surface)))));
             lit.stream()
                     .filter(margins::isFlat)
-                    .forEach(surface -> tasks.add(() -> Found.of(own(margins, surface, margins.shadow(surface)))));
+                    .forEach(surface -> tasks.add(Task.of(1, () -> own(margins, surface, margins.shadow(surface)))));
         }
-        OpeningMargins edges =
-                new OpeningMargins(scene, tree, List.copyOf(dark), List.copyOf(lit), assembly.detectors());
-        for (Opening opening : scope == MarginScope.REQUIREMENTS ? List.<Opening>of() : assembly.openings()) {
-            tasks.add(() -> new Found(Map.of(), edges.of(opening, watch::stop)));
-        }
-        return done(tasks, scope, workers, watch);
-    }
-
-    private static DirectMargins done(List<Callable<Found>> tasks, MarginScope scope, Workers workers, Watch watch) {
-        Map<Surface, LightMargin> bySurface = new LinkedHashMap<>();
-        List<OpeningMargin> openings = new ArrayList<>();
-        int slice = 16;
-        for (int from = 0; from < tasks.size() && !watch.stop(); from += slice) {
-            watch.progress(STEP, from, tasks.size());
-            List<Callable<Found>> some = tasks.subList(from, Math.min(tasks.size(), from + slice));
-            for (Found found : workers.all(some.stream())) {
-                found.bySurface.forEach((surface, margin) -> bySurface.merge(surface, margin, LightMargin::or));
-                openings.addAll(found.openings);
+        if (scope != MarginScope.REQUIREMENTS && !placed.assembly().openings().isEmpty()) {
+            OpeningMargins edges = new OpeningMargins(
+                    placed.scene(),
+                    placed.tree(),
+                    List.copyOf(dark),
+                    List.copyOf(lit),
+                    placed.assembly().detectors());
+            for (Opening opening : placed.assembly().openings()) {
+                tasks.add(new Task(Integer.MAX_VALUE, () -> new Found(Map.of(), edges.of(opening, watch::stop), 0)));
             }
         }
-        return new DirectMargins(bySurface, openings, scope, watch.stop());
+        return new Search(begun(tasks, workers, watch), scope, watch);
+    }
+
+    /** Begins with what takes longest, so that no thread is left with it at the end; in the order of the tasks. */
+    private static List<Future<Found>> begun(List<Task> tasks, Workers workers, Watch watch) {
+        List<Future<Found>> begun = new ArrayList<>(Collections.nCopies(tasks.size(), null));
+        IntStream.range(0, tasks.size())
+                .boxed()
+                .sorted(Comparator.comparingInt(i -> -tasks.get(i).weight))
+                .forEach(i -> begun.set(i, workers.beside(() -> timed(tasks.get(i), watch))));
+        return begun;
+    }
+
+    private static Found timed(Task task, Watch watch) {
+        if (watch.stop()) {
+            return new Found(Map.of(), List.of(), 0);
+        }
+        long start = System.nanoTime();
+        Found found = task.work.get();
+        return new Found(found.bySurface, found.openings, 1e-9 * (System.nanoTime() - start));
     }
 
     /** The least margin for the surface that has it; the others have no less. */

@@ -11,6 +11,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.Future;
 import java.util.function.Consumer;
 
 /**
@@ -22,7 +23,7 @@ import java.util.function.Consumer;
  * ConfidenceSequence} keeps its share over all looks.
  */
 public final class Judge {
-    /** Surfaces proved between two looks at whether to stop. */
+    /** Surfaces proved between two words of how far it is. */
     private static final int PROVED_AT_ONCE = 32;
 
     /** So many times more samples are taken where a bound was proved. */
@@ -182,16 +183,15 @@ public final class Judge {
                 .forEach(asked::add);
         List<Surface> order = List.copyOf(asked);
         Map<Surface, Evidence> dark = new LinkedHashMap<>();
-        for (int from = 0; from < order.size(); from += PROVED_AT_ONCE) {
-            watch.progress("proving darkness", from, order.size());
-            List<Surface> some = order.subList(from, Math.min(order.size(), from + PROVED_AT_ONCE));
-            boolean stopped = watch.stop();
-            List<Evidence> evidence = stopped
-                    ? some.stream().map(Judge::unknown).toList()
-                    : workers.all(some.stream().map(surface -> () -> prover.darkness(surface)));
-            for (int i = 0; i < some.size(); i++) {
-                dark.put(some.get(i), evidence.get(i));
+        watch.progress("proving darkness", 0, order.size());
+        List<Future<Evidence>> begun = order.stream()
+                .map(surface -> workers.begin(() -> watch.stop() ? unknown(surface) : prover.darkness(surface)))
+                .toList();
+        for (int i = 0; i < order.size(); i++) {
+            if (i > 0 && i % PROVED_AT_ONCE == 0) {
+                watch.progress("proving darkness", i, order.size());
             }
+            dark.put(order.get(i), Workers.result(begun.get(i)));
         }
         watch.progress("proving darkness", order.size(), order.size());
         return dark;

@@ -8,11 +8,13 @@ import darkrim.sampling.SamplePoints;
 import darkrim.scene.Surface;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Future;
 
 /**
  * What has been measured at every surface so far, in batches of {@link #BATCH} samples that are counted for each surface and class. For use
@@ -112,7 +114,7 @@ final class Measurements {
                 return false;
             }
             List<Unit> part = units.subList(from, Math.min(units.size(), from + slice));
-            List<Optional<Tally>> done = workers.all(part.stream().map(unit -> () -> measure(unit, watch)));
+            List<Optional<Tally>> done = measure(part, watch);
             // A slice counts as a whole or not at all.
             if (done.stream().anyMatch(Optional::isEmpty)) {
                 return false;
@@ -123,6 +125,33 @@ final class Measurements {
             watch.progress("sampling light, at most", samples(), most);
         }
         return true;
+    }
+
+    /**
+     * Measures units. The first at a surface finds by what light it is reached, and others at the same surface would wait for that: it is begun
+     * well before them.
+     */
+    private List<Optional<Tally>> measure(List<Unit> part, Watch watch) {
+        List<Integer> firsts = new ArrayList<>();
+        for (int i = 0; i < part.size(); i++) {
+            if (i == 0 || !part.get(i).order().equals(part.get(i - 1).order())) {
+                firsts.add(i);
+            }
+        }
+        List<Future<Optional<Tally>>> begun = new ArrayList<>(Collections.nCopies(part.size(), null));
+        int ahead = 0;
+        for (int own = 0; own < firsts.size(); own++) {
+            for (; ahead < Math.min(firsts.size(), own + 2 * workers.count()); ahead++) {
+                int at = firsts.get(ahead);
+                begun.set(at, workers.begin(() -> measure(part.get(at), watch)));
+            }
+            int end = own + 1 < firsts.size() ? firsts.get(own + 1) : part.size();
+            for (int i = firsts.get(own) + 1; i < end; i++) {
+                Unit unit = part.get(i);
+                begun.set(i, workers.begin(() -> measure(unit, watch)));
+            }
+        }
+        return begun.stream().map(Workers::result).toList();
     }
 
     private Optional<Tally> measure(Unit unit, Watch watch) {
