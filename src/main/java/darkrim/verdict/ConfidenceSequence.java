@@ -40,12 +40,12 @@ public record ConfidenceSequence(double risk) {
 
     /**
      * About how many samples bring a bound nearer to the mean than a gap at the next look, if mean and variance stay what they are: the root n of
-     * gap n = sqrt(2 V L n) + 7 b L / 3; infinite where there is no gap.
+     * gap n = sqrt(2 V L n) + 7 b L g / 3, where g samples depend on each other; infinite where there is no gap.
      */
     double samplesFor(Estimate estimate, double gap, int look) {
         double logarithm = StrictMath.log(3.0 * (look + 1) * (look + 2) / risk);
         double byVariance = Math.sqrt(2 * estimate.variance() * logarithm);
-        double byLargest = 7 * estimate.largest() * logarithm / 3;
+        double byLargest = 7 * estimate.largest() * logarithm * estimate.together() / 3;
         double root = (byVariance + Math.sqrt(byVariance * byVariance + 4 * gap * byLargest)) / (2 * gap);
         return gap > 0 ? root * root : Double.POSITIVE_INFINITY;
     }

@@ -173,4 +173,13 @@ class SteeringTest {
         assertThat(sequence.width(then, 4)).isCloseTo(0.002, within(1e-6));
         assertThat(sequence.samplesFor(now, 0, 3)).isInfinite();
     }
+
+    @Test
+    void samplesInPairsNeedTwiceAsManyWhereNoneOfThemGotLight() {
+        ConfidenceSequence sequence = new ConfidenceSequence(1e-5);
+        Estimate now = new Estimate(4096, 0, 0, 0.5, 2);
+        double needed = sequence.samplesFor(now, 1e-5, 3);
+        Estimate then = new Estimate(2 * Math.round(needed / 2), 0, 0, 0.5, 2);
+        assertThat(sequence.width(then, 4)).isCloseTo(1e-5, within(1e-10));
+    }
 }
