@@ -138,7 +138,8 @@ public final class SvgSheet {
                     case MIDDLE -> "middle";
                     case END -> "end";
                 });
-        xml.writeCharacters(words.text());
+        // A reader of SVG drops spaces at the beginning of a line and all but one of several: these stay.
+        xml.writeCharacters(words.text().replace("  ", "\u00a0\u00a0"));
         xml.writeEndElement();
         xml.writeCharacters("\n");
     }
