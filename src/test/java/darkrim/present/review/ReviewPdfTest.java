@@ -55,7 +55,8 @@ class ReviewPdfTest {
         String sheet = "<figure class=\"sheet blank\"><p class=\"under\">" + UNDER + "</p></figure>\n";
         return "<html><head><style>" + ReviewPage.style() + "</style></head><body><main>"
                 + "<section class=\"begins\"><h2>Irradiance</h2>" + "<p>A line of words.</p>\n".repeat(lines)
-                + "<h3>Maps</h3>\n<div class=\"figures\">" + figure.repeat(4) + "</div>\n<p>What they show.</p></section>\n"
+                + "<h3>Maps</h3>\n<div class=\"figures\">" + figure.repeat(4)
+                + "</div>\n<p>What they show.</p></section>\n"
                 + "<section class=\"goes-on\"><h2>Section drawings</h2><p>Each is a sheet.</p>\n" + sheet + sheet
                 + "</section><section class=\"goes-on\"><h2>Clearances</h2><p>None.</p></section></main></body></html>";
     }
