@@ -20,6 +20,8 @@ final class DetailViews {
     private static final double LINE = 3.1;
     /** An edge whose cosine with the normal of the section is this near 1 is square to the section. */
     private static final double SQUARE = 1e-9;
+    /** A land that leans by less than this is one edge from end to end, mm. */
+    private static final double UPRIGHT = 1e-9;
     /** Lines of words below each detail. */
     private static final int LINES = 10;
 
@@ -213,7 +215,7 @@ final class DetailViews {
     private static List<String> lines(LayoutSection section, LimitingEdge edge, List<SectionRay> rays) {
         SectionPlane plane = section.plane();
         List<String> lines = new ArrayList<>();
-        lines.add("edge at " + place(plane, edge.narrowest()));
+        lines.add("edge at " + place(plane, edge));
         for (SectionRay ray : rays) {
             lines.add(PartsView.letter(ray) + " " + ray.kind().words() + ": " + place(plane, plane.seen(ray.to())));
             lines.add("    on " + ray.surface());
@@ -234,6 +236,20 @@ final class DetailViews {
 
     static String shown(Room room) {
         return (room.atLeast() ? ">= " : "") + Figures.margin(room.millimetres());
+    }
+
+    /** Where an edge is narrowest, from end to end: a ray from far across passes the end away from the pupil. */
+    private static String place(SectionPlane plane, LimitingEdge edge) {
+        Vector2D at = edge.narrowest();
+        List<Double> ends = edge.profile().stream()
+                .filter(each -> Math.abs(each.getX() - at.getX()) < UPRIGHT)
+                .map(Vector2D::getY)
+                .sorted()
+                .toList();
+        String low = Figures.length(ends.get(0));
+        String high = Figures.length(ends.get(ends.size() - 1));
+        return plane.across() + " = " + Figures.length(at.getX()) + ", " + plane.up() + " = "
+                + (low.equals(high) ? high : low + " to " + high);
     }
 
     private static String place(SectionPlane plane, Vector2D at) {

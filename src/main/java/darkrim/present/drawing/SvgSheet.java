@@ -16,6 +16,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 public final class SvgSheet {
     private static final int DECIMALS = 4;
 
+    /** Width of a space in Helvetica and letters like it, in heights of the letters. */
+    private static final double SPACE = 0.278;
+
     private final StringWriter text = new StringWriter();
     private final XMLStreamWriter xml;
     private int clips;
@@ -122,10 +125,12 @@ public final class SvgSheet {
     }
 
     private void words(Mark.Words words) throws XMLStreamException {
+        // Readers of SVG drop spaces at the beginning of a line.
+        int indent = words.text().length() - words.text().stripLeading().length();
         xml.writeStartElement("text");
         attributes(
                 "x",
-                number(words.x()),
+                number(words.x() + indent * SPACE * words.size()),
                 "y",
                 number(words.y()),
                 "font-size",
@@ -138,7 +143,7 @@ public final class SvgSheet {
                     case MIDDLE -> "middle";
                     case END -> "end";
                 });
-        xml.writeCharacters(words.text());
+        xml.writeCharacters(words.text().stripLeading());
         xml.writeEndElement();
         xml.writeCharacters("\n");
     }

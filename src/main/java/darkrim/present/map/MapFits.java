@@ -5,6 +5,8 @@ import darkrim.present.Printable;
 import darkrim.present.map.LightMap.Side;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import nom.tam.fits.BasicHDU;
@@ -20,6 +22,11 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * errors. Axes are linear, in mm; cells beside the outline of a surface are NaN. No clock is read.
  */
 public final class MapFits {
+    /** Letters of a card. */
+    private static final int CARD = 80;
+
+    private static final String FIRST_CARD = "SIMPLE  =                    T / file conforms to the FITS standard";
+
     private MapFits() {}
 
     /**
@@ -58,10 +65,18 @@ public final class MapFits {
             try (FitsOutputStream out = new FitsOutputStream(bytes)) {
                 fits.write(out);
             }
-            return bytes.toByteArray();
+            return undated(bytes.toByteArray());
         } catch (FitsException | IOException impossible) {
             throw new IllegalStateException("writing to memory failed", impossible);
         }
+    }
+
+    /** The library writes the time into the remark of the first card; the same maps are to make the same bytes. */
+    private static byte[] undated(byte[] file) {
+        byte[] card = FIRST_CARD.getBytes(StandardCharsets.US_ASCII);
+        Arrays.fill(file, 0, CARD, (byte) ' ');
+        System.arraycopy(card, 0, file, 0, card.length);
+        return file;
     }
 
     private static BasicHDU<?> image(LightMap map, boolean errors) throws FitsException {

@@ -275,7 +275,8 @@ public final class ReviewPage {
         page.close().close();
     }
 
-    private static String style() {
+    /** The style sheet of the page. */
+    static String style() {
         try (InputStream stream = ReviewPage.class.getResourceAsStream(STYLE)) {
             if (stream == null) {
                 throw new IllegalStateException("the program was built without " + STYLE);

@@ -62,7 +62,8 @@ public final class ReviewPdf {
         }
     }
 
-    private static byte[] pages(String page) throws IOException {
+    /** A page of HTML on paper; a figure of class {@code sheet} has a sheet of A3 of its own. */
+    static byte[] pages(String page) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFont(PdfLetters::open, "Liberation Sans");

@@ -1,6 +1,7 @@
 package darkrim.study.review;
 
 import darkrim.assembly.Assembly;
+import darkrim.assembly.Die;
 import darkrim.assembly.Opening;
 import darkrim.diagnostic.Findings;
 import darkrim.shadow.OpeningMargin;
@@ -13,7 +14,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
-/** Chooses where a review cuts a layout: square to x and to y through the middle of the opening with the least room, else through the origin. */
+/**
+ * Chooses where a review cuts a layout: square to x and to y through the middle of the opening with the least room. Openings of a mesh are not known: where
+ * there are no others, through the middle of the first detector, else through the origin.
+ */
 final class SectionChoice {
     private static final double WHOLE = 1e6;
 
@@ -28,7 +32,8 @@ final class SectionChoice {
     }
 
     private static Vector3D middle(CheckResult result) {
-        List<Opening> openings = Assembly.of(result.layout(), new Findings()).openings();
+        Assembly assembly = Assembly.of(result.layout(), new Findings());
+        List<Opening> openings = assembly.openings();
         Optional<String> tightest = result.margins().openings().stream()
                 .min(Comparator.comparingDouble(SectionChoice::least))
                 .map(OpeningMargin::opening);
@@ -36,8 +41,16 @@ final class SectionChoice {
                 .filter(opening -> tightest.isEmpty() || tightest.get().equals(opening.name()))
                 .findFirst()
                 .or(() -> openings.stream().findFirst())
-                .map(opening -> rounded(opening.centre()))
+                .map(Opening::centre)
+                .or(() -> assembly.detectors().stream().findFirst().map(SectionChoice::middle))
+                .map(SectionChoice::rounded)
                 .orElse(Vector3D.ZERO);
+    }
+
+    private static Vector3D middle(Die detector) {
+        Vector3D.Sum sum = Vector3D.Sum.create();
+        detector.active().forEach(sum::add);
+        return sum.get().multiply(1.0 / detector.active().size());
     }
 
     private static double least(OpeningMargin margin) {
