@@ -78,7 +78,7 @@ final class SeenFromAll {
     /** Share of the work that has been done, 0 to 1, in pairs or in steps: counted, so that every machine ends at the same place. */
     double spent() {
         double steps = (double) (facetsLookedAt + shadows.steps()) / STEPS_A_PAIR;
-        return Math.max(pairs, steps) / mostPairs;
+        return Math.max((double) pairs, steps) / mostPairs;
     }
 
     /** A cell of the pupil that is not yet settled, and the facets in its shaft. */
