@@ -20,6 +20,8 @@ final class SeenFromAll {
     private static final double CELL = 0.25;
     /** Cells much smaller than the image of the piece through the opening gain nothing. */
     private static final double USEFUL = 0.02;
+    /** A pair may cost this many facets looked at and corners held against a plane, on average: a round surface behind round edges costs more. */
+    private static final long STEPS_A_PAIR = 2_000;
     /** Covers the rounding of the sums. */
     private static final double ROUNDED_UP = 1 + 1e-9;
 
@@ -37,6 +39,7 @@ final class SeenFromAll {
     private final long mostPairs;
     private final BooleanSupplier stop;
     private long pairs;
+    private long facetsLookedAt;
 
     /**
      * @param corners nine coordinates a facet; not changed
@@ -67,14 +70,15 @@ final class SeenFromAll {
         whole = scene.covering().pupil().outline().area();
     }
 
-    /** Whether it may look at no more pairs, or was stopped: from then on nothing counts as seen. */
+    /** Whether it has done all the work that it may, or was stopped: from then on nothing counts as seen. */
     boolean isSpent() {
-        return pairs >= mostPairs || stop.getAsBoolean();
+        return spent() >= 1 || stop.getAsBoolean();
     }
 
-    /** Share of the pairs that have been looked at, 0 to 1. */
+    /** Share of the work that has been done, 0 to 1, in pairs or in steps: counted, so that every machine ends at the same place. */
     double spent() {
-        return (double) pairs / mostPairs;
+        double steps = (double) (facetsLookedAt + shadows.steps()) / STEPS_A_PAIR;
+        return Math.max((double) pairs, steps) / mostPairs;
     }
 
     /** A cell of the pupil that is not yet settled, and the facets in its shaft. */
@@ -120,6 +124,7 @@ final class SeenFromAll {
             Pair pair = new Pair(open.part, piece, 0, tolerance);
             Shaft shaft = pair.shaft();
             int[] facets = stillInTheWay(shaft, open.facets);
+            facetsLookedAt += open.facets.length;
             boolean inFront = CoverCut.range(piece.frame(), open.part.space())[0] > tolerance.gap();
             if (inFront && lit.holds(shaft, pair, facets)) {
                 continue;

@@ -7,7 +7,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 /**
  * Cuts a cell of the pupil along the edge of a shadow: a plane through a side of a facet that touches a piece of a surface, the facet on one
  * side of it and the piece on the other. What lies on the side of the piece is not hidden by that facet. Only a choice of where to cut: what
- * is seen is proved afterwards.
+ * is seen is proved afterwards. One thread.
  */
 final class ShadowCut {
     /** The cut keeps this clear of the shadow, as a share of the reach of the pupil, so that a proof finds room. */
@@ -21,6 +21,7 @@ final class ShadowCut {
     private final Pupil pupil;
     private final double margin;
     private final double flat;
+    private long steps;
 
     /**
      * @param corners nine coordinates a facet; not changed
@@ -30,6 +31,11 @@ final class ShadowCut {
         this.pupil = pupil;
         margin = CLEAR * pupil.outline().reach();
         flat = 1e-12 * (pupil.frame().origin().norm() + pupil.outline().reach());
+    }
+
+    /** Corners held against a plane so far: what it costs, the same on every machine. */
+    long steps() {
+        return steps;
     }
 
     /**
@@ -77,6 +83,7 @@ final class ShadowCut {
         }
         Vector3D normal = across.multiply((across.dot(third) > 0 ? 1 : -1) / size);
         for (int j = 0; j < piece.size(); j++) {
+            steps++;
             if (normal.dot(point(piece.space(), 3 * j).subtract(eye)) > flat) {
                 return new double[0];
             }
