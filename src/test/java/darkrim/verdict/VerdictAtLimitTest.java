@@ -165,6 +165,9 @@ class VerdictAtLimitTest {
         assertThat(result(NO_DIRECT, none, three, atLeastTwo, two).leastMargin())
                 .containsSame(two);
         assertThat(result(NO_DIRECT, none, three).leastMargin()).containsSame(three);
+        LightMargin farther = new LightMargin(4, false, "edge", Optional.empty());
+        Outcome four = outcome(Verdict.PASS, 0, new Evidence.ProvedDark(0, Optional.of(farther)));
+        assertThat(result(NO_DIRECT, four, three).leastMargin()).containsSame(three);
         assertThat(result(NO_DIRECT, none).leastMargin()).isEmpty();
         assertThat(outcome(Verdict.FAIL, 1).evidence().margin()).isEmpty();
         Evidence known =
@@ -222,5 +225,18 @@ class VerdictAtLimitTest {
         assertThat(Plan.batchesOf(Measurements.BATCH + 1L)).isEqualTo(2);
         assertThat(Plan.batchesOf(Long.MAX_VALUE / 2)).isEqualTo(Integer.MAX_VALUE);
         assertThat(Plan.samplesOf(3)).isEqualTo(3L * Measurements.BATCH);
+    }
+
+    @Test
+    void everyCellIsANumberOfItsOwnWhereTheLimitIsForCells() {
+        Requirement.Condition perCell = new Requirement.AtMost(LightClass.ONCE_REFLECTED, 0.1, Requirement.Per.CELL);
+        assertThat(targets(perCell)).extracting(Target::cell).containsExactly(0, 1, 2, 3, 4, 5);
+        assertThat(targets(atMost(0.1))).extracting(Target::cell).containsExactly(Outcome.WHOLE);
+        assertThat(targets(NO_DIRECT)).extracting(Target::cell).containsExactly(Outcome.WHOLE);
+    }
+
+    private static List<Target> targets(Requirement.Condition condition) {
+        Requirement requirement = new Requirement("asked", "floor", condition, Place.IN_CODE);
+        return Target.of(0, new Demand(requirement, List.of(FLOOR)), FLOOR);
     }
 }
