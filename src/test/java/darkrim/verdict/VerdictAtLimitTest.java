@@ -136,7 +136,7 @@ class VerdictAtLimitTest {
                         .worstFirst())
                 .containsExactly(fails, failsMore, unknown, passes);
         Requirement.Condition apart =
-                new Requirement.Clearance("other", 1, Optional.empty(), Requirement.Shapes.values()[0]);
+                new Requirement.Clearance("other", 1, Optional.empty(), Requirement.Shapes.WARM);
         assertThat(result(apart, failsMore, fails).worst()).isSameAs(fails);
         assertThat(result(atMost(1)).verdict()).isEqualTo(Verdict.UNDECIDED);
     }
