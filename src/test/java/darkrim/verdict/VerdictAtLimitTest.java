@@ -135,8 +135,7 @@ class VerdictAtLimitTest {
         assertThat(result(new Requirement.PupilSeen(1), passes, unknown, failsMore, fails)
                         .worstFirst())
                 .containsExactly(fails, failsMore, unknown, passes);
-        Requirement.Condition apart =
-                new Requirement.Clearance("other", 1, Optional.empty(), Requirement.Shapes.WARM);
+        Requirement.Condition apart = new Requirement.Clearance("other", 1, Optional.empty(), Requirement.Shapes.WARM);
         assertThat(result(apart, failsMore, fails).worst()).isSameAs(fails);
         assertThat(result(atMost(1)).verdict()).isEqualTo(Verdict.UNDECIDED);
     }
