@@ -22,12 +22,12 @@ mutant_tests() {
         verdict) echo "darkrim.verdict.*,darkrim.study.DarkSurfaceTest" ;;
         shadow)
             printf 'darkrim.shadow.%s,' DarknessProofTest FullyLitProofTest LeastShareTest MarginsTest NoReflectionTest ReflectedBoundTest ThinGapTest \
-                VisiblePupilTest AttackPairTest AttackSurfaceTest StoppedProofTest
+                VisiblePupilTest AttackPairTest AttackSurfaceTest StoppedProofTest AttackDirectedTest MosaicTest
             ;;
         light)
             printf 'darkrim.light.%s,' FrontSearchTest TransportTest IncidenceOfPathsTest ReferenceLawsTest ReferencePupilTest WindowLightTest \
                 LargestSampleTest ManyReflectionsLawsTest StarLightTest DistantLightTest HemisphereViewTest FinishTransportTest ConservationTest \
-                ReferenceViewFactorTest
+                ReferenceViewFactorTest TiltedLightTest
             printf 'darkrim.%s,' 'verdict.*' 'study.star.*' 'study.pixel.*'
             ;;
     esac
