@@ -29,7 +29,8 @@ class LeastShareEffortTest {
         LeastShare.Bracket found = least.against(detector, 0.999, () -> asked.incrementAndGet() < 0);
         // Asked for each pair and for each point looked at exactly: 5,000 pairs would ask more often than that.
         assertThat(asked.get()).isBetween(20L, PAIRS / 5);
-        // The middle sees no more than through the upper vane, 60 mm wide at 243.5 mm of 300, its edge within a chord of 0.02 mm.
+        // The middle sees no more than through the upper vane, 60 mm wide at 243.5 mm of 300, its edge within a chord
+        // of 0.02 mm.
         double opening = (60 + 2 * 0.02) / (60 * 1.4043139) * 300 / 243.5;
         assertThat(found.atMost()).isLessThan(opening * opening);
         assertThat(found.atLeast()).isBetween(0.0, found.atMost());
