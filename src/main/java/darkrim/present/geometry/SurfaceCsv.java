@@ -29,7 +29,7 @@ public final class SurfaceCsv {
                 head.add(kind.words() + in);
                 head.add("standard error of " + kind.words() + in);
             }
-            head.add("verdict");
+            head.add("verdict on light");
         });
         StringBuilder text = new StringBuilder(CsvLine.of(head));
         for (LitFaces face : faces) {
