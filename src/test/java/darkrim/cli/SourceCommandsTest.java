@@ -292,7 +292,7 @@ class SourceCommandsTest {
                     .findFirst()
                     .orElseThrow();
             assertThat(Double.parseDouble(line.get("direct light"))).isCloseTo(expected[i], within(2e-3));
-            assertThat(line.get("verdict")).isEmpty();
+            assertThat(line.get("verdict on light")).isEmpty();
         }
         assertThat(run(
                         "export",
