@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Every command that README.md and the pages in docs show in a code block runs and ends as the page says. Two at a time: half of a short run is
  * spent on one core. The checks and the chart of README.md, help and what wants a display have a process each, as a reader's have; the others take
- * turns in two processes that stay warm, in a folder that is as new for each of them.
+ * turns in two processes that stay warm, in a folder that is as new for each of them. Pictures that a page shows are those that its commands draw.
  */
 @Execution(ExecutionMode.CONCURRENT)
 class ReadmeCommandsIT {
@@ -103,14 +103,15 @@ class ReadmeCommandsIT {
         if (window || alone || arguments.contains("--help")) {
             copyGeometries(folder);
             run = Jar.run(folder, window ? Map.of("DISPLAY", "") : Map.of(), ShellWords.of(arguments));
+            PagePictures.hold(page, folder);
         } else {
-            run = warm(ShellWords.of(arguments));
+            run = warm(page, ShellWords.of(arguments));
         }
         assertThat(run.code()).as(run.errors()).isEqualTo(window ? 2 : code);
         assertThat(run.errors()).doesNotContain("Exception").doesNotContain("\tat ");
     }
 
-    private static Run warm(String... words) throws Exception {
+    private static Run warm(Path page, String... words) throws Exception {
         Warm warm = IDLE.take();
         try {
             try (Stream<Path> left = Files.walk(warm.folder())) {
@@ -121,7 +122,9 @@ class ReadmeCommandsIT {
                 }
             }
             copyGeometries(warm.folder());
-            return warm.jar().run(words);
+            Run run = warm.jar().run(words);
+            PagePictures.hold(page, warm.folder());
+            return run;
         } finally {
             IDLE.add(warm);
         }

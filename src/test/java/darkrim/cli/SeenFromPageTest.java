@@ -28,7 +28,7 @@ class SeenFromPageTest {
         assertThat(command.find()).isTrue();
         Path svg = folder.resolve("seen-from.svg");
         String[] words = List.of(command.group(1).split(" ", -1)).stream()
-                .map(word -> word.replace("'", "").replace("seen.svg", svg.toString()))
+                .map(word -> word.replace("'", "").replace("seen-from.svg", svg.toString()))
                 .toArray(String[]::new);
         StringWriter output = new StringWriter();
         StringWriter errors = new StringWriter();

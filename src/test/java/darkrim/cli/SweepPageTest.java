@@ -28,7 +28,7 @@ class SweepPageTest {
         assertThat(command.find()).isTrue();
         Path svg = folder.resolve("sweep.svg");
         String[] words = Arrays.stream(ShellWords.of(command.group(1)))
-                .map(word -> word.equals("opening.svg") ? svg.toString() : word)
+                .map(word -> word.equals("sweep.svg") ? svg.toString() : word)
                 .toArray(String[]::new);
         Run run = Run.of(words);
         assertThat(run.code()).as(run.errors()).isZero();

@@ -44,6 +44,7 @@ class TutorialPageTest {
             steps++;
         }
         assertThat(steps).isEqualTo(7);
+        assertThat(PagePictures.hold(Path.of("docs/tutorial.md"), folder)).isEqualTo(1);
     }
 
     /** Columns are as wide as the longest entry, of which the page shows only some. */

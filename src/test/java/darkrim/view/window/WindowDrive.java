@@ -90,6 +90,16 @@ public final class WindowDrive {
 
     /** Runs all claims; ends with 2 where there is no display with three dimensions. */
     public static void main(String[] arguments) throws Exception {
+        if (!begins()) {
+            System.out.println("no three-dimensional pictures here");
+            System.exit(2);
+        }
+        new WindowDrive(Path.of(arguments[0])).run();
+        System.exit(0);
+    }
+
+    /** Starts the toolkit; whether it can draw three dimensions. */
+    static boolean begins() throws InterruptedException {
         TOOLKIT.setLevel(Level.SEVERE);
         CountDownLatch begun = new CountDownLatch(1);
         boolean[] solid = {false};
@@ -99,12 +109,7 @@ public final class WindowDrive {
             solid[0] = Platform.isSupported(ConditionalFeature.SCENE3D);
             begun.countDown();
         });
-        if (!begun.await(30, TimeUnit.SECONDS) || !solid[0]) {
-            System.out.println("no three-dimensional pictures here");
-            System.exit(2);
-        }
-        new WindowDrive(Path.of(arguments[0])).run();
-        System.exit(0);
+        return begun.await(30, TimeUnit.SECONDS) && solid[0];
     }
 
     private void run() {
