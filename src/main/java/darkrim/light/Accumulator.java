@@ -1,6 +1,9 @@
 package darkrim.light;
 
 import darkrim.sampling.SamplePoints;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Gathers the samples of one number. Mutable, one for each thread and number.
@@ -30,6 +33,16 @@ final class Accumulator {
     /** For samples drawn from some points, in turn. */
     static Accumulator of(SamplePoints points) {
         return new Accumulator(points.together(), points.isPaired());
+    }
+
+    /** So many, each for independent samples. */
+    static Accumulator[] many(int count) {
+        return IntStream.range(0, count).mapToObj(i -> new Accumulator()).toArray(Accumulator[]::new);
+    }
+
+    /** What several gathered, of which no sample can be larger than this. */
+    static List<Estimate> estimates(Accumulator[] sums, double largest) {
+        return Arrays.stream(sums).map(each -> each.estimate(largest)).toList();
     }
 
     void add(double value) {

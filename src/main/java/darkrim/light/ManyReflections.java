@@ -4,9 +4,6 @@ import darkrim.sampling.Streams;
 import darkrim.scene.Scene;
 import darkrim.trace.FacetTree;
 import darkrim.trace.StartPoints;
-import java.util.Arrays;
-import java.util.List;
-import java.util.stream.IntStream;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
@@ -68,8 +65,8 @@ public final class ManyReflections {
         PointSampler point = new PointSampler(scene, starts, receiver);
         PathSums sums = new PathSums();
         PathWalk walk = new PathWalk(scene, tree, pupil, starts, mirrors, most, sums, listener);
-        Accumulator[] orders = accumulators(most + 1);
-        Accumulator[] upTo = accumulators(most + 1);
+        Accumulator[] orders = Accumulator.many(most + 1);
+        Accumulator[] upTo = Accumulator.many(most + 1);
         for (int i = 0; i < samples; i++) {
             point.next(random);
             walk.sample(random, point);
@@ -80,16 +77,8 @@ public final class ManyReflections {
                 upTo[order].add(sum);
             }
         }
-        return new PathTally(estimates(orders), estimates(upTo), sums.estimates());
-    }
-
-    private static Accumulator[] accumulators(int count) {
-        return IntStream.range(0, count).mapToObj(i -> new Accumulator()).toArray(Accumulator[]::new);
-    }
-
-    private static List<Estimate> estimates(Accumulator[] sums) {
-        return Arrays.stream(sums)
-                .map(sum -> sum.estimate(Double.POSITIVE_INFINITY))
-                .toList();
+        double largest = Double.POSITIVE_INFINITY;
+        return new PathTally(
+                Accumulator.estimates(orders, largest), Accumulator.estimates(upTo, largest), sums.estimates());
     }
 }

@@ -15,10 +15,7 @@ import org.apache.commons.rng.UniformRandomProvider;
  *
  * <p>The law is the integral equation of light transport, one term of its series for each order (Kajiya, "The rendering equation",
  * SIGGRAPH 1986). At each surface met, what scatters takes a point of the pupil, lobes a direction of their own besides ({@link LobeLight}), and
- * mirrors the direction in which they look. Then one part of the finish is drawn in proportion to what it reflects, and one direction of it: the
- * walk goes on there, and its weight is multiplied by what that part throws over the chance of drawing it. It goes on with a chance of the
- * square root of what the surface reflects, its weight divided by that chance (Russian roulette: Arvo and Kirk, "Particle transport and image
- * synthesis", SIGGRAPH 1990): with the reflectance itself, dark parts would hardly ever show a second reflection.
+ * mirrors the direction in which they look. Then the walk goes on, or ends, as {@link NextDirection} draws.
  *
  * <p>The receiver and whatever scatters broadly also look at the image of the pupil in a flat mirror ({@link ImageLight}). A walk that came
  * from there and meets that mirror leaves out what the image shows, so no way is counted twice.
@@ -37,7 +34,7 @@ final class PathWalk {
     private final DirectLight direct;
     private final LobeLight lobes;
     private final ImageLight image;
-    private final LobeDirection lobeDirection = new LobeDirection();
+    private final NextDirection next = new NextDirection();
     private final Directions directions = new Directions();
     private final Ray ray = new Ray();
     private final double[] placed = new double[3];
@@ -157,7 +154,14 @@ final class PathWalk {
             return false;
         }
         gather(order, met, reflection, out);
-        return order < most && turn(order, met, reflection, out);
+        if (order == most) {
+            return false;
+        }
+        if (reflection.isBroad()) {
+            path.part(order, Reflector.Part.DIFFUSE);
+            lookAtImages(order, sums.child(node, met, Reflector.Part.DIFFUSE), reflection, out);
+        }
+        return turn(order, met, reflection, out);
     }
 
     /**
@@ -215,54 +219,18 @@ final class PathWalk {
         }
     }
 
-    /** Draws a part of the finish and a direction in which the walk goes on; false where it ends. */
+    /** Goes on in a direction that one part of the finish draws; false where the walk ends. */
     private boolean turn(int order, int met, Reflection reflection, double out) {
-        double mirror = reflection.mirror(out);
-        double broad = reflection.broadReflectance(out);
-        double thrown = reflection.lobes().isEmpty() ? 0 : reflection.greatestLobeReflectance();
-        double all = mirror + broad + thrown;
-        if (reflection.isBroad()) {
-            path.part(order, Reflector.Part.DIFFUSE);
-            lookAtImages(order, sums.child(node, met, Reflector.Part.DIFFUSE), reflection, out);
-        }
-        if (!(all > 0)) {
+        if (!next.draw(random, reflection, out, dx, dy, dz, nx, ny, nz, weight)) {
             return false;
         }
-        double goesOn = Math.min(1, Math.sqrt(all));
-        if (goesOn < 1 && random.nextDouble() >= goesOn) {
-            return false;
-        }
-        weight *= all / goesOn;
-        double pick = mirror == all || broad == all ? 0 : random.nextDouble() * all;
-        Reflector.Part part;
-        if (pick < mirror) {
-            part = Reflector.Part.MIRROR;
-            dx += 2 * out * nx;
-            dy += 2 * out * ny;
-            dz += 2 * out * nz;
-        } else if (pick < mirror + broad) {
-            part = Reflector.Part.DIFFUSE;
-            directions.cosine(random, nx, ny, nz);
-            dx = directions.x;
-            dy = directions.y;
-            dz = directions.z;
-            double in = Math.min(1, Math.max(0, dx * nx + dy * ny + dz * nz));
-            weight *= reflection.broad(in, out) / broad;
-        } else {
-            part = Reflector.Part.LOBE;
-            if (!lobeDirection.draw(random, reflection, out, dx, dy, dz, nx, ny, nz)) {
-                return false;
-            }
-            dx = lobeDirection.x;
-            dy = lobeDirection.y;
-            dz = lobeDirection.z;
-            double in = lobeDirection.in;
-            double between = lobeDirection.between;
-            weight *= reflection.lobe(in, out, between) / (thrown * reflection.lobeDensity(out, in, between));
-        }
-        lookedAtImages = part == Reflector.Part.DIFFUSE;
-        path.part(order, part);
-        node = sums.child(node, met, part);
+        dx = next.x;
+        dy = next.y;
+        dz = next.z;
+        weight = next.weight;
+        lookedAtImages = next.part == Reflector.Part.DIFFUSE;
+        path.part(order, next.part);
+        node = sums.child(node, met, next.part);
         return weight > 0;
     }
 

@@ -10,13 +10,8 @@ import darkrim.trace.StartPoints;
 import java.lang.ref.SoftReference;
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.rng.UniformRandomProvider;
 
@@ -147,9 +142,13 @@ public final class Transport {
                 && reflectors(receiver).links().isPresent();
         SamplePoints.Kind even = cells(receiver) == 0 || linked ? kind : SamplePoints.Kind.INDEPENDENT;
         SamplePoints points = SamplePoints.of(even, random, samples, halved(receiver, linked));
-        return light == LightClass.DIRECT
-                ? directBatch(receiver, points, samples)
-                : reflectedBatch(receiver, points, samples);
+        PointSampler point = new PointSampler(scene, starts, receiver);
+        if (light == LightClass.DIRECT) {
+            return new DirectBatch(scene, tree, pupil, cells(receiver))
+                    .tally(points, point, samples, largestSample(receiver, LightClass.DIRECT));
+        }
+        return new ReflectedBatch(scene, tree, pupil, starts, reflectors(receiver), lit, cells(receiver))
+                .tally(points, point, samples);
     }
 
     /**
@@ -191,105 +190,6 @@ public final class Transport {
         return ((Receiver.OnSurface) receiver).surface().facetCount() == 1
                 ? new int[] {3, 4, 1, 2}
                 : new int[] {3, 4, 0, 2};
-    }
-
-    private Tally directBatch(Receiver receiver, SamplePoints random, int samples) {
-        PointSampler point = new PointSampler(scene, starts, receiver);
-        DirectLight direct = new DirectLight(scene, tree, pupil);
-        double largest = largestSample(receiver, LightClass.DIRECT);
-        Accumulator all = Accumulator.of(random);
-        Accumulator seen = new Accumulator();
-        Accumulator[] cells = accumulators(cells(receiver));
-        Optional<Tally.ExampleRay> example = Optional.empty();
-        for (int i = 0; i < samples; i++) {
-            random.begin();
-            point.next(random);
-            double value = direct.sample(random, point.x, point.y, point.z, point.nx, point.ny, point.nz, point.plane);
-            all.add(value);
-            if (direct.overPupil) {
-                seen.add(direct.seen ? 1 : 0);
-            }
-            if (point.cell >= 0) {
-                cells[point.cell].add(value);
-            }
-            if (value > 0 && example.isEmpty()) {
-                example = Optional.of(ray(point, direct));
-            }
-        }
-        return new Tally(
-                LightClass.DIRECT,
-                all.estimate(largest),
-                seen.estimate(1),
-                estimates(cells, largest),
-                new TreeMap<>(),
-                new TreeMap<>(),
-                example);
-    }
-
-    private Tally.ExampleRay ray(PointSampler point, DirectLight direct) {
-        Vector3D to = Vector3D.of(point.x, point.y, point.z);
-        Vector3D way = Vector3D.of(direct.toX, direct.toY, direct.toZ);
-        Vector3D from = pupil.window == null ? to.add(way) : scene.beam().origin(to, way);
-        return new Tally.ExampleRay(from, to);
-    }
-
-    private Tally reflectedBatch(Receiver receiver, SamplePoints random, int samples) {
-        PointSampler point = new PointSampler(scene, starts, receiver);
-        Reflectors senders = reflectors(receiver);
-        double largest = senders.largestSample();
-        ReflectedLight reflected = new ReflectedLight(scene, tree, pupil, starts, senders, lit);
-        ReflectorSums sums = new ReflectorSums(scene.surfaces().size());
-        Accumulator all = Accumulator.of(random);
-        boolean linked = senders.links().isPresent();
-        MapSums map = new MapSums(linked ? cells(receiver) : 0);
-        Accumulator[] cells = accumulators(linked ? 0 : cells(receiver));
-        for (int i = 0; i < samples; i++) {
-            random.begin();
-            double value = reflected.sampleMean(random, point);
-            all.add(value);
-            if (linked) {
-                addByLink(map, point, reflected, value);
-            } else if (point.cell >= 0) {
-                cells[point.cell].add(value);
-            }
-            if (value > 0) {
-                add(sums, reflected);
-            }
-        }
-        SortedMap<Reflector, Estimate> by = sums.estimates(samples, largest);
-        return new Tally(
-                LightClass.ONCE_REFLECTED,
-                all.estimate(largest),
-                Estimate.none(1),
-                linked ? map.estimates(samples, largest) : estimates(cells, largest),
-                by,
-                sums.incidences(),
-                Optional.empty());
-    }
-
-    private static void addByLink(MapSums map, PointSampler point, ReflectedLight reflected, double value) {
-        if (reflected.gatheredCell == point.cell) {
-            map.add(point.cell, value);
-        } else {
-            map.add(reflected.gatheredCell, reflected.diffuseValue + reflected.lobeValue);
-            map.add(point.cell, reflected.imageValue);
-        }
-    }
-
-    private static void add(ReflectorSums sums, ReflectedLight reflected) {
-        sums.add(reflected.gatheredVia, Reflector.Part.DIFFUSE, reflected.diffuseValue, reflected.diffuseIncidence);
-        sums.add(reflected.gatheredVia, Reflector.Part.LOBE, reflected.lobeValue, reflected.lobeIncidence);
-        double byMirror = reflected.followedValue;
-        double incidence = reflected.followedIncidence;
-        if (reflected.imageVia == reflected.gatheredVia) {
-            byMirror += reflected.imageValue;
-            incidence = (reflected.followedValue * reflected.followedIncidence
-                            + reflected.imageValue * reflected.imageIncidence)
-                    / byMirror;
-        } else {
-            sums.add(reflected.imageVia, Reflector.Part.MIRROR, reflected.imageValue, reflected.imageIncidence);
-        }
-        sums.add(reflected.gatheredVia, Reflector.Part.MIRROR, byMirror, incidence);
     }
 
     private double height(Vector3D position) {
@@ -338,13 +238,5 @@ public final class Transport {
         return receiver instanceof Receiver.OnSurface on && on.surface().grid().isPresent()
                 ? on.surface().grid().get().count()
                 : 0;
-    }
-
-    private static Accumulator[] accumulators(int count) {
-        return IntStream.range(0, count).mapToObj(i -> new Accumulator()).toArray(Accumulator[]::new);
-    }
-
-    private static List<Estimate> estimates(Accumulator[] cells, double largest) {
-        return Arrays.stream(cells).map(cell -> cell.estimate(largest)).toList();
     }
 }

@@ -4,7 +4,6 @@ import darkrim.scene.Scene;
 import darkrim.trace.FacetTree;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -19,33 +18,22 @@ final class PairSearch {
     /** How often corners of the pupil polygon are cut off toward its round outline before a pair is cut in two. */
     private static final int TANGENT_ROUNDS = 3;
 
-    private static final int TANGENT_EDGES = 8;
-    /** Lines tried for each pair that has been looked at: about as much work. */
-    private static final int SCAN_LINES = 32;
-    /** A line to the rim of a grown face ends this share of the way out, so that it lies within. */
-    private static final double GROWN = 1 - 1e-9;
-    /** A point at the corner of a face is drawn in by this, mm, so that it lies on the face. */
-    private static final double DRAWN_IN = 1e-8;
-
     private final Scene scene;
     private final double radius;
     private final ProofSettings settings;
     private final Tolerance tolerance;
-    private final FacetTree tree;
     private final Question question;
-    private final double[] corners;
     private final FacetEdges edges;
+    private final FacetsInShaft facets;
     private final PupilPieces pupil;
 
     private BooleanSupplier stop = () -> false;
-    private LightScan scan;
-    /** When that many pairs have been looked at, it is time for another look at the whole. */
-    private long nextScan = 4;
+    /** Of the faces at hand; none before there are any. */
+    private CounterexampleSearch search;
 
     private int lastOpenEdge = -1;
     private Optional<WitnessRay> lastOpen = Optional.empty();
     private long pairs;
-    private Optional<WitnessRay> witness = Optional.empty();
 
     /**
      * @param question what must hold
@@ -62,9 +50,8 @@ final class PairSearch {
             Question question,
             double radius) {
         this.scene = scene;
-        this.tree = tree;
-        this.corners = corners;
         this.edges = edges;
+        this.facets = new FacetsInShaft(scene, tree, corners, radius);
         this.tolerance = tolerance;
         this.settings = settings;
         this.question = question;
@@ -114,15 +101,15 @@ final class PairSearch {
 
     /** The line for which it does not hold, if one was found. */
     Optional<WitnessRay> witness() {
-        return witness;
+        return search == null ? Optional.empty() : search.found();
     }
 
     /** Area of the pieces for which nothing is proved, mm2; stops at the first counterexample. */
     double open(List<Face> faces) {
         double open = 0;
-        scan = new LightScan(scene.covering(), question, faces);
+        search = new CounterexampleSearch(scene, question, pupil, edges, radius, faces);
         for (Face face : faces) {
-            if (witness.isEmpty()) {
+            if (search.found().isEmpty()) {
                 open += stop.getAsBoolean() ? unproved(face) : open(face);
             }
         }
@@ -144,13 +131,13 @@ final class PairSearch {
         for (FlatPiece part : pupil.all()) {
             FlatPiece seen = part.clipToSpace(facing, height - radius - tolerance.rounding());
             if (seen != null && highest(face, seen) > tolerance.flat() - radius) {
-                tasks.add(new Task(seen, inTheWay(new Pair(seen, piece, radius, tolerance).shaft(), face)));
+                tasks.add(new Task(seen, facets.of(new Pair(seen, piece, radius, tolerance).shaft(), face)));
             }
         }
-        if (!tasks.isEmpty() && radius == 0) {
-            seekAtCorners(face, tasks);
+        for (Task task : tasks) {
+            search.atCorners(face, task.pupil);
         }
-        return witness.isPresent() ? 0 : open(face, tasks);
+        return search.found().isPresent() ? 0 : open(face, tasks);
     }
 
     /** A pupil piece that lies in the plane of the face shines along it, not on it. */
@@ -165,17 +152,13 @@ final class PairSearch {
             if (++pairs > settings.mostPairs() || stop.getAsBoolean()) {
                 return unproved(face);
             }
-            // Of a face that is moved the place where it stands is not the place to look for light.
-            if (pairs == nextScan && radius == 0) {
-                nextScan *= 4;
-                witness = scan.look(SCAN_LINES * (int) Math.min(pairs, 4096));
-            }
-            if (witness.isPresent()) {
+            search.scan(pairs);
+            if (search.found().isPresent()) {
                 return 0;
             }
             Task task = waiting.pop();
             Outcome outcome = judge(face, task);
-            if (witness.isPresent() || outcome == Outcome.TOO_SMALL) {
+            if (search.found().isPresent() || outcome == Outcome.TOO_SMALL) {
                 return unproved(face);
             }
             if (outcome == Outcome.CUT_PUPIL) {
@@ -191,7 +174,7 @@ final class PairSearch {
         }
         double open = 0;
         for (FlatPiece half : face.piece().halves()) {
-            if (witness.isEmpty()) {
+            if (search.found().isEmpty()) {
                 open += open(new Face(half, face.plane()), left);
             }
         }
@@ -205,12 +188,12 @@ final class PairSearch {
 
     private Outcome judge(Face face, Task task) {
         FlatPiece pupilPiece = task.pupil;
-        int[] facets = task.facets;
+        int[] inTheWay = task.facets;
         Pair pair = new Pair(pupilPiece, face.piece(), radius, tolerance);
         for (int round = 0; ; round++) {
             Shaft shaft = pair.shaft();
-            facets = stillInTheWay(shaft, facets);
-            if (question.holds(shaft, pair, facets)) {
+            inTheWay = facets.among(shaft, inTheWay);
+            if (question.holds(shaft, pair, inTheWay)) {
                 return Outcome.CLOSED;
             }
             FlatPiece tighter = round < TANGENT_ROUNDS ? tighter(shaft, pupilPiece) : pupilPiece;
@@ -218,7 +201,7 @@ final class PairSearch {
                 return Outcome.CLOSED;
             }
             if (tighter == pupilPiece) {
-                return question.holdsAfterAll(shaft, pair, facets) ? Outcome.CLOSED : cut(face, pair, shaft);
+                return question.holdsAfterAll(shaft, pair, inTheWay) ? Outcome.CLOSED : cut(face, pair, shaft);
             }
             pupilPiece = tighter;
             pair = new Pair(pupilPiece, face.piece(), radius, tolerance);
@@ -228,7 +211,7 @@ final class PairSearch {
     /** The pupil piece cut by tangents where the edges in the way ask for it. */
     private FlatPiece tighter(Shaft shaft, FlatPiece piece) {
         FlatPiece left = piece;
-        for (int i = 0; i < Math.min(TANGENT_EDGES, question.openCount()) && left != null; i++) {
+        for (int i = 0; i < Math.min(CounterexampleSearch.EDGES, question.openCount()) && left != null; i++) {
             int side = shaft.nearestSide(edges.ends(), 6 * question.open(i));
             if (side >= 0) {
                 left = pupil.tangentCut(left, shaft.side(side));
@@ -238,7 +221,7 @@ final class PairSearch {
     }
 
     private Outcome cut(Face face, Pair pair, Shaft shaft) {
-        seek(face, pair, shaft);
+        search.alongEdges(face, pair, shaft);
         double share = shareOfWay(pair);
         double faceSize = pair.face().extent() * (1 - share);
         double pupilSize = pair.pupil().extent() * share;
@@ -268,106 +251,5 @@ final class PairSearch {
             sum += Math.min(0.999, Math.max(0.001, share));
         }
         return count == 0 ? 0.5 : sum / count;
-    }
-
-    /** Tries the middle line and the lines that pass the edges in the way most nearly. */
-    private void seek(Face face, Pair pair, Shaft shaft) {
-        attempt(pair.pupil().middle(), face, pair.face().middleInSpace());
-        Optional<Question.Aim> aim = question.aim(pair);
-        if (aim.isPresent()) {
-            Vector3D end = farthestCorner(pair.face(), aim.get().face());
-            attempt(pupil.farthest(pair.pupil(), aim.get().pupil()), face, end);
-        }
-        for (int i = 0; i < Math.min(TANGENT_EDGES, question.openCount()) && witness.isEmpty(); i++) {
-            int side = shaft.nearestSide(edges.ends(), 6 * question.open(i));
-            if (side >= 0) {
-                Vector3D normal = shaft.side(side);
-                Vector3D end = farthestCorner(pair.face(), normal);
-                attempt(pupil.farthest(pair.pupil(), normal), face, end.add(normal.multiply(radius * GROWN)));
-            }
-        }
-    }
-
-    private void seekAtCorners(Face face, List<Task> tasks) {
-        FlatPiece piece = face.piece();
-        for (Task task : tasks) {
-            for (int i = -1; i < piece.size() && witness.isEmpty(); i++) {
-                Vector3D end = i < 0 ? piece.middleInSpace() : drawnIn(piece, i);
-                attempt(task.pupil.middle(), face, end);
-                int step = Math.max(1, task.pupil.size() / 16);
-                for (int k = 0; k < task.pupil.size() && witness.isEmpty(); k += step) {
-                    attempt(pupil.drawnIn(task.pupil, k), face, end);
-                }
-            }
-        }
-    }
-
-    private void attempt(double[] start, Face face, Vector3D end) {
-        if (witness.isEmpty()) {
-            witness = question.counterexample(start, face, end);
-        }
-    }
-
-    private static Vector3D farthestCorner(FlatPiece piece, Vector3D normal) {
-        double a = normal.dot(piece.frame().u());
-        double b = normal.dot(piece.frame().v());
-        int best = 0;
-        for (int i = 1; i < piece.size(); i++) {
-            if (a * piece.u(i) + b * piece.v(i) > a * piece.u(best) + b * piece.v(best)) {
-                best = i;
-            }
-        }
-        return drawnIn(piece, best);
-    }
-
-    private static Vector3D drawnIn(FlatPiece piece, int corner) {
-        double[] middle = piece.middle();
-        double du = middle[0] - piece.u(corner);
-        double dv = middle[1] - piece.v(corner);
-        double share = Math.min(1e-3, DRAWN_IN / Math.max(DRAWN_IN, Math.hypot(du, dv)));
-        return piece.frame().at(piece.u(corner) + share * du, piece.v(corner) + share * dv);
-    }
-
-    /** Facets in the plane of the face are none: light that leaves the face or comes to it passes them by, as rays do. */
-    private int[] inTheWay(Shaft shaft, Face face) {
-        int[] found = new int[16];
-        int[] count = {0};
-        int[][] holder = {found};
-        tree.passing(shaft::mayTouch, f -> {
-            if (radius == 0 && scene.plane(f) == face.plane()) {
-                return;
-            }
-            if (count[0] == holder[0].length) {
-                holder[0] = Arrays.copyOf(holder[0], 2 * count[0]);
-            }
-            holder[0][count[0]++] = f;
-        });
-        int[] facets = Arrays.copyOf(holder[0], count[0]);
-        Arrays.sort(facets);
-        return stillInTheWay(shaft, facets);
-    }
-
-    private int[] stillInTheWay(Shaft shaft, int[] facets) {
-        int[] left = new int[facets.length];
-        int count = 0;
-        double[] box = new double[6];
-        for (int f : facets) {
-            box(corners, f, box);
-            if (shaft.mayTouch(box, 0)) {
-                left[count++] = f;
-            }
-        }
-        return Arrays.copyOf(left, count);
-    }
-
-    /** The box about a facet: least x, y, z, greatest x, y, z. */
-    static void box(double[] corners, int f, double[] into) {
-        for (int k = 0; k < 3; k++) {
-            double a = corners[9 * f + k];
-            double b = corners[9 * f + 3 + k];
-            double c = corners[9 * f + 6 + k];
-            into[k] = Math.min(a, Math.min(b, c));
-            into[k + 3] = Math.max(a, Math.max(b, c));
-        }
     }
 }

@@ -176,7 +176,7 @@ final class SeenFromAll {
         int count = 0;
         double[] box = new double[6];
         for (int f : facets) {
-            PairSearch.box(corners, f, box);
+            FacetsInShaft.box(corners, f, box);
             if (shaft.mayTouch(box, 0)) {
                 left[count++] = f;
             }

@@ -192,18 +192,6 @@ public final class FacetTree {
                 visitor);
     }
 
-    /** Decides whether facets in a box can matter. */
-    @FunctionalInterface
-    public interface BoxTest {
-        /**
-         * Whether a box must be looked into.
-         *
-         * @param box holds the box
-         * @param at where its six bounds begin: least x, y, z, greatest x, y, z, mm
-         */
-        boolean matters(double[] box, int at);
-    }
-
     /**
      * The facets in leaves whose boxes pass a test, each once.
      *
@@ -211,31 +199,7 @@ public final class FacetTree {
      * @param visitor receives facet numbers
      */
     public void passing(BoxTest test, IntConsumer visitor) {
-        if (order.length > 0) {
-            passing(0, test, visitor, new double[6]);
-        }
-    }
-
-    private void passing(int node, BoxTest test, IntConsumer visitor, double[] scratch) {
-        for (int slot = 0; slot < Nodes.WIDTH; slot++) {
-            int child = children[Nodes.WIDTH * node + slot];
-            if (child == 0) {
-                return;
-            }
-            for (int k = 0; k < 6; k++) {
-                scratch[k] = grid.place(borders[Nodes.BORDERS * node + Nodes.WIDTH * k + slot], k % 3);
-            }
-            if (!test.matters(scratch, 0)) {
-                continue;
-            }
-            if (child > 0) {
-                passing(child, test, visitor, scratch);
-            } else {
-                for (int i = Nodes.firstOfLeaf(child), end = Nodes.endOfLeaf(child); i < end; i++) {
-                    visitor.accept(order[i]);
-                }
-            }
-        }
+        new BoxWalk(this, test, visitor).walk();
     }
 
     /**

@@ -1,12 +1,12 @@
 package darkrim.study.rejection;
 
-import darkrim.assembly.Selection;
 import darkrim.diagnostic.Findings;
 import darkrim.layout.SamplingSpec;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.study.Effort;
 import darkrim.study.PlacedScene;
+import darkrim.study.ReceivingSurfaces;
 import darkrim.study.UnusableStudy;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
@@ -31,7 +31,7 @@ public final class RejectionStudy {
             PlacedScene placed, RejectionSettings settings, Effort effort, Findings warnings, Watch watch)
             throws UnusableStudy {
         Scene scene = placed.scene();
-        List<Surface> receivers = receivers(scene, settings.onto());
+        List<Surface> receivers = ReceivingSurfaces.of(scene, settings.onto());
         for (double angle : settings.angles()) {
             if (angle < 0 || angle + settings.body().diameter() / 2 >= 90) {
                 throw new UnusableStudy("at " + angle + " deg off axis part of the body stands at or below the focal"
@@ -71,22 +71,5 @@ public final class RejectionStudy {
                 DirectionLight.isShiny(scene),
                 points.size() < planned,
                 warnings.sorted());
-    }
-
-    private static List<Surface> receivers(Scene scene, String pattern) throws UnusableStudy {
-        Selection selection;
-        try {
-            selection = Selection.of(pattern);
-        } catch (IllegalArgumentException unreadable) {
-            throw new UnusableStudy("--onto '" + pattern + "': " + unreadable.getMessage());
-        }
-        List<Surface> receivers = scene.surfaces().stream()
-                .filter(surface -> selection.selects(surface.name()))
-                .toList();
-        if (receivers.isEmpty()) {
-            throw new UnusableStudy(
-                    "--onto '" + pattern + "' selects no surface, expected a pattern such as '**/active'");
-        }
-        return receivers;
     }
 }

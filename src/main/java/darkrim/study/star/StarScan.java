@@ -1,6 +1,5 @@
 package darkrim.study.star;
 
-import darkrim.assembly.Selection;
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.layout.Layout;
@@ -13,18 +12,16 @@ import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.study.Effort;
 import darkrim.study.PlacedScene;
+import darkrim.study.ReceivingSurfaces;
 import darkrim.study.UnusableStudy;
 import darkrim.study.star.StarGrid.Square;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
  * Maps the once-reflected light of a star over its position.
@@ -37,16 +34,6 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 public final class StarScan {
     /** Positions worked out between two looks whether to stop. */
     private static final int CHUNK = 128;
-    /** Pieces of facets that are aimed at are no larger than this share of the region. */
-    private static final double PIECE = 1.0 / 32;
-    /** Differences in standard errors that count as a change. */
-    private static final double ERRORS = 3;
-    /** Relative differences that count as a change. */
-    private static final double CONTRAST = 0.4;
-    /** Changes of less than this share of the level matter to nobody. */
-    private static final double FAINT = 0.1;
-    /** Bands of fewer of the finest squares than this are aimed at all along: the middles of squares show their edges too coarsely, or miss them. */
-    private static final double NARROW = 4;
     /** How often positions near the level get as many samples again. */
     private static final int SHARPENED = Integer.numberOfTrailingZeros(StarScanSettings.MOST_TIMES);
 
@@ -57,9 +44,8 @@ public final class StarScan {
     private final Workers workers;
     private final Watch watch;
     private final StarGrid grid;
-    private final StarRegion region;
-    /** Where stars were aimed. */
-    private final Set<Spot> aimed = new HashSet<>();
+    private final StarChange change;
+    private final StarAim aim;
 
     private int looked;
     private double largest;
@@ -77,8 +63,9 @@ public final class StarScan {
         this.reach = reach;
         this.settings = settings;
         this.confidence = confidence;
-        this.region = region;
         this.grid = new StarGrid(region, settings.finest());
+        this.change = new StarChange(grid, settings.level());
+        this.aim = new StarAim(reach, grid, region, change, settings.finest());
         this.workers = workers;
         this.watch = watch;
     }
@@ -99,7 +86,7 @@ public final class StarScan {
         Layout layout = placed.layout();
         Scene scene = placed.scene();
         SamplingSpec asked = effort.over(layout.sampling());
-        List<Surface> receivers = receivers(scene, settings.onto());
+        List<Surface> receivers = ReceivingSurfaces.of(scene, settings.onto());
         double lowest = layout.beam().pupil().centre().getZ();
         if (!(settings.focusHeight() < lowest)) {
             throw new UnusableStudy("the light would come together " + settings.focusHeight()
@@ -135,33 +122,13 @@ public final class StarScan {
         }
     }
 
-    private static List<Surface> receivers(Scene scene, String pattern) throws UnusableStudy {
-        Selection selection;
-        try {
-            selection = Selection.of(pattern);
-        } catch (IllegalArgumentException unreadable) {
-            throw new UnusableStudy("--onto '" + pattern + "': " + unreadable.getMessage());
-        }
-        List<Surface> receivers = scene.surfaces().stream()
-                .filter(surface -> selection.selects(surface.name()))
-                .toList();
-        if (receivers.isEmpty()) {
-            throw new UnusableStudy(
-                    "--onto '" + pattern + "' selects no surface, expected a pattern such as '**/active'");
-        }
-        return receivers;
-    }
-
     private void run() {
         for (Square square : grid.squares()) {
             prove(square);
         }
-        double piece = PIECE * Math.max(region.width(), region.height());
-        for (StarReach.Side side : reach.sides()) {
-            aim(side, piece);
-        }
+        aim.atEverySide();
         if (look("stars on a coarse grid and at every edge")) {
-            aimAlongNarrowBands(piece);
+            refined = aim.alongNarrowBands(settings.mostPositions() - looked);
         }
         String step = "stars along narrow bands";
         while (look(step) && split()) {
@@ -169,52 +136,6 @@ public final class StarScan {
         }
         for (int time = 0; time < SHARPENED && !watch.stop(); time++) {
             sharpen(time);
-        }
-    }
-
-    /** Has a star aimed at each piece of a side, no two of them within one of the finest squares. */
-    private void aim(StarReach.Side side, double piece) {
-        for (Vector2D seed : reach.seeds(side, piece)) {
-            grid.at(seed.getX(), seed.getY()).ifPresent(square -> {
-                if (aimed.add(new Spot(seed, settings.finest()))) {
-                    square.due.add(new double[] {seed.getX(), seed.getY()});
-                }
-            });
-        }
-    }
-
-    /**
-     * Where the middles of squares could lie beside the band of a side, pieces of it that are as small as the finest squares are aimed at, if one of its
-     * larger pieces throws light.
-     */
-    private void aimAlongNarrowBands(double piece) {
-        Set<Spot> bright = new HashSet<>();
-        for (Square square : grid.squares()) {
-            for (StarPosition each : square.positions) {
-                if (each.share() > FAINT * settings.level()) {
-                    bright.add(new Spot(Vector2D.of(each.x(), each.y()), settings.finest()));
-                }
-            }
-        }
-        long due = 0;
-        for (StarReach.Side side : reach.sides()) {
-            boolean throwsLight = reach.narrowest(side) < NARROW * settings.finest()
-                    && reach.seeds(side, piece).stream()
-                            .anyMatch(seed -> bright.contains(new Spot(seed, settings.finest())));
-            if (throwsLight && looked + due < settings.mostPositions()) {
-                int before = aimed.size();
-                aim(side, settings.finest());
-                due += aimed.size() - before;
-            } else if (throwsLight) {
-                refined = false;
-            }
-        }
-    }
-
-    /** One of the finest squares. */
-    private record Spot(long column, long row) {
-        Spot(Vector2D at, double width) {
-            this((long) Math.floor(at.getX() / width), (long) Math.floor(at.getY() / width));
         }
     }
 
@@ -262,8 +183,8 @@ public final class StarScan {
     /** Splits squares in which, or beside which, the light changes; false if there are none. */
     private boolean split() {
         List<Square> changing = grid.squares().stream()
-                .filter(square -> grid.canBeSplit(square) && !square.proved && changes(square))
-                .sorted(Comparator.comparingDouble(square -> -brightest(square)))
+                .filter(square -> grid.canBeSplit(square) && !square.proved && change.in(square))
+                .sorted(Comparator.comparingDouble(square -> -StarChange.brightest(square)))
                 .toList();
         int room = (settings.mostPositions() - looked) / 4;
         if (changing.size() > room) {
@@ -272,41 +193,6 @@ public final class StarScan {
         }
         changing.forEach(square -> grid.split(square).forEach(this::prove));
         return !changing.isEmpty();
-    }
-
-    private boolean changes(Square square) {
-        List<StarPosition> near = new ArrayList<>(square.positions);
-        for (Square neighbour : grid.neighbours(square)) {
-            if (neighbour.proved) {
-                near.add(new StarPosition(0, 0, StarTally.none(0)));
-            } else {
-                near.addAll(neighbour.positions);
-            }
-        }
-        for (StarPosition one : square.positions) {
-            for (StarPosition two : near) {
-                if (differ(one, two)) {
-                    return true;
-                }
-            }
-        }
-        return false;
-    }
-
-    private boolean differ(StarPosition one, StarPosition two) {
-        double most = Math.max(one.share(), two.share());
-        double apart = Math.abs(one.share() - two.share());
-        double error = Math.hypot(errorOf(one), errorOf(two));
-        boolean across = (one.share() > settings.level()) != (two.share() > settings.level());
-        return most > FAINT * settings.level() && apart > ERRORS * error && (across || apart > CONTRAST * most);
-    }
-
-    private static double errorOf(StarPosition position) {
-        return position.tally().samples() == 0 ? 0 : position.error();
-    }
-
-    private static double brightest(Square square) {
-        return square.positions.stream().mapToDouble(StarPosition::share).max().orElse(0);
     }
 
     /** Doubles the samples of positions of which it is not clear on which side of the level they are. */
