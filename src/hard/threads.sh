@@ -1,5 +1,5 @@
-# Part of run.sh: the results of every study for 1 to 8 threads and of the checks of all shipped layouts for 1, 2, 5 and 8, and both with the vector
-# kernel, byte for byte but for the times that they took.
+# Part of run.sh: the results of every study for 1 to 8 threads, each a process of its own, and of the checks of all shipped layouts for 1, 2, 5 and 8,
+# one process for all, and both with the vector kernel, byte for byte but for the times that they took. --minutes bounds the checks, of each kernel.
 
 # Runs a command that writes a file, and prints what it wrote without times.
 written() {
@@ -22,7 +22,7 @@ compare_sum() {
 # A command of which --threads changes nothing; its words but that.
 same_bits() {
     local first="" sum threads
-    for threads in ${THREADS:-1 2 3 4 5 6 7 8}; do
+    for threads in 1 2 3 4 5 6 7 8; do
         sum=$(written "" "$@" --threads "$threads")
         compare_sum "$threads threads" "$@"
     done
@@ -35,7 +35,7 @@ same_bits() {
 
 part_threads() {
     jar
-    local compared=0 bad=0 file
+    local compared=0 bad=0
     sed 's/slit: {value: 4 mm/slit: {value: 3 mm/' $here/slit.yaml >"$work/narrow.yaml"
     same_bits sweep $here/slit.yaml --vary 'slit = 1 to 4 step 0.25' --samples 2e4 --json "$work/r"
     same_bits tolerance $here/slit.yaml --builds 12 --samples 2e4 --yield 0.5 --json "$work/r"
@@ -49,10 +49,15 @@ part_threads() {
             --off-axis 20 --json "$work/r" | cmp -s - "$work/vanes" || { echo "place-vanes: other bits $kernel"; bad=$((bad + 1)); }
     done
     line "threads of studies" "$compared results" $bad
-    compared=0
-    bad=0
-    for file in geometries/*.yaml; do
-        THREADS=${THREADS:-1 2 5 8} same_bits check "$file" --samples 5e4 --margins none --json "$work/r"
-    done
-    line "threads of checks" "$compared results" $bad
+    local layouts=(geometries/*.yaml geometries/step/*.yaml)
+    harness darkrim.hard.CheckSums 50000 "$minutes" 1,2,5,8 "${layouts[@]}" >"$work/sums"
+    vectors=--add-modules=jdk.incubator.vector harness darkrim.hard.CheckSums 50000 "$minutes" 1,8 "${layouts[@]}" >"$work/sums-vectors"
+    awk '$1 in sum && sum[$1] != $3 { print $1 ": other bits with " $2 " threads" (FILENAME ~ /vectors/ ? " and vectors" : "") } !($1 in sum) { sum[$1] = $3 }' \
+        "$work/sums" "$work/sums-vectors" | tee "$work/other"
+    bad=$(wc -l <"$work/other")
+    # A layout that the kernel of vectors did not come to is not tried in full.
+    local done
+    done=$(cut -d' ' -f1 "$work/sums-vectors" | sort -u | wc -l)
+    [ "$done" -gt 0 ] || bad=$((bad + 1))
+    line "threads of checks" "$(cat "$work/sums" "$work/sums-vectors" | wc -l) results of $done of ${#layouts[@]} layouts" "$bad"
 }

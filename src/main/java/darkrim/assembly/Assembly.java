@@ -1,6 +1,7 @@
 package darkrim.assembly;
 
 import darkrim.diagnostic.Findings;
+import darkrim.layout.BeamSpec;
 import darkrim.layout.FinishRule;
 import darkrim.layout.Layout;
 import darkrim.layout.Part;
@@ -103,9 +104,11 @@ public final class Assembly {
         Map<String, Double> kelvinOf = Temperatures.of(layout, placer::surfacesOf, selector);
         Map<String, MapGrid> mapOf = Maps.of(layout, faces, selector, findings);
         RequirementCheck.check(layout, selector, mapOf.keySet(), findings);
-        PupilPlane.check(layout.beam(), findings);
-        AboveWindow.check(placer.bodies(), layout.beam(), findings);
-        BeyondPupil.check(placer.bodies(), layout.beam(), findings);
+        if (!layout.beam().equals(BeamSpec.UNREAD)) {
+            PupilPlane.check(layout.beam(), findings);
+            AboveWindow.check(placer.bodies(), layout.beam(), findings);
+            BeyondPupil.check(placer.bodies(), layout.beam(), findings);
+        }
         return new Assembly(
                 placer.bodies(),
                 placer.openings(),

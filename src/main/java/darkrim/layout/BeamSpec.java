@@ -2,6 +2,7 @@ package darkrim.layout;
 
 import darkrim.diagnostic.Place;
 import darkrim.geom.Outline;
+import darkrim.geom.Ring;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -20,6 +21,10 @@ public record BeamSpec(
         Optional<Double> radiance,
         Optional<WindowSpec> window,
         Place place) {
+    /** Stands in a partial layout for a beam that could not be read; nothing is computed from a partial layout. */
+    public static final BeamSpec UNREAD = new BeamSpec(
+            new PupilSpec(Ring.disc(1), Vector3D.of(0, 0, 1), 0, 0), Optional.empty(), Optional.empty(), Place.IN_CODE);
+
     /** A beam without a window. */
     public BeamSpec(PupilSpec pupil, Optional<FieldSpec> field, Optional<Double> radiance, Place place) {
         this(pupil, field, radiance, Optional.empty(), place);

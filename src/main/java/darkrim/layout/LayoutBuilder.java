@@ -1,8 +1,6 @@
 package darkrim.layout;
 
 import darkrim.diagnostic.Findings;
-import darkrim.diagnostic.Place;
-import darkrim.geom.Ring;
 import darkrim.layout.form.Fields;
 import darkrim.layout.form.FormReader;
 import darkrim.layout.form.Node;
@@ -12,17 +10,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Makes a layout of the values of a file, and checks what no single value tells. */
 final class LayoutBuilder {
-    /** Stands in a partial layout for a beam that could not be read; nothing is computed from a partial layout. */
-    private static final BeamSpec NO_BEAM = new BeamSpec(
-            new BeamSpec.PupilSpec(Ring.disc(1), Vector3D.of(0, 0, 1), 0, 0),
-            Optional.empty(),
-            Optional.empty(),
-            Place.IN_CODE);
-
     private final Supplier<Layout.Source> source;
     private final Map<String, Double> chosen;
     private final SideFiles files;
@@ -69,7 +59,7 @@ final class LayoutBuilder {
                 dimensions,
                 finishes,
                 rules,
-                beam.orElse(NO_BEAM),
+                beam.orElse(BeamSpec.UNREAD),
                 sources,
                 parts,
                 requirements,

@@ -29,8 +29,9 @@ record MeshBuilder(FinishBuilder finishes, MeshFiles meshes, Findings findings) 
     /** The shape; empty, with a finding, if the file cannot be used. */
     Optional<Shape> build(Fields fields) {
         List<FaceAnchor> names = names(fields);
+        boolean stated = statesWhatTheFileNeeds(fields);
         Optional<MeshFile> file = file(fields);
-        if (file.isEmpty()) {
+        if (!stated || file.isEmpty()) {
             return Optional.empty();
         }
         boolean meshed = file.get().meshing().isPresent();
@@ -56,11 +57,10 @@ record MeshBuilder(FinishBuilder finishes, MeshFiles meshes, Findings findings) 
                 fields.has("least_gap") ? Optional.of(fields.number("least_gap")) : Optional.empty()));
     }
 
-    /** The file, with the keys that it needs: what an STL or OBJ file does not say is stated, what a STEP file says is not. */
-    private Optional<MeshFile> file(Fields fields) {
-        String name = fields.text("file");
-        boolean meshed = MeshFiles.isMeshed(name);
-        String needed = meshed ? "chord_tolerance" : "unit";
+    /** Whether the keys that the file needs are there: what an STL or OBJ file does not say is stated, what a STEP file says is not. */
+    private boolean statesWhatTheFileNeeds(Fields fields) {
+        boolean meshed = MeshFiles.isMeshed(fields.text("file"));
+        String needed = needed(meshed);
         if (!fields.has(needed)) {
             findings.error(
                     "missing-key",
@@ -82,19 +82,31 @@ record MeshBuilder(FinishBuilder finishes, MeshFiles meshes, Findings findings) 
                                         + " made with");
             }
         }
-        if (!fields.has(needed)) {
+        return fields.has(needed);
+    }
+
+    private static String needed(boolean meshed) {
+        return meshed ? "chord_tolerance" : "unit";
+    }
+
+    /** The file, which is looked at whatever else is wrong, so that all is told at once. */
+    private Optional<MeshFile> file(Fields fields) {
+        String name = fields.text("file");
+        boolean anywhere = fields.flag("outside_folder");
+        if (!MeshFiles.isMeshed(name)) {
+            return meshes.read(name, anywhere, fields.place("file"), findings);
+        }
+        if (!fields.has(needed(true))) {
+            meshes.find(name, anywhere, fields.place("file"), findings);
             return Optional.empty();
         }
-        boolean anywhere = fields.flag("outside_folder");
-        return meshed
-                ? meshes.meshed(
-                        name,
-                        fields.number("chord_tolerance"),
-                        fields.number("chord_angle"),
-                        anywhere,
-                        fields.place("file"),
-                        findings)
-                : meshes.read(name, anywhere, fields.place("file"), findings);
+        return meshes.meshed(
+                name,
+                fields.number("chord_tolerance"),
+                fields.number("chord_angle"),
+                anywhere,
+                fields.place("file"),
+                findings);
     }
 
     private static Optional<Double> chord(Fields fields, MeshFile file) {

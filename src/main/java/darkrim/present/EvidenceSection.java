@@ -80,7 +80,9 @@ final class EvidenceSection {
             Evidence.WitnessRay ray = (Evidence.WitnessRay) outcome.evidence();
             table.row(
                     "  " + Printable.of(outcome.where()),
-                    outcome.value() > 0 ? Figures.three(outcome.value()) : "spot",
+                    Double.isNaN(outcome.value())
+                            ? "not measured"
+                            : outcome.value() > 0 ? Figures.three(outcome.value()) : "spot",
                     EvidenceWords.point(ray.onPupil()),
                     EvidenceWords.point(ray.onSurface()),
                     Figures.length(ray.length()));

@@ -3,12 +3,10 @@ package darkrim.study;
 import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.light.Estimate;
-import darkrim.light.Tally;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Judgement;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
-import darkrim.verdict.SurfaceResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
@@ -132,17 +130,9 @@ final class FigureReading {
         if (evidence instanceof Evidence.ProvedBound bound) {
             return bound.atMost() == 0
                     ? Known.exact(0)
-                    : Known.sampled(estimate(condition, outcome), 0, bound.atMost());
+                    : Known.sampled(judgement.sampled(condition, outcome), 0, bound.atMost());
         }
-        return Known.sampled(estimate(condition, outcome), 0, Double.NaN);
-    }
-
-    private Estimate estimate(Requirement.Condition condition, Outcome outcome) {
-        SurfaceResult surface = judgement.surfaces().get(outcome.surface().index());
-        Tally tally = light(condition) == LightClass.DIRECT ? surface.direct() : surface.onceReflected();
-        return outcome.cell() == Outcome.WHOLE
-                ? tally.irradiance()
-                : tally.cells().get(outcome.cell());
+        return Known.sampled(judgement.sampled(condition, outcome), 0, Double.NaN);
     }
 
     private static LightClass light(Requirement.Condition condition) {

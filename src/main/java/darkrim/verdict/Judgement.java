@@ -1,5 +1,9 @@
 package darkrim.verdict;
 
+import darkrim.layout.Requirement;
+import darkrim.layout.Requirement.LightClass;
+import darkrim.light.Estimate;
+import darkrim.light.Tally;
 import darkrim.scene.Surface;
 import java.util.List;
 import java.util.Map;
@@ -52,6 +56,22 @@ public record Judgement(
                 risk,
                 stopped,
                 batches);
+    }
+
+    /**
+     * What was sampled of the light that a condition is about, where an outcome is; it may decide nothing, beside a ray or a proof.
+     *
+     * @param condition the condition of the outcome's requirement
+     * @param outcome an outcome of light
+     */
+    public Estimate sampled(Requirement.Condition condition, Outcome outcome) {
+        SurfaceResult surface = surfaces.get(outcome.surface().index());
+        Tally tally = condition instanceof Requirement.AtMost most && most.light() == LightClass.ONCE_REFLECTED
+                ? surface.onceReflected()
+                : surface.direct();
+        return outcome.cell() == Outcome.WHOLE
+                ? tally.irradiance()
+                : tally.cells().get(outcome.cell());
     }
 
     /** The verdict on all requirements together. */

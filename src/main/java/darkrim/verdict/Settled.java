@@ -78,8 +78,9 @@ final class Settled {
             return reflected(most, surface);
         }
         Evidence evidence = darkness(surface);
-        double mean = measured.tally(surface, LightClass.DIRECT).irradiance().mean();
-        return List.of(new Outcome(surface, Outcome.WHOLE, verdict(evidence), mean, evidence));
+        Estimate direct = measured.tally(surface, LightClass.DIRECT).irradiance();
+        double value = evidence instanceof Evidence.ProvedDark ? 0 : direct.samples() == 0 ? Double.NaN : direct.mean();
+        return List.of(new Outcome(surface, Outcome.WHOLE, verdict(evidence), value, evidence));
     }
 
     private Evidence darkness(Surface surface) {

@@ -2,7 +2,11 @@ package darkrim.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import darkrim.diagnostic.Finding;
+import java.io.File;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -87,6 +91,39 @@ class MeshPartTest {
                                 + " STEP file [missing-key]")
                 .anyMatch(finding -> finding.startsWith("5:") && finding.endsWith("[mesh-key]"))
                 .anyMatch(finding -> finding.startsWith("6:") && finding.endsWith("[mesh-key]"));
+    }
+
+    /** Both at once, so that nobody mends one mistake to be told of the next. */
+    @Test
+    void aMissingKeyHidesNothingThatIsWrongWithTheFile() {
+        assertThat(codes("file: ../broken/missing-beam.yaml")).containsExactly("missing-key", "mesh-outside");
+        assertThat(codes("file: nowhere.stl")).containsExactly("missing-key", "mesh-unreadable");
+        assertThat(codes("file: nowhere.step")).containsExactly("missing-key", "mesh-unreadable");
+        assertThat(codes("file: ../nowhere.step, outside_folder: true, chord_tolerance: 0.1"))
+                .containsExactly("mesh-unreadable");
+        // A STEP file cannot be meshed without its tolerance, but where it lies is seen all the same.
+        assertThat(codes("file: ../../../../geometries/step/" + aStepFile()))
+                .containsExactly("missing-key", "mesh-outside");
+    }
+
+    private static String aStepFile() {
+        File[] files = new File("geometries/step").listFiles((folder, name) -> name.endsWith(".step"));
+        return Arrays.stream(files).map(File::getName).sorted().findFirst().orElseThrow();
+    }
+
+    private static List<String> codes(String keys) {
+        String text = """
+                title: t
+                beam: {pupil: {shape: disc, diameter: 45, distance: 320}}
+                parts:
+                  it: {kind: mesh, %s}
+                requirements: {d: {surfaces: "it", direct: none}}
+                """.formatted(keys);
+        return LayoutReader.read("src/test/resources/meshes/f.yaml", text.getBytes(StandardCharsets.UTF_8))
+                .findings()
+                .stream()
+                .map(Finding::code)
+                .toList();
     }
 
     @Test

@@ -12,13 +12,16 @@ import darkrim.present.TextReport;
 import darkrim.present.json.JsonResult;
 import darkrim.verdict.Watch;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A check finds all that is doubtful about how parts lie, word for word; what is wrong ends it. */
 class PlacedLayoutTest {
@@ -64,6 +67,27 @@ class PlacedLayoutTest {
                     .as(name)
                     .isEmpty();
         }
+    }
+
+    /** The pupil that stands in for one that did not read lies at 1 mm: no part is to be told to lie beyond it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "beam: {pupil: {shape: disc, diameter: 4, distance: 20}, field: {shape: disc, diameter: 3, at_height: 30}}",
+                "beam: {pupil: {shape: disc, diameter: 50, distance: 20, tilt: [89, 0]}}",
+                "beam: {pupil: {shape: disc, diameter: four, distance: 20}}"
+            })
+    void aBeamThatDidNotReadBringsNoWarningOfItsPlane(String beam, @TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("layout.yaml"), """
+                title: t
+                %s
+                parts:
+                  box: {kind: block, width: 1, depth: 1, height: 5}
+                requirements:
+                  dark: {surfaces: "box/-z", direct: none}
+                """.formatted(beam));
+        assertThat(findings(file)).hasSize(1).extracting(Finding::code).doesNotContain("beyond-pupil");
     }
 
     @Test

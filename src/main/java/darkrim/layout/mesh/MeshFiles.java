@@ -89,16 +89,36 @@ public final class MeshFiles implements Serializable {
         return read(new Key(name, tolerance, angle), anywhere, place, findings);
     }
 
+    /**
+     * Looks whether a file is one that may be read, and reads nothing.
+     *
+     * @param name its name as the layout gives it, from the folder of the layout
+     * @param anywhere whether it may lie outside that folder
+     * @param place where the layout names it
+     * @param findings receives what is wrong
+     */
+    public void find(String name, boolean anywhere, Place place, Findings findings) {
+        readable(name, place, findings, () -> found(name, anywhere, place, findings));
+    }
+
     private synchronized Optional<MeshFile> read(Key key, boolean anywhere, Place place, Findings findings) {
-        String name = key.name;
         MeshFile before = known.get(key);
         if (before != null && (anywhere || !before.outside())) {
             return Optional.of(before);
         }
+        Optional<MeshFile> read = readable(key.name, place, findings, () -> open(key, anywhere, place, findings));
+        read.ifPresent(file -> known.put(key, file));
+        return read;
+    }
+
+    /** Work on a file that the system may refuse. */
+    private interface Work<T> {
+        Optional<T> done() throws IOException;
+    }
+
+    private static <T> Optional<T> readable(String name, Place place, Findings findings, Work<T> work) {
         try {
-            Optional<MeshFile> read = open(key, anywhere, place, findings);
-            read.ifPresent(file -> known.put(key, file));
-            return read;
+            return work.done();
         } catch (NoSuchFileException missing) {
             error(findings, place, name, "there is no such file beside the layout");
         } catch (AccessDeniedException denied) {
@@ -127,11 +147,12 @@ public final class MeshFiles implements Serializable {
                 .toList();
     }
 
-    private Optional<MeshFile> open(Key key, boolean anywhere, Place place, Findings findings) throws IOException {
-        String name = key.name;
+    /** Where a file lies, links followed, and whether that is outside the folder. */
+    private record Found(Path real, boolean outside) {}
+
+    private Optional<Found> found(String name, boolean anywhere, Place place, Findings findings) throws IOException {
         Path base = Path.of(folder).toRealPath();
-        Path path = Path.of(folder).resolve(name);
-        Path real = path.toRealPath();
+        Path real = Path.of(folder).resolve(name).toRealPath();
         boolean outside = !real.startsWith(base);
         if (outside && !anywhere) {
             findings.error(
@@ -146,9 +167,18 @@ public final class MeshFiles implements Serializable {
             error(findings, place, name, "it is not an ordinary file");
             return Optional.empty();
         }
-        String shown = Wording.oneLine(path.toString());
+        return Optional.of(new Found(real, outside));
+    }
+
+    private Optional<MeshFile> open(Key key, boolean anywhere, Place place, Findings findings) throws IOException {
+        Optional<Found> found = found(key.name, anywhere, place, findings);
+        if (found.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean outside = found.get().outside();
+        String shown = Wording.oneLine(Path.of(folder).resolve(key.name).toString());
         try {
-            MeshReader reader = new MeshReader(real);
+            MeshReader reader = new MeshReader(found.get().real());
             if (key.tolerance > 0) {
                 StepFile.Meshed meshed = reader.meshed(new StepFile.Fineness(key.tolerance, key.angle));
                 return Optional.of(

@@ -4,6 +4,8 @@ import static darkrim.present.table.DataTable.column;
 import static darkrim.present.table.DataTable.row;
 
 import darkrim.layout.Dimension;
+import darkrim.layout.Requirement;
+import darkrim.light.Estimate;
 import darkrim.present.ConditionWords;
 import darkrim.present.EvidenceWords;
 import darkrim.study.CheckResult;
@@ -15,6 +17,7 @@ import darkrim.study.comparison.Changed;
 import darkrim.study.comparison.Comparison;
 import darkrim.study.comparison.RequirementChange;
 import darkrim.verdict.Evidence;
+import darkrim.verdict.Judgement;
 import darkrim.verdict.LightMargin;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
@@ -45,7 +48,7 @@ public final class CheckTables {
                         outcome.where(),
                         word(outcome.verdict()),
                         outcome.value(),
-                        sampled == null ? null : (Object) sampled.estimate().standardError(),
+                        error(result.judgement(), requirement.requirement().condition(), outcome),
                         sampled == null ? null : (Object) sampled.lower(),
                         sampled == null ? null : (Object) sampled.upper(),
                         margin.map(LightMargin::millimetres).orElse(null),
@@ -75,6 +78,24 @@ public final class CheckTables {
                         column("margin set by"),
                         column("evidence")),
                 rows);
+    }
+
+    /**
+     * The standard error of the value: of the samples that decide, or of those that stand beside a ray or a proof. Empty where the value is exact, and
+     * where no sample met light though it is there: that they are all 0 tells nothing of their error.
+     */
+    private static Double error(Judgement judgement, Requirement.Condition condition, Outcome outcome) {
+        if (outcome.evidence() instanceof Evidence.Sampled sampled) {
+            return sampled.estimate().standardError();
+        }
+        boolean exact = outcome.evidence() instanceof Evidence.ProvedDark
+                || outcome.evidence() instanceof Evidence.ExactShare
+                || outcome.evidence() instanceof Evidence.Distance;
+        if (exact) {
+            return null;
+        }
+        Estimate beside = judgement.sampled(condition, outcome);
+        return beside.mean() > 0 ? beside.standardError() : null;
     }
 
     /** A row for each requirement of either layout, then one for each dimension that differs. */
