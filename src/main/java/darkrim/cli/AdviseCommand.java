@@ -39,13 +39,16 @@ import picocli.CommandLine.Option;
             "  java -jar target/darkrim.jar advise geometries/nightglow-a.yaml \\",
             "      --keep pupil_distance --keep die_spacing --json advice.json",
             "",
-            "Dimensions that are formulas follow the others and are never changed by themselves.",
+            "Dimensions that are formulas follow the others and are never changed by",
+            "themselves.",
             "",
             "Exit codes:",
-            "  0  every requirement holds, or values were found with which a full check passes",
+            "  0  every requirement holds, or values were found with which a full check",
+            "     passes",
             "  1  no values were found with which the layout passes",
             "  2  the layout, an option or an output cannot be used; standard error says why",
-            "  3  the work was stopped, or the full check of the values found leaves something undecided",
+            "  3  the work was stopped, or the full check of the values found leaves",
+            "     something undecided",
             "  4  the program broke; standard error says what to report"
         })
 final class AdviseCommand implements Callable<Integer>, LayoutCommand {
@@ -57,17 +60,16 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
             names = "--keep",
             paramLabel = "NAME",
             order = -3,
-            description = "A dimension that stays as it is; may be given several times.")
+            description = "A dimension that stays as it is; may be repeated.")
     private List<String> keep = new ArrayList<>();
 
     @Option(
             names = "--range",
             paramLabel = "'NAME = LEAST to MOST'",
             order = -2,
-            description =
-                    "Values that a dimension may take, such as 'lid_thickness = 0.1 mm to 2 mm'; may be given several times."
-                            + " A bare number is in the unit of the layout file. Default: an angle 15 deg either way, all else half"
-                            + " of itself either way, a length at least 3 mm, but no nearer to 0 than a twentieth of itself.")
+            description = "Values that a dimension may take, such as 'lid_thickness = 0.1 mm to 2 mm'; may be repeated."
+                    + " A bare number is in the unit of the layout file. Default: an angle 15 deg either way, all else half"
+                    + " of itself either way, a length at least 3 mm, but no nearer to 0 than a twentieth of itself.")
     private List<String> ranges = new ArrayList<>();
 
     @Option(names = "--json", paramLabel = "FILE", order = -1, description = "Also write the advice into this file.")
@@ -76,7 +78,7 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
     @Option(
             names = "--csv",
             paramLabel = "FILE",
-            order = 0,
+            order = -1,
             description = "Also write the smallest changes into this file as comma-separated values.")
     private Path csv;
 

@@ -36,13 +36,13 @@ final class BenchTraceCommand implements Callable<Integer> {
 
     private final Surroundings surroundings;
 
-    @Parameters(index = "0", paramLabel = "SCENE", description = "The facets.")
+    @Parameters(index = "0", paramLabel = "SCENE", description = "The file of facets.")
     private Path scene;
 
-    @Parameters(index = "1", paramLabel = "RAYS", description = "The rays.")
+    @Parameters(index = "1", paramLabel = "RAYS", description = "The file of rays.")
     private Path rays;
 
-    @Parameters(index = "2", paramLabel = "OUT", description = "Receives facets and distances.")
+    @Parameters(index = "2", paramLabel = "OUT", description = "The file for facets and distances.")
     private Path out;
 
     @Option(names = "--overwrite", description = "Replace OUT if there is such a file.")

@@ -65,10 +65,11 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
             names = "--margins",
             paramLabel = "WHICH",
             order = -1,
-            converter = MarginChoice.class,
+            converter = CheckCommand.Margins.class,
             defaultValue = "least",
-            description = "By how much light keeps clear of what must be dark: least, of each requirement (default); "
-                    + "all, of each surface (takes longer); none.")
+            description =
+                    "By how much light keeps clear of what must be dark, mm: least, of each requirement (default); "
+                            + "all, of each surface (takes longer); none.")
     private MarginScope margins;
 
     @Mixin
@@ -116,5 +117,12 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
     @Override
     public LayoutOptions options() {
         return options;
+    }
+
+    /** Reads which margins to look for. */
+    static final class Margins extends Choice<MarginScope> {
+        Margins() {
+            super(List.of("least", "all", "none"), List.of(MarginScope.LEAST, MarginScope.ALL, MarginScope.NONE));
+        }
     }
 }

@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,9 @@ import picocli.CommandLine.Help.Ansi;
 final class Commands {
     /** For measuring the program, not for its users: no help names it. */
     private static final String HIDDEN = "bench-trace";
+
+    /** Columns of a terminal that was not made wider. */
+    private static final int HELP_WIDTH = 80;
 
     private static final Map<String, Function<Surroundings, Object>> BY_NAME = byName();
 
@@ -65,7 +69,10 @@ final class Commands {
         line.setOut(surroundings.output());
         line.setErr(surroundings.errors());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
-        line.setUsageHelpWidth(100);
+        line.setUsageHelpWidth(HELP_WIDTH);
+        line.registerConverter(Path.class, new FileName());
+        // A file whose name begins so is a file, not a list of further words.
+        line.setExpandAtFiles(false);
         return line;
     }
 }

@@ -25,7 +25,8 @@ import picocli.CommandLine.Parameters;
         sortOptions = false,
         footerHeading = "%nExample:%n",
         footer = {
-            "  java -jar target/darkrim.jar compare geometries/nightglow-a.yaml geometries/nightglow-b.yaml",
+            "  java -jar target/darkrim.jar compare geometries/nightglow-a.yaml \\",
+            "      geometries/nightglow-b.yaml",
             "",
             "The first layout is the one before, the second the one after.",
             "",
@@ -33,7 +34,8 @@ import picocli.CommandLine.Parameters;
             "  0  the second layout is not worse",
             "  1  it is worse: a requirement fails that did not, or fails by more",
             "  2  a layout, an option or an output cannot be used; standard error says why",
-            "  3  cannot tell: a requirement is open, no longer asked or asks something else, or the work was stopped",
+            "  3  cannot tell: a requirement is open, no longer asked or asks something else,",
+            "     or the work was stopped",
             "  4  the program broke; standard error says what to report"
         })
 final class CompareCommand implements Callable<Integer>, LayoutCommand {
@@ -49,7 +51,7 @@ final class CompareCommand implements Callable<Integer>, LayoutCommand {
     @Option(
             names = "--csv",
             paramLabel = "FILE",
-            order = 0,
+            order = -1,
             description = "Also write requirements and dimensions into this file as comma-separated values.")
     private Path csv;
 

@@ -15,7 +15,8 @@ import picocli.CommandLine.Command;
         footer = {
             "  java -jar target/darkrim.jar completion > darkrim-completion.bash",
             "",
-            "Where darkrim is installed, 'source <(darkrim completion)' in ~/.bashrc or ~/.zshrc does it at every start of the shell."
+            "Where darkrim is installed, 'source <(darkrim completion)' in ~/.bashrc or",
+            "~/.zshrc does it at every start of the shell."
         })
 final class CompletionCommand implements Callable<Integer> {
     private final Surroundings surroundings;

@@ -17,7 +17,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "  java -jar target/darkrim.jar check geometries/nightglow-b.yaml",
             "",
-            "'darkrim check --help' shows the options and the exit codes; likewise for the other commands."
+            "'darkrim check --help' shows the options and the exit codes; likewise for the",
+            "other commands."
         })
 final class DarkrimCommand implements Runnable {
     @Spec

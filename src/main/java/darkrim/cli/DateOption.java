@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import darkrim.layout.form.Wording;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import picocli.CommandLine.ITypeConverter;
@@ -13,7 +14,7 @@ final class DateOption implements ITypeConverter<String> {
             return LocalDate.parse(text).toString();
         } catch (DateTimeException noDate) {
             throw new TypeConversionException(
-                    "expected a date such as 2026-03-31, got '" + darkrim.layout.form.Wording.shortened(text) + "'");
+                    "expected a date as YYYY-MM-DD, such as 2026-03-31, got '" + Wording.shortened(text) + "'");
         }
     }
 }

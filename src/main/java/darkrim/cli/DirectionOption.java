@@ -51,8 +51,8 @@ final class DirectionOption implements ITypeConverter<ViewDirection> {
     }
 
     private static TypeConversionException refused(String text) {
-        return new TypeConversionException(
-                "'" + Wording.shortened(text) + "' is no direction: expected " + Wording.anyOf(WORDS.keySet())
-                        + ", or azimuth and elevation in degrees (up to 90 either way), such as -60,40");
+        return new TypeConversionException("expected " + Wording.anyOf(WORDS.keySet())
+                + ", or azimuth and elevation in degrees (up to 90 either way), such as -60,40, got '"
+                + Wording.shortened(text) + "'");
     }
 }

@@ -2,6 +2,7 @@ package darkrim.cli;
 
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.SourceSpec;
+import darkrim.layout.form.Wording;
 import darkrim.present.json.SavedCheck;
 import darkrim.present.json.SavedResult;
 import darkrim.scene.Scene;
@@ -27,9 +28,11 @@ import picocli.CommandLine.Parameters;
 /** {@code darkrim draw}: pictures of parts and their light. */
 @Command(
         name = "draw",
-        description =
-                "Draws the parts of a layout with the light that falls on them, a flat map of one surface, or what one"
-                        + " point sees, into a PNG file. Needs no display.",
+        description = {
+            "Draws the parts of a layout with the light that falls on them, a flat map of one surface, or what one"
+                    + " point sees, into a PNG file.",
+            "Needs no display."
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
@@ -42,9 +45,10 @@ import picocli.CommandLine.Parameters;
             "  java -jar target/darkrim.jar draw geometries/nightglow-a.yaml -o seen.png \\",
             "      --seen-from 'mosaic/die[1,2]/active:0.98,0.5'",
             "",
-            "Put names and patterns in single quotes: they hold brackets and stars, which a shell takes for its own.",
-            "The layout is checked first, unless RESULT or --source is given, so that outlines can tell verdicts.",
-            "No date is written unless --date gives one: the same command makes the same bytes.",
+            "Put names and patterns in single quotes: they hold brackets and stars, which a",
+            "shell takes for its own. The layout is checked first, unless RESULT or --source",
+            "is given, so that outlines can tell verdicts. No date is written unless --date",
+            "gives one: the same command makes the same bytes.",
             "",
             "Exit codes:",
             "  0  the picture is drawn; this is no verdict",
@@ -78,7 +82,7 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             order = -49,
             converter = PictureSize.Reader.class,
             defaultValue = "1600x1000",
-            description = "Width and height in pixels; default 1600x1000.")
+            description = "Width and height in pixels; default: 1600x1000.")
     private PictureSize size;
 
     @Option(
@@ -100,8 +104,8 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             names = "--angle",
             paramLabel = "DEG",
             order = -46,
-            converter = AngleOption.class,
-            description = "With --seen-from: angle from the middle of the picture to its rim; default 90, all that the"
+            converter = RealNumber.Angle.class,
+            description = "With --seen-from: angle from the middle of the picture to its rim; default: 90, all that the"
                     + " point sees.")
     private Double angle;
 
@@ -185,15 +189,14 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             return new Drawing.FlatMap(given, detector);
         }
         return point != null
-                ? new Drawing.SeenFrom(given, parts, point, angle == null ? AngleOption.MOST : angle)
+                ? new Drawing.SeenFrom(given, parts, point, angle == null ? RealNumber.Angle.MOST : angle)
                 : new Drawing.Parts(given, parts);
     }
 
     private Problems problems() {
         Problems problems = new Problems(surroundings, "nothing was drawn");
         if (!output.toString().toLowerCase(Locale.ROOT).endsWith(".png")) {
-            problems.add("--output " + darkrim.layout.form.Wording.shortened(output.toString())
-                    + ": expected a name that ends in .png");
+            problems.add("--output " + Wording.shortened(output.toString()) + ": expected a name that ends in .png");
         }
         if (detector != null && point != null) {
             problems.add("--detector and --seen-from are two pictures, expected one of them");

@@ -1,14 +1,11 @@
 package darkrim.cli;
 
-import darkrim.layout.form.Wording;
 import darkrim.present.picture.ColourScale.Spacing;
 import darkrim.present.picture.LightChoice;
 import darkrim.study.irradiance.LightKind;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.TypeConversionException;
 
 /** What a picture of light can be told about colours and cells. */
 final class DrawnLight {
@@ -53,7 +50,7 @@ final class DrawnLight {
             paramLabel = "N",
             order = -16,
             converter = WholeNumber.Cells.class,
-            description = "Cells along the longer side of a surface; default 24.")
+            description = "Cells along the longer side of a surface; default: 24.")
     private Long along;
 
     @Option(
@@ -106,32 +103,22 @@ final class DrawnLight {
     record Chosen(Optional<LightKind> kind) {}
 
     /** Reads a class of light. */
-    static final class Kind implements ITypeConverter<Chosen> {
-        @Override
-        public Chosen convert(String text) {
-            return switch (text) {
-                case "direct" -> new Chosen(Optional.of(LightKind.DIRECT));
-                case "reflected" -> new Chosen(Optional.of(LightKind.ONCE_REFLECTED));
-                case "total" -> new Chosen(Optional.of(LightKind.TOTAL));
-                case "none" -> new Chosen(Optional.empty());
-                default ->
-                    throw new TypeConversionException("'" + Wording.shortened(text)
-                            + "' names no light, expected one of direct, reflected, total, none");
-            };
+    static final class Kind extends Choice<Chosen> {
+        Kind() {
+            super(
+                    List.of("direct", "reflected", "total", "none"),
+                    List.of(
+                            new Chosen(Optional.of(LightKind.DIRECT)),
+                            new Chosen(Optional.of(LightKind.ONCE_REFLECTED)),
+                            new Chosen(Optional.of(LightKind.TOTAL)),
+                            new Chosen(Optional.empty())));
         }
     }
 
     /** Reads how values are spread over colours. */
-    static final class Steps implements ITypeConverter<Spacing> {
-        @Override
-        public Spacing convert(String text) {
-            return switch (text) {
-                case "log" -> Spacing.LOGARITHMIC;
-                case "linear" -> Spacing.LINEAR;
-                default ->
-                    throw new TypeConversionException(
-                            "'" + Wording.shortened(text) + "' names no scale, expected log or linear");
-            };
+    static final class Steps extends Choice<Spacing> {
+        Steps() {
+            super(List.of("log", "linear"), List.of(Spacing.LOGARITHMIC, Spacing.LINEAR));
         }
     }
 }

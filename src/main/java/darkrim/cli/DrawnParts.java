@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import darkrim.layout.form.Wording;
 import darkrim.present.picture.Section;
 import darkrim.present.picture.View;
 import darkrim.present.picture.ViewDirection;
@@ -55,9 +56,9 @@ final class DrawnParts {
             names = "--magnify",
             paramLabel = "FACTOR",
             order = -24,
-            converter = Magnification.class,
+            converter = RealNumber.Magnification.class,
             defaultValue = "1",
-            description = "Show it so many times as large as it fits, about its middle.")
+            description = "Show it so many times as large as it fits, about its middle; default: 1.")
     private double magnification;
 
     @Option(
@@ -152,8 +153,7 @@ final class DrawnParts {
     String words() {
         String cut = section == null
                 ? ""
-                : ", cut at " + "xyz".charAt(section.axis()) + " = "
-                        + darkrim.layout.form.Wording.number(section.place()) + " mm";
+                : ", cut at " + "xyz".charAt(section.axis()) + " = " + Wording.number(section.place()) + " mm";
         return "Seen from " + DirectionOption.words(from) + (perspective ? ", in perspective" : "") + cut + ".";
     }
 

@@ -17,9 +17,11 @@ import picocli.CommandLine.Parameters;
 /** {@code darkrim faces}: what faces the parts have and what they are called. */
 @Command(
         name = "faces",
-        description =
-                "Lists the faces of the parts of a layout, in place: name, area, centre, direction and the box around it;"
-                        + " of a mesh also what is wrong with it. Requirements and finish rules may still be wrong.",
+        description = {
+            "Lists the faces of the parts of a layout, in place: name, area, centre, direction and the box around it;"
+                    + " of a mesh also what is wrong with it.",
+            "Requirements and finish rules may still be wrong."
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
@@ -29,7 +31,8 @@ import picocli.CommandLine.Parameters;
             "",
             "Exit codes:",
             "  0  done",
-            "  2  a part, an option or an output cannot be used, or a named face was not found; standard error says which",
+            "  2  a part, an option or an output cannot be used, or a named face was not",
+            "     found; standard error says which",
             "  4  the program broke; standard error says what to report"
         })
 final class FacesCommand implements Callable<Integer>, LayoutCommand {

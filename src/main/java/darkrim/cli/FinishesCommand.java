@@ -30,13 +30,16 @@ import picocli.CommandLine.Parameters;
         sortOptions = false,
         footerHeading = "%nExample:%n",
         footer = {
-            "  java -jar target/darkrim.jar finishes smooth-black-lacquer rough-anodise-black --chart blacks.svg",
+            "  java -jar target/darkrim.jar finishes smooth-black-lacquer \\",
+            "      rough-anodise-black --chart blacks.svg",
             "",
-            "In a layout, 'black: {library: rough-anodise-black}' takes an entry for the layout's band.",
+            "In a layout, 'black: {library: rough-anodise-black}' takes an entry for the",
+            "layout's band.",
             "",
             "Exit codes:",
             "  0  done",
-            "  2  a name, the layout, an option or an output cannot be used; standard error says why",
+            "  2  a name, the layout, an option or an output cannot be used; standard error",
+            "     says why",
             "  4  the program broke; standard error says what to report"
         })
 final class FinishesCommand implements Callable<Integer> {
@@ -54,9 +57,9 @@ final class FinishesCommand implements Callable<Integer> {
     @Option(
             names = "--band",
             paramLabel = "FROM,TO",
-            split = ",",
+            converter = BandOption.Reader.class,
             description = "Band of wavelengths for the library, um, such as 1,2.5; default: several.")
-    private double[] band;
+    private BandOption band;
 
     @Option(
             names = "--chart",
@@ -76,9 +79,6 @@ final class FinishesCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (band != null && !(band.length == 2 && band[0] > 0 && band[1] > band[0])) {
-            return refuse("--band: expected two wavelengths in um, the shorter first, such as 1,2.5");
-        }
         if (band != null && layout != null) {
             return refuse("--band: a layout states its own band; leave the option out");
         }
@@ -153,7 +153,7 @@ final class FinishesCommand implements Callable<Integer> {
     }
 
     private void add(FinishLibrary.Entry entry, List<ListedFinish> known) {
-        for (double[] each : band == null ? BANDS : new double[][] {band}) {
+        for (double[] each : band == null ? BANDS : new double[][] {{band.from(), band.to()}}) {
             entry.in(each[0], each[1])
                     .ifPresent(reflection -> known.add(new ListedFinish(
                             entry.name(),

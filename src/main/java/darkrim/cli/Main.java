@@ -78,7 +78,7 @@ public final class Main {
     }
 
     private static int complain(PrintWriter errors, CommandLine line, ParameterException wrong, String... given) {
-        WrongWords.of(line, wrong, given).forEach(words -> errors.println("darkrim: " + words));
+        WrongUse.of(line, wrong, given).forEach(words -> errors.println("darkrim: " + words));
         errors.println(
                 "'" + wrong.getCommandLine().getCommandSpec().qualifiedName() + " --help' shows how it is used.");
         errors.flush();

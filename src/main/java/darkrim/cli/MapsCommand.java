@@ -43,9 +43,9 @@ import picocli.CommandLine.Option;
             "  java -jar target/darkrim.jar maps geometries/nightglow-b.yaml \\",
             "      --onto 'mosaic/**/active' -o maps.fits -o maps.csv",
             "",
-            "Put patterns in single quotes: names of surfaces hold brackets, which a shell takes for a pattern.",
-            "A PNG holds one map: one surface, and direct or reflected light. 'darkrim draw --detector' draws",
-            "the same in colours with a scale.",
+            "Put patterns in single quotes: names of surfaces hold brackets, which a shell",
+            "takes for a pattern. A PNG holds one map: one surface, and direct or reflected",
+            "light. 'darkrim draw --detector' draws the same in colours with a scale.",
             "",
             "Exit codes:",
             "  0  written, which is no verdict",
@@ -78,7 +78,7 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
             names = "--light",
             paramLabel = "WHICH",
             order = -8,
-            converter = MapLight.class,
+            converter = MapsCommand.Kind.class,
             description = "direct or reflected (once); default: both.")
     private LightKind light;
 
@@ -88,7 +88,7 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
             order = -7,
             converter = WholeNumber.Cells.class,
             defaultValue = "32",
-            description = "Cells along the longer side of a surface; default 32.")
+            description = "Cells along the longer side of a surface; default: 32.")
     private Long along;
 
     @Option(
@@ -98,7 +98,7 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
             converter = WholeNumber.CellSamples.class,
             defaultValue = "128",
             description =
-                    "Samples of each cell for direct light, 16 times as many for once-reflected light; default 128.")
+                    "Samples of each cell for direct light, 16 times as many for once-reflected light; default: 128.")
     private Long samples;
 
     @Mixin
@@ -218,5 +218,12 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
     @Override
     public LayoutOptions options() {
         return options;
+    }
+
+    /** Reads a class of light that is measured by itself. */
+    static final class Kind extends Choice<LightKind> {
+        Kind() {
+            super(List.of("direct", "reflected"), List.of(LightKind.DIRECT, LightKind.ONCE_REFLECTED));
+        }
     }
 }

@@ -30,17 +30,19 @@ import picocli.CommandLine.TypeConversionException;
 /** {@code darkrim new}: a first layout from a few answers. */
 @Command(
         name = "new",
-        description =
-                "Writes a first layout: detectors behind a lid with openings, and walls. On a terminal it asks for what no"
-                        + " option says; the return key takes the value in brackets. Elsewhere an option must say it"
-                        + " where no default is named.",
+        description = {
+            "Writes a first layout: detectors behind a lid with openings, and walls.",
+            "On a terminal it asks for what no option says; the return key takes the value in brackets. Elsewhere an"
+                    + " option must say it where no default is named."
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
         footerHeading = "%nExample:%n",
         footer = {
-            "  java -jar target/darkrim.jar new first.yaml --columns 2 --rows 2 --pixels 2048 --pixel-pitch 18 \\",
-            "    --die-margin 0.6 --spacing 40.2 --pupil-distance 320 --f-number 7 --edge-height 2.4",
+            "  java -jar target/darkrim.jar new first.yaml --columns 2 --rows 2 \\",
+            "      --pixels 2048 --pixel-pitch 18 --die-margin 0.6 --spacing 40.2 \\",
+            "      --pupil-distance 320 --f-number 7 --edge-height 2.4",
             "",
             "Exit codes:",
             "  0  the layout is written; this is no verdict",
@@ -72,7 +74,7 @@ final class NewCommand implements Callable<Integer> {
     @Option(
             names = PUPIL_DIAMETER,
             paramLabel = "MM",
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description = "Diameter of the pupil, mm, instead of --f-number.")
     private Double pupilDiameter;
 

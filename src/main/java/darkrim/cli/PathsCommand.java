@@ -32,13 +32,15 @@ import picocli.CommandLine.Option;
             "  java -jar target/darkrim.jar paths geometries/nightglow-b.yaml \\",
             "      --onto 'mosaic/die[1,2]/active' --reflections 2 --csv paths.csv",
             "",
-            "Put patterns in single quotes: names of surfaces hold brackets, which a shell takes for a pattern.",
-            "Nothing is judged here, and a way that no sample met is not listed.",
+            "Put patterns in single quotes: names of surfaces hold brackets, which a shell",
+            "takes for a pattern. Nothing is judged here, and a way that no sample met is not",
+            "listed.",
             "",
             "Exit codes:",
             "  0  done",
             "  2  the layout, an option or an output cannot be used; standard error says why",
-            "  3  the work was stopped; what was finished until then is shown, no file is written",
+            "  3  the work was stopped; what was finished until then is shown, no file is",
+            "     written",
             "  4  the program broke; standard error says what to report"
         })
 final class PathsCommand implements Callable<Integer>, LayoutCommand {
@@ -48,7 +50,7 @@ final class PathsCommand implements Callable<Integer>, LayoutCommand {
             names = "--onto",
             paramLabel = "PATTERN",
             order = -6,
-            description = "Surfaces that receive the light, such as 'mosaic/**/active'; may be given several times."
+            description = "Surfaces that receive the light, such as 'mosaic/**/active'; may be repeated."
                     + " Default: those on which a requirement limits once-reflected light.")
     private List<String> onto = List.of();
 
@@ -57,7 +59,7 @@ final class PathsCommand implements Callable<Integer>, LayoutCommand {
             paramLabel = "N",
             order = -5,
             converter = WholeNumber.Reflections.class,
-            description = "Follow light through up to so many reflections, 1 to 8; default 1.")
+            description = "Follow light through up to so many reflections, 1 to 8; default: 1.")
     private Long reflections = 1L;
 
     @Option(
@@ -65,7 +67,7 @@ final class PathsCommand implements Callable<Integer>, LayoutCommand {
             paramLabel = "K",
             order = -4,
             converter = WholeNumber.Lines.class,
-            description = "Describe the K strongest paths of each number of reflections; default 5.")
+            description = "Describe the K strongest paths of each number of reflections; default: 5.")
     private Long top = 5L;
 
     @Option(

@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import darkrim.layout.form.Wording;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine.ITypeConverter;
@@ -32,7 +33,7 @@ record PictureSize(int width, int height) {
             }
             throw new TypeConversionException("expected width and height in pixels, from " + LEAST_WIDTH + "x"
                     + LEAST_HEIGHT + " to " + MOST + "x" + MOST + ", such as 1600x1000, got '"
-                    + darkrim.layout.form.Wording.shortened(text) + "'");
+                    + Wording.shortened(text) + "'");
         }
     }
 }

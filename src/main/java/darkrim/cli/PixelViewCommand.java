@@ -31,12 +31,13 @@ import picocli.CommandLine.Option;
             "  java -jar target/darkrim.jar pixel-view geometries/nightglow-b.yaml \\",
             "      --at 'mosaic/die[1,2]/active:0.98,0.5' --csv seen.csv",
             "",
-            "Put the point in single quotes: names of surfaces hold brackets, which a shell takes for a pattern.",
-            "'darkrim draw --seen-from' draws what a point sees.",
+            "Put the point in single quotes: names of surfaces hold brackets, which a shell",
+            "takes for a pattern. 'darkrim draw --seen-from' draws what a point sees.",
             "",
             "Exit codes:",
             "  0  done; this is no verdict",
-            "  2  the layout, a point, an option or an output cannot be used; standard error says why",
+            "  2  the layout, a point, an option or an output cannot be used; standard error",
+            "     says why",
             "  3  the work was stopped; the points looked at until then are shown",
             "  4  the program broke; standard error says what to report"
         })
@@ -48,9 +49,8 @@ final class PixelViewCommand implements Callable<Integer>, LayoutCommand {
             paramLabel = "SURFACE[:u,v]",
             order = -4,
             converter = PointOption.Reader.class,
-            description =
-                    "A point, as 'darkrim seen-from' takes it; may be given several times. Without any: the middle and"
-                            + " the corner pixels of every active area, and the worst pixel that a search finds.")
+            description = "A point, as 'darkrim seen-from' takes it; may be repeated. Without any: the middle and"
+                    + " the corner pixels of every active area, and the worst pixel that a search finds.")
     private List<PointOption> points = new ArrayList<>();
 
     @Option(

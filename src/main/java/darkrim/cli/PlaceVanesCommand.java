@@ -3,6 +3,7 @@ package darkrim.cli;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Shape.Toward;
 import darkrim.layout.VanesShape.Taper;
+import darkrim.layout.form.Wording;
 import darkrim.present.VaneReport;
 import darkrim.present.table.PartTables;
 import darkrim.study.vanes.VaneConstruction;
@@ -22,23 +23,27 @@ import picocli.CommandLine.Option;
 /** {@code darkrim place-vanes}: where vanes must stand in a tube or cone, with the proof that they do their work there. */
 @Command(
         name = "place-vanes",
-        description =
-                "Places vanes in a tube or cone in front of a round detector, so that no wall point that the detector sees is"
-                        + " lit at or beyond an angle off axis; writes them as a part of a layout and proves it of what is"
-                        + " written. The detector lies in the plane z = 0; light comes in through a round entrance at the top"
-                        + " of the wall. Lengths in mm.",
+        description = {
+            "Places vanes in a tube or cone in front of a round detector, so that no wall point that the detector sees is"
+                    + " lit at or beyond an angle off axis; writes them as a part of a layout and proves it of what is"
+                    + " written.",
+            "The detector lies in the plane z = 0; light comes in through a round entrance at the top of the wall."
+                    + " Lengths in mm."
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
         footerHeading = "%nExample:%n",
         footer = {
-            "  java -jar target/darkrim.jar place-vanes --wall-diameter 80 --edge-diameter 60 --length 300 \\",
-            "    --detector-diameter 20 --entrance-diameter 60 --off-axis 20",
+            "  java -jar target/darkrim.jar place-vanes --wall-diameter 80 \\",
+            "      --edge-diameter 60 --length 300 --detector-diameter 20 \\",
+            "      --entrance-diameter 60 --off-axis 20",
             "",
             "Exit codes:",
             "  0  proved",
             "  1  a wall point is known that the detector sees and that is lit",
-            "  2  an option or an output cannot be used, or no vanes can be placed; standard error says why",
+            "  2  an option or an output cannot be used, or no vanes can be placed; standard",
+            "     error says why",
             "  3  not decided",
             "  4  the program broke; standard error says what to report"
         })
@@ -51,7 +56,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             split = ",",
             hideParamSyntax = true,
             required = true,
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description = "Inner diameter of the wall, or at its base and at the entrance.")
     private List<Double> wall;
 
@@ -60,14 +65,14 @@ final class PlaceVanesCommand implements Callable<Integer> {
             paramLabel = "D[,D]",
             split = ",",
             hideParamSyntax = true,
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description = "Diameter of the edges of vanes, or at the base and at the entrance.")
     private List<Double> edge;
 
     @Option(
             names = "--depth",
             paramLabel = "T",
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description = "Depth of the vanes from the wall, instead of --edge-diameter.")
     private Double depth;
 
@@ -75,7 +80,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             names = "--length",
             paramLabel = "L",
             required = true,
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description = "Length of the wall along the axis.")
     private Double length;
 
@@ -83,7 +88,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             names = "--base",
             paramLabel = "Z",
             defaultValue = "0",
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description = "Height of the base of the wall above the detector; default: 0.")
     private Double base;
 
@@ -91,7 +96,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             names = "--detector-diameter",
             paramLabel = "D",
             required = true,
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description = "Diameter of the detector; of a rectangular one its diagonal.")
     private Double detector;
 
@@ -99,21 +104,21 @@ final class PlaceVanesCommand implements Callable<Integer> {
             names = "--entrance-diameter",
             paramLabel = "D",
             required = true,
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description = "Diameter of the entrance at the top of the wall.")
     private Double entrance;
 
     @Option(
             names = "--off-axis",
             paramLabel = "ANGLE",
-            converter = AngleOption.class,
+            converter = RealNumber.Angle.class,
             description = "Least angle off axis of the light to be kept from the wall, degrees, below 90.")
     private Double offAxis;
 
     @Option(
             names = "--first",
             paramLabel = "Z",
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description =
                     "Instead of --off-axis: height of a first vane, above which the wall is hidden whatever the angle.")
     private Double first;
@@ -122,7 +127,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             names = "--clearance",
             paramLabel = "T",
             defaultValue = "0.05",
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description =
                     "By how much edges, detector and entrance may be wider in radius than drawn; default: 0.05. With 0 the"
                             + " lines just touch.")
@@ -132,7 +137,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             names = "--thickness",
             paramLabel = "T",
             defaultValue = "0.5",
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description = "Thickness of a vane; default: 0.5.")
     private Double thickness;
 
@@ -140,7 +145,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             names = "--land",
             paramLabel = "T",
             defaultValue = "0.05",
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description = "Height of the straight land at the edge; default: 0.05.")
     private Double land;
 
@@ -148,7 +153,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             names = "--bevel",
             paramLabel = "ANGLE",
             defaultValue = "45",
-            converter = AngleOption.class,
+            converter = RealNumber.Angle.class,
             description = "Angle between bevel and axis, up to 80 deg; default: 45. The edge is toward the light.")
     private Double bevel;
 
@@ -156,7 +161,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             names = "--wall-thickness",
             paramLabel = "T",
             defaultValue = "1",
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description = "Thickness of the wall; default: 1.")
     private Double wallThickness;
 
@@ -164,7 +169,7 @@ final class PlaceVanesCommand implements Callable<Integer> {
             names = "--chord",
             paramLabel = "T",
             defaultValue = "0.01",
-            converter = LengthOption.class,
+            converter = RealNumber.Length.class,
             description = "Greatest distance between a circle and its polygon; default: 0.01.")
     private Double chord;
 
@@ -198,7 +203,8 @@ final class PlaceVanesCommand implements Callable<Integer> {
                 .problems();
         if (!name.matches("[A-Za-z][A-Za-z0-9_-]{0,99}") || name.equals("detector")) {
             problems.add(
-                    "--name: expected letters, digits, _ and -, of which the first is a letter, other than 'detector'");
+                    "--name: expected letters, digits, _ and -, of which the first is a letter, other than 'detector',"
+                            + " got '" + Wording.shortened(name) + "'");
         }
         Optional<OutputFile> output =
                 Optional.ofNullable(layout).map(file -> new OutputFile("--layout", file, overwrite));

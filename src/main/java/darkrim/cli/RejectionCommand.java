@@ -39,8 +39,8 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         footerHeading = "%nExample:%n",
         footer = {
-            "  java -jar target/darkrim.jar rejection geometries/dusk-tube.yaml --angles '10 to 70 step 10' \\",
-            "      --chart rejection.svg",
+            "  java -jar target/darkrim.jar rejection geometries/dusk-tube.yaml \\",
+            "      --angles '10 to 70 step 10' --chart rejection.svg",
             "",
             "Exit codes:",
             "  0  done; this is no verdict",
@@ -60,7 +60,7 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
             order = -20,
             converter = Angles.Reader.class,
             defaultValue = "0 to 80 step 5",
-            description = "Angles off axis: 'A to B step C' or a list 'A, B, C'; default '0 to 80 step 5'.")
+            description = "Angles off axis: 'A to B step C' or a list 'A, B, C'; default: '0 to 80 step 5'.")
     private Angles angles;
 
     @Option(
@@ -94,7 +94,7 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
             order = -16,
             converter = WholeNumber.Reflections.class,
             defaultValue = "2",
-            description = "Reflections that are followed, 1 to 8; default 2.")
+            description = "Reflections that are followed, 1 to 8; default: 2.")
     private long most;
 
     @Option(
@@ -102,7 +102,7 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
             paramLabel = "PATTERN",
             order = -15,
             defaultValue = StarScanSettings.ACTIVE,
-            description = "Surfaces on which light counts; default '**/active'.")
+            description = "Surfaces on which light counts; default: '**/active'.")
     private String onto;
 
     @Option(

@@ -34,15 +34,16 @@ import picocli.CommandLine.Option;
         footer = {
             "  java -jar target/darkrim.jar report geometries/nightglow-b.yaml -o review.html",
             "",
-            "The file refers to nothing outside itself. Where SOURCE_DATE_EPOCH is set (seconds since 1970, UTC) the",
-            "date is that moment, and an HTML file has the same bytes whenever it is made.",
+            "The file refers to nothing outside itself. Where SOURCE_DATE_EPOCH is set",
+            "(seconds since 1970, UTC) the date is that moment, and an HTML file has the same",
+            "bytes whenever it is made.",
             "",
             "Exit codes:",
             "  0  every requirement holds; the files are written, as with 1 and 3",
             "  1  a requirement does not hold",
             "  2  a layout, an option or an output cannot be used; standard error says why",
-            "  3  no requirement fails, but at least one is not decided; or the work was stopped, and",
-            "     nothing was written",
+            "  3  no requirement fails, but at least one is not decided; or the work was",
+            "     stopped, and nothing was written",
             "  4  the program broke; standard error says what to report"
         })
 final class ReportCommand implements Callable<Integer>, LayoutCommand {

@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import darkrim.layout.form.Wording;
 import java.io.PrintWriter;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -34,7 +35,7 @@ record ReviewDate(String text) {
         } catch (DateTimeException beyond) {
             // Told below, with all else that is no moment.
         }
-        errors.println("darkrim: " + VARIABLE + " is '" + darkrim.layout.form.Wording.shortened(given)
+        errors.println("darkrim: " + VARIABLE + " is '" + Wording.shortened(given)
                 + "', expected seconds since 1970 in digits, such as 1767225600; nothing was done.");
         return Optional.empty();
     }

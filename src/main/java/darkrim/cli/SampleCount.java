@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import darkrim.layout.form.Wording;
 import java.math.BigDecimal;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -22,8 +23,7 @@ final class SampleCount implements ITypeConverter<Long> {
     }
 
     private static TypeConversionException refused(String text) {
-        return new TypeConversionException(
-                "'" + text + "' is not a number of samples, expected a whole number from 1 to " + Long.MAX_VALUE
-                        + ", for example 2e8");
+        return new TypeConversionException("expected a whole number from 1 to " + Long.MAX_VALUE
+                + ", such as 2e8, got '" + Wording.shortened(text) + "'");
     }
 }

@@ -35,16 +35,17 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         footerHeading = "%nExample:%n",
         footer = {
-            "  java -jar target/darkrim.jar section geometries/nightglow-b.yaml --plane x=20.1 \\",
-            "      -o s.svg -o s.pdf -o s.dxf",
+            "  java -jar target/darkrim.jar section geometries/nightglow-b.yaml \\",
+            "      --plane x=20.1 -o s.svg -o s.pdf -o s.dxf",
             "",
-            "SVG and PDF are sheets of A3, true to scale. DXF has the section itself in mm, 1:1, a layer for each",
-            "part and kind of ray.",
+            "SVG and PDF are sheets of A3, true to scale. DXF has the section itself in mm,",
+            "1:1, a layer for each part and kind of ray.",
             "",
             "Exit codes:",
             "  0  drawn, which is no verdict",
             "  2  the layout, an option or an output cannot be used; standard error says why",
-            "  3  the work was stopped; the drawing lacks margins that were not found until then",
+            "  3  the work was stopped; the drawing lacks margins that were not found until",
+            "     then",
             "  4  the program broke; standard error says what to report"
         })
 final class SectionCommand implements Callable<Integer>, LayoutCommand {
@@ -165,8 +166,15 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
     }
 
     private Optional<String> problem() {
-        if (plane != null ? through != null || normal != null : through == null || normal == null) {
-            return Optional.of("expected either --plane, or --through and --normal together");
+        if (plane != null && (through != null || normal != null)) {
+            return Optional.of("--plane names a plane, and --through and --normal another, expected one of them");
+        }
+        if (plane == null && through == null && normal == null) {
+            return Optional.of("--plane AXIS=PLACE is missing, expected it, or --through and --normal together");
+        }
+        if (plane == null && (through == null || normal == null)) {
+            return Optional.of((through == null ? "--through" : "--normal") + " X,Y,Z is missing, expected it beside "
+                    + (through == null ? "--normal" : "--through"));
         }
         return normal != null && !(normal.norm() > 0)
                 ? Optional.of("--normal has no direction, expected a number other than 0 among the three")

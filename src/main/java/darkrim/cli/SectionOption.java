@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import darkrim.layout.form.Wording;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine.ITypeConverter;
@@ -34,8 +35,9 @@ record SectionOption(int axis, double place) {
         }
 
         private static TypeConversionException refused(String text) {
-            return new TypeConversionException("'" + darkrim.layout.form.Wording.shortened(text)
-                    + "' is no section: expected x, y or z, an equals sign and a place in mm, such as y=0");
+            return new TypeConversionException(
+                    "expected x, y or z, an equals sign and a place in mm, such as y=0, got '" + Wording.shortened(text)
+                            + "'");
         }
     }
 }

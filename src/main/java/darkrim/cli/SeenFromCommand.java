@@ -27,15 +27,18 @@ import picocli.CommandLine.Option;
             "  java -jar target/darkrim.jar seen-from geometries/nightglow-b.yaml \\",
             "      --at 'mosaic/die[1,2]/active:0.98,0.5' --svg seen.svg",
             "",
-            "Put the point in single quotes: names of surfaces hold brackets, which a shell takes for a pattern.",
+            "Put the point in single quotes: names of surfaces hold brackets, which a shell",
+            "takes for a pattern.",
             "",
-            "The rectangle across which u and v run has its sides along the longest straight side of the",
-            "surface (along the axes for a disc). u runs along +x, on surfaces that face along x along +y;",
-            "v along +y, on upright surfaces along +z. A curved surface is refused.",
+            "The rectangle across which u and v run has its sides along the longest straight",
+            "side of the surface (along the axes for a disc). u runs along +x, on surfaces",
+            "that face along x along +y; v along +y, on upright surfaces along +z. A curved",
+            "surface is refused.",
             "",
             "Exit codes:",
             "  0  done",
-            "  2  the layout, the point, an option or an output cannot be used; standard error says why",
+            "  2  the layout, the point, an option or an output cannot be used; standard",
+            "     error says why",
             "  3  the work was stopped; what was sampled until then is shown",
             "  4  the program broke; standard error says what to report"
         })
@@ -49,7 +52,7 @@ final class SeenFromCommand implements Callable<Integer>, LayoutCommand {
             required = true,
             converter = PointOption.Reader.class,
             description = "The point: full name of a surface and, from 0 to 1, shares of the way across the rectangle"
-                    + " around it; default 0.5,0.5, the middle.")
+                    + " around it; default: 0.5,0.5, the middle.")
     private PointOption at;
 
     @Option(
@@ -60,10 +63,10 @@ final class SeenFromCommand implements Callable<Integer>, LayoutCommand {
     private Path svg;
 
     @Mixin
-    private LayoutOptions options;
+    private TableOptions tables;
 
     @Mixin
-    private TableOptions tables;
+    private LayoutOptions options;
 
     SeenFromCommand(Surroundings surroundings) {
         this.surroundings = surroundings;

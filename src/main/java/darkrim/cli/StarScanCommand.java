@@ -2,6 +2,7 @@ package darkrim.cli;
 
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.form.Wording;
 import darkrim.present.StarScanCsv;
 import darkrim.present.StarScanReport;
 import darkrim.present.json.JsonResult;
@@ -35,10 +36,12 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         footerHeading = "%nExample:%n",
         footer = {
-            "  java -jar target/darkrim.jar star-scan geometries/nightglow-a.yaml --picture stars.png",
+            "  java -jar target/darkrim.jar star-scan geometries/nightglow-a.yaml \\",
+            "      --picture stars.png",
             "",
             "Put patterns in single quotes: they hold stars, which a shell takes for its own.",
-            "No date is written unless --date gives one: the same command makes the same bytes.",
+            "No date is written unless --date gives one: the same command makes the same",
+            "bytes.",
             "",
             "Exit codes:",
             "  0  done; this is no verdict",
@@ -58,7 +61,7 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
             order = -20,
             converter = RealNumber.FluxShare.class,
             defaultValue = "1e-3",
-            description = "Share of the star's flux that is too much; default 1e-3.")
+            description = "Share of the star's flux that is too much; default: 1e-3.")
     private double level;
 
     @Option(
@@ -76,7 +79,7 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
             order = -18,
             converter = RealNumber.Width.class,
             defaultValue = "0.2",
-            description = "Width down to which the map is made finer where it changes; default 0.2.")
+            description = "Width down to which the map is made finer where it changes; default: 0.2.")
     private double finest;
 
     @Option(
@@ -85,7 +88,7 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
             order = -17,
             converter = RealNumber.Height.class,
             defaultValue = "0",
-            description = "How far above the focal plane the light comes together, negative: below; default 0.")
+            description = "How far above the focal plane the light comes together, negative: below; default: 0.")
     private double defocus;
 
     @Option(
@@ -93,7 +96,7 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
             paramLabel = "PATTERN",
             order = -16,
             defaultValue = StarScanSettings.ACTIVE,
-            description = "Surfaces on which light counts; default '**/active'.")
+            description = "Surfaces on which light counts; default: '**/active'.")
     private String onto;
 
     @Option(
@@ -102,7 +105,7 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
             order = -15,
             converter = WholeNumber.Points.class,
             defaultValue = MOST_POSITIONS,
-            description = "Make the map no finer once so many positions were looked at; default 40,000.")
+            description = "Make the map no finer once so many positions were looked at; default: 40,000.")
     private long mostPositions;
 
     @Option(
@@ -118,7 +121,7 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
             order = -9,
             converter = PictureSize.Reader.class,
             defaultValue = "1300x1100",
-            description = "Width and height of the picture in pixels; default 1300x1100.")
+            description = "Width and height of the picture in pixels; default: 1300x1100.")
     private PictureSize size;
 
     @Option(
@@ -158,8 +161,8 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
 
     private int run() throws UnusableInput, UnusableStudy, IOException {
         if (picture != null && !picture.toString().toLowerCase(Locale.ROOT).endsWith(".png")) {
-            throw new UnusableStudy("--picture " + darkrim.layout.form.Wording.shortened(picture.toString())
-                    + ": expected a name that ends in .png");
+            throw new UnusableStudy(
+                    "--picture " + Wording.shortened(picture.toString()) + ": expected a name that ends in .png");
         }
         StudyOutputs<StarScanResult> outputs = new StudyOutputs<>(List.of());
         String version = Version.number();

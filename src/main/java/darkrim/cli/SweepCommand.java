@@ -44,11 +44,13 @@ import picocli.CommandLine.Option;
         footerHeading = "%nExample:%n",
         footer = {
             "  java -jar target/darkrim.jar sweep geometries/nightglow-b.yaml \\",
-            "      --vary 'opening = 36.6 to 38.2 step 0.4' --csv opening.csv --chart opening.svg",
+            "      --vary 'opening = 36.6 to 38.2 step 0.4' --csv opening.csv \\",
+            "      --chart opening.svg",
             "",
-            "Several --vary check every combination. Numbers without a unit are in the units of the layout.",
-            "A sweep that is interrupted, even by a power cut, leaves FILE.part beside its first output file;",
-            "the same command then goes on from there and ends with the same bytes.",
+            "Several --vary check every combination. Numbers without a unit are in the units",
+            "of the layout. A sweep that is interrupted, even by a power cut, leaves",
+            "FILE.part beside its first output file; the same command then goes on from there",
+            "and ends with the same bytes.",
             "",
             "Exit codes:",
             "  0  every point was checked; this is no verdict: points may fail",
@@ -86,14 +88,16 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
             names = "--refine",
             paramLabel = "WIDTH",
             order = -7,
-            description = "Halve the steps in which a requirement changes sides until they are no wider than this.")
+            description =
+                    "Halve the steps in which a requirement changes sides until they are no wider than this, in the unit of the"
+                            + " dimension.")
     private String refine;
 
     @Option(
             names = "--margins",
             paramLabel = "WHICH",
             order = -6,
-            converter = SweepMargins.class,
+            converter = SweepCommand.Margins.class,
             description = "Margins of direct light in mm: least, of each requirement (default); none, which is several"
                     + " times as fast.")
     private MarginScope margins = MarginScope.REQUIREMENTS;
@@ -196,5 +200,12 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
     @Override
     public LayoutOptions options() {
         return options;
+    }
+
+    /** Reads which margins to look for. */
+    static final class Margins extends Choice<MarginScope> {
+        Margins() {
+            super(List.of("least", "none"), List.of(MarginScope.REQUIREMENTS, MarginScope.NONE));
+        }
     }
 }

@@ -42,15 +42,16 @@ import picocli.CommandLine.Option;
             "  java -jar target/darkrim.jar tolerance geometries/nightglow-b.yaml --builds 20",
             "",
             "Exit codes:",
-            "  0  the yield is proved to be as wanted; without --yield: every worst case passes",
-            "  1  the yield is proved to be less; without --yield: a worst case, or a build within the",
-            "     tolerances, fails",
+            "  0  the yield is proved to be as wanted; without --yield: every worst case",
+            "     passes",
+            "  1  the yield is proved to be less; without --yield: a worst case, or a build",
+            "     within the tolerances, fails",
             "  2  the layout, an option or an output cannot be used; standard error says why",
             "  3  neither is decided, or the work was stopped before it was",
             "  4  the program broke; standard error says what to report",
-            "A study that is interrupted, even by a power cut, leaves FILE.part beside its first output file;",
-            "the same command then goes on from there and ends with the same bytes. Ctrl-C shows the builds",
-            "that are finished."
+            "A study that is interrupted, even by a power cut, leaves FILE.part beside its",
+            "first output file; the same command then goes on from there and ends with the",
+            "same bytes. Ctrl-C shows the builds that are finished."
         })
 final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
     private final Surroundings surroundings;

@@ -30,7 +30,7 @@ final class TripleOption implements ITypeConverter<Vector3D> {
     }
 
     private static TypeConversionException refused(String text) {
-        return new TypeConversionException(
-                "'" + Wording.shortened(text) + "' is no point of space: expected three numbers, such as 10,-5,0");
+        return new TypeConversionException("expected three numbers with commas between them, such as 10,-5,0, got '"
+                + Wording.shortened(text) + "'");
     }
 }

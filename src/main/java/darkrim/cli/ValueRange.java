@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import darkrim.layout.form.Wording;
 import darkrim.present.picture.LightChoice.Range;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -17,7 +18,7 @@ final class ValueRange implements ITypeConverter<Range> {
             }
         }
         throw new TypeConversionException("expected two numbers that are not negative, the lesser first, such as"
-                + " 1e-6..1, got '" + darkrim.layout.form.Wording.shortened(text) + "'");
+                + " 1e-6..1, got '" + Wording.shortened(text) + "'");
     }
 
     private static double number(String digits) {

@@ -34,26 +34,19 @@ record VaneOptionCheck(
     List<String> problems() {
         List<String> problems = new ArrayList<>();
         if (wall.size() > 2) {
-            problems.add("--wall-diameter: expected one diameter or two");
+            problems.add("--wall-diameter: expected one diameter or two, got " + wall.size());
         }
         if (edge != null && edge.size() > 2) {
-            problems.add("--edge-diameter: expected one diameter or two");
+            problems.add("--edge-diameter: expected one diameter or two, got " + edge.size());
         }
-        if ((edge == null) == (depth == null)) {
-            problems.add("expected either --edge-diameter or --depth");
-        }
-        if ((offAxis == null) == (first == null)) {
-            problems.add("expected either --off-axis or --first");
-        }
+        addChoice("--edge-diameter D", edge, "--depth T", depth, problems);
+        addChoice("--off-axis ANGLE", offAxis, "--first Z", first, problems);
         if (offAxis != null && offAxis >= 90) {
-            problems.add("--off-axis: expected an angle below 90 degrees");
+            problems.add("--off-axis: expected an angle below 90 degrees, got " + number(offAxis));
         }
-        if (!(length > 0)) {
-            problems.add("--length: expected more than 0");
-        }
-        if (!(detector > 0) || !(entrance > 0)) {
-            problems.add("--detector-diameter and --entrance-diameter: expected more than 0");
-        }
+        addLength("--length", length, problems);
+        addLength("--detector-diameter", detector, problems);
+        addLength("--entrance-diameter", entrance, problems);
         if (first != null && !(first > base && first < base + length)) {
             problems.add("--first: " + number(first) + " mm lies outside the wall, which goes from " + number(base)
                     + " to " + number(base + length) + " mm");
@@ -62,6 +55,21 @@ record VaneOptionCheck(
             addWidths(problems);
         }
         return problems;
+    }
+
+    /** Of two options that say the same in two ways exactly one must be given. */
+    private static void addChoice(String one, Object given, String other, Object otherGiven, List<String> problems) {
+        if (given == null && otherGiven == null) {
+            problems.add(one + " is missing, expected it or " + other);
+        } else if (given != null && otherGiven != null) {
+            problems.add(one + " and " + other + " exclude each other, expected one of them");
+        }
+    }
+
+    private static void addLength(String option, double length, List<String> problems) {
+        if (!(length > 0)) {
+            problems.add(option + ": expected more than 0 mm, got " + number(length));
+        }
     }
 
     private void addWidths(List<String> problems) {

@@ -31,17 +31,20 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
-        footerHeading = "%nExample:%n",
+        footerHeading = "%nExamples:%n",
         footer = {
             "  java -jar target/darkrim.jar view geometries/nightglow-a.yaml",
-            "  java -jar target/darkrim.jar view geometries/nightglow-a.yaml --beside geometries/nightglow-b.yaml",
+            "  java -jar target/darkrim.jar view geometries/nightglow-a.yaml \\",
+            "      --beside geometries/nightglow-b.yaml",
             "",
-            "The parts appear at once; values, verdicts and margins follow when the check has found them. The",
-            "layout file is read again whenever it changes. F1 in the window lists mouse and keys.",
+            "The parts appear at once; values, verdicts and margins follow when the check has",
+            "found them. The layout file is read again whenever it changes. F1 in the window",
+            "lists mouse and keys.",
             "",
             "Exit codes:",
             "  0  the window was closed",
-            "  2  no window can be shown, or an option cannot be used; standard error says why",
+            "  2  no window can be shown, or an option cannot be used; standard error says",
+            "     why",
             "  4  the display was lost, or the program broke; standard error says which"
         })
 final class ViewCommand implements Callable<Integer>, LayoutCommand {
@@ -54,12 +57,14 @@ final class ViewCommand implements Callable<Integer>, LayoutCommand {
             paramLabel = "RESULT",
             index = "1",
             arity = "0..1",
-            description = "A result of this layout, written by check --json: shown instead of checking again.")
+            description =
+                    "A result of this layout, as 'darkrim check --json' writes it: shown instead of checking again.")
     private Path result;
 
     @Option(
             names = "--beside",
-            paramLabel = "LAYOUT",
+            paramLabel = "OTHER",
+            order = -2,
             description = "Another layout or revision, shown beside the first and looked at by the same camera.")
     private Path beside;
 

@@ -1,5 +1,6 @@
 package darkrim.cli;
 
+import darkrim.layout.form.Wording;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -27,8 +28,8 @@ class WholeNumber implements ITypeConverter<Long> {
     }
 
     private TypeConversionException refused(String text) {
-        return new TypeConversionException("expected a whole number from " + least + " to " + most + ", got '"
-                + darkrim.layout.form.Wording.shortened(text) + "'");
+        return new TypeConversionException(
+                "expected a whole number from " + least + " to " + most + ", got '" + Wording.shortened(text) + "'");
     }
 
     /** A seed: what a layout may hold, and what a program that reads JSON does not round. */

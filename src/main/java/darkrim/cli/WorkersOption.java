@@ -47,14 +47,13 @@ final class WorkersOption {
         public String convert(String text) {
             if (!KINDS.matcher(text).matches()) {
                 throw new TypeConversionException(
-                        "'" + Wording.shortened(text) + "' names no cluster, expected one such"
-                                + " as spark://host:7077, k8s://https://host:6443, yarn or, to try it out, local[2]");
+                        "expected a cluster such as spark://host:7077, k8s://https://host:6443, yarn or, to try it out,"
+                                + " local[2], got '" + Wording.shortened(text) + "'");
             }
             if (!SparkPresence.isThere()) {
-                throw new TypeConversionException(
-                        "--on needs Apache Spark, which this program does not bring along; start"
-                                + " it by Spark's own launcher: spark-submit --master " + text
-                                + " darkrim.jar ..., without --on (docs/cluster.md)");
+                throw new TypeConversionException("needs Apache Spark, which this program does not bring along; start"
+                        + " it by Spark's own launcher: spark-submit --master " + text
+                        + " darkrim.jar ..., without --on (docs/cluster.md)");
             }
             return text;
         }

@@ -1,42 +1,171 @@
 package darkrim.cli;
 
 import darkrim.layout.form.Wording;
-import java.nio.file.InvalidPathException;
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** Says in plain words what is wrong with a command line. */
+/** All that is wrong with a command line, in the words of this program. */
 final class WrongUse {
-    private WrongUse() {}
+    /** What people try who look for help, and the option that gives it. */
+    private static final Map<String, String> OTHERWISE_COMMANDS = Map.of("help", "--help", "version", "--version");
 
-    /** What is wrong and what was expected, without a full stop. */
-    static String words(ParameterException wrong) {
-        // The library keeps no more of the cause than its name.
-        if (wrong.getValue() != null
-                && String.valueOf(wrong.getMessage()).contains(InvalidPathException.class.getName())) {
-            return "'" + Wording.shortened(wrong.getValue())
-                    + "' is not the name of a file here; if it has letters beyond ASCII, expected a locale that has them,"
-                    + " such as LC_ALL=C.UTF-8";
+    private static final int SHORT_OPTION = 2;
+
+    private final List<String> given;
+    private final Set<String> found = new LinkedHashSet<>();
+    private final Set<ArgSpec> refused = new HashSet<>();
+    private final Set<String> refusedWords = new HashSet<>();
+
+    private WrongUse(String... given) {
+        this.given = List.of(given);
+    }
+
+    /**
+     * What is wrong and what was expected, a line each without a full stop.
+     *
+     * @param line the program
+     * @param wrong what was found first
+     * @param given all words of the command line
+     */
+    static List<String> of(CommandLine line, ParameterException wrong, String... given) {
+        WrongUse use = new WrongUse(given);
+        collect(line);
+        ParseResult result = line.parseArgs(given);
+        while (result != null) {
+            boolean known = use.add(result);
+            result = known ? result.subcommand() : null;
         }
-        if (!(wrong instanceof UnmatchedArgumentException unmatched)) {
-            return wrong.getMessage();
+        return use.found.isEmpty() ? List.of(wrong.getMessage()) : List.copyOf(use.found);
+    }
+
+    private static void collect(CommandLine line) {
+        line.getCommandSpec().parser().collectErrors(true);
+        line.getSubcommands().values().forEach(WrongUse::collect);
+    }
+
+    /** Adds what is wrong with the words of one command; false where there is no such command, so that its words mean nothing. */
+    private boolean add(ParseResult result) {
+        boolean known = true;
+        for (Exception error : result.errors()) {
+            if (error instanceof MissingParameterException missing) {
+                missing.getMissing().stream()
+                        .filter(each -> !refused.contains(each))
+                        .forEach(each -> found.add(missing(each)));
+            } else if (error instanceof OverwrittenOptionException twice) {
+                found.add(((OptionSpec) twice.getOverwritten()).longestName() + " is given twice, expected once");
+            } else if (error instanceof UnmatchedArgumentException unmatched) {
+                known = unmatched(result.commandSpec(), unmatched.getUnmatched());
+            } else if (error instanceof ParameterException wrong) {
+                refused.add(wrong.getArgSpec());
+                refusedWords.add(wrong.getValue());
+                found.add(refused(wrong));
+            }
         }
-        CommandLine command = wrong.getCommandLine();
-        List<String> left = unmatched.getUnmatched();
-        String first =
-                left.stream().filter(word -> word.startsWith("-")).findFirst().orElse(left.get(0));
-        String quoted = "'" + Wording.shortened(first) + "'";
-        if (first.startsWith("-")) {
-            List<String> options = new ArrayList<>();
-            command.getCommandSpec().options().forEach(option -> options.addAll(List.of(option.names())));
-            return "there is no option " + quoted + ", " + Wording.suggestion(first, options);
+        return known;
+    }
+
+    private String missing(ArgSpec missing) {
+        if (missing instanceof OptionSpec option
+                && List.of(option.names()).stream().anyMatch(given::contains)) {
+            return option.longestName() + " has no value, expected " + shown(option);
         }
-        return command.getSubcommands().isEmpty()
-                ? "one layout at a time: " + quoted + " is one word too many"
-                : "there is no command " + quoted + ", "
-                        + Wording.suggestion(first, command.getSubcommands().keySet());
+        return shown(missing) + " is missing, expected " + sentence(missing);
+    }
+
+    private static String shown(ArgSpec argument) {
+        return argument instanceof OptionSpec option
+                ? option.longestName() + " " + option.paramLabel()
+                : argument.paramLabel();
+    }
+
+    /** The first sentence of the description, to be gone on with. */
+    private static String sentence(ArgSpec argument) {
+        String text = String.join(" ", argument.description()).formatted();
+        int end = text.indexOf(". ");
+        String first = end < 0 ? text.replaceFirst("\\.$", "") : text.substring(0, end);
+        return Character.toLowerCase(first.charAt(0)) + first.substring(1);
+    }
+
+    private static String refused(ParameterException wrong) {
+        ArgSpec argument = wrong.getArgSpec();
+        String name = argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
+        if (argument.arity().max() == 0) {
+            return name + " takes no value, got '" + Wording.shortened(wrong.getValue()) + "'";
+        }
+        // The library puts a beginning of its own before what the reader of the value says.
+        String message = wrong.getMessage();
+        return name + ": " + message.substring(message.indexOf(": ") + 2);
+    }
+
+    private boolean unmatched(CommandSpec command, List<String> words) {
+        boolean commands = !command.subcommands().isEmpty();
+        int values = 0;
+        for (String word : words) {
+            if (word.startsWith("-") && word.length() > 1) {
+                found.add("there is no option '" + Wording.shortened(bare(word)) + "', "
+                        + Wording.suggestion(bare(word), names(command, bare(word))));
+                // What follows an unknown option may be meant for it.
+                values += word.contains("=") ? 0 : 1;
+            } else if (values > 0) {
+                values--;
+            } else if (commands) {
+                found.add("there is no command '" + Wording.shortened(word) + "', " + nearestCommand(command, word));
+                return false;
+            } else if (!refusedWords.contains(word)) {
+                found.add("'" + Wording.shortened(word) + "' is one word too many, expected " + room(command));
+            }
+        }
+        return true;
+    }
+
+    /** An unknown option without its value and without the library's remark on letters that stand together. */
+    private static String bare(String word) {
+        return word.replaceFirst("(?s)[= ].*", "");
+    }
+
+    /** The options that may have been meant: of a single letter no other letter. */
+    private static List<String> names(CommandSpec command, String word) {
+        List<String> names = new ArrayList<>();
+        command.options().stream().filter(option -> !option.hidden()).forEach(option -> {
+            for (String name : option.names()) {
+                if (name.length() > SHORT_OPTION || word.length() > SHORT_OPTION || name.equalsIgnoreCase(word)) {
+                    names.add(name);
+                }
+            }
+        });
+        return names;
+    }
+
+    private static String nearestCommand(CommandSpec command, String word) {
+        String option = OTHERWISE_COMMANDS.get(word);
+        return option != null
+                ? "did you mean '" + option + "'?"
+                : Wording.suggestion(
+                        word,
+                        command.subcommands().keySet().stream()
+                                .filter(Commands.names()::contains)
+                                .toList());
+    }
+
+    /** The words that a command takes beside its options. */
+    private static String room(CommandSpec command) {
+        List<String> labels = command.positionalParameters().stream()
+                .map(PositionalParamSpec::paramLabel)
+                .toList();
+        return labels.isEmpty() ? "options only" : "no more than " + String.join(" and ", labels);
     }
 }

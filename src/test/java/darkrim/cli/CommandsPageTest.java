@@ -23,6 +23,8 @@ class CommandsPageTest {
     private static final Path PAGE = Path.of("docs/commands.md");
     private static final Pattern EXAMPLE = Pattern.compile("java -jar target/darkrim\\.jar ([^>#|]+)");
 
+    private static final int COLUMNS = 80;
+
     private static CommandLine program() {
         return Commands.all(new Surroundings(
                 OutputWriter.to(new StringWriter()), new PrintWriter(new StringWriter()), Ink.PLAIN, () -> Watch.NONE));
@@ -53,6 +55,29 @@ class CommandsPageTest {
                     .filteredOn(word -> word.startsWith("geometries/") && !word.contains("*"))
                     .allSatisfy(word -> assertThat(Path.of(word)).exists());
         }
+    }
+
+    /** A line that is longer is broken anywhere on a terminal of 80 columns: an example cannot be copied then. */
+    @ParameterizedTest
+    @MethodSource("darkrim.cli.Commands#names")
+    void everyHelpFitsIntoATerminal(String name) {
+        CommandLine command = program().getSubcommands().get(name);
+        assertThat(command.getCommandSpec().usageMessage().footer())
+                .allSatisfy(line -> assertThat(line.formatted()).hasSizeLessThanOrEqualTo(COLUMNS));
+        assertThat(command.getUsageMessage().lines())
+                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(COLUMNS));
+    }
+
+    /** Whoever looks for a command reads a sentence of each. */
+    @Test
+    void theHelpOfTheProgramHasASentenceForEachCommand() {
+        String help = program().getUsageMessage();
+        assertThat(help.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(COLUMNS));
+        program().getSubcommands().forEach((name, command) -> {
+            String sentence =
+                    command.getCommandSpec().usageMessage().description()[0].formatted();
+            assertThat(sentence.indexOf(". ")).as(name).isNegative();
+        });
     }
 
     /** What cannot be understood is not passed by the check above. */

@@ -100,7 +100,12 @@ class DrawCommandTest {
         Run words = draw("--light", "green", "--range", "1", "--angle", "x", "--no-such", "--threads", "0");
         assertThat(words.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(words.errors())
-                .contains("'green' names no light", "--range", "--angle", "'--no-such'", "--threads")
+                .contains(
+                        "--light: expected direct, reflected, total or none, got 'green'",
+                        "--range",
+                        "--angle",
+                        "'--no-such'",
+                        "--threads")
                 .doesNotContain("Missing");
         Run names = draw("--hide", "none-such", "--path", "nowhere", "--range", "0..1", "--angle", "20");
         assertThat(names.code()).isEqualTo(ExitCode.UNUSABLE);
@@ -214,12 +219,12 @@ class DrawCommandTest {
                 "--range 2..1                | the lesser first, such as 1e-6..1, got '2..1'",
                 "--range 1                   | the lesser first, such as 1e-6..1, got '1'",
                 "--size 100x100              | expected width and height in pixels, from 480x320 to 8000x8000",
-                "--from above                | 'above' is no direction: expected corner, top, bottom",
-                "--from 10,95                | '10,95' is no direction",
-                "--section w=3               | 'w=3' is no section",
-                "--section x=1e999           | 'x=1e999' is no section",
-                "--light infrared            | 'infrared' names no light",
-                "--scale cubic               | 'cubic' names no scale",
+                "--from above                | --from: expected corner, top, bottom, front, back, left or right",
+                "--from 10,95                | such as -60,40, got '10,95'",
+                "--section w=3               | such as y=0, got 'w=3'",
+                "--section x=1e999           | such as y=0, got 'x=1e999'",
+                "--light infrared            | --light: expected direct, reflected, total or none, got 'infrared'",
+                "--scale cubic               | --scale: expected log or linear, got 'cubic'",
                 "--magnify 0                 | expected a factor from 0.1 to 1000, got '0'",
                 "--angle 45                  | --angle says how much a point sees",
                 "--angle 91 --seen-from left/front | expected an angle from 0.1 to 90 degrees",

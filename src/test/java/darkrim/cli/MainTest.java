@@ -124,13 +124,15 @@ class MainTest {
                 Arguments.of(
                         "expected a whole number from 1 to 9223372036854775807",
                         new String[] {"check", "LAYOUT", "--samples", "0"}),
-                Arguments.of("is not a number of samples", new String[] {"check", "LAYOUT", "--samples", "1.5"}),
+                Arguments.of("such as 2e8, got '1.5'", new String[] {"check", "LAYOUT", "--samples", "1.5"}),
                 Arguments.of(
                         "expected a whole number from 1 to 9223372036854775807",
                         new String[] {"check", "LAYOUT", "--samples", "1e30"}),
-                Arguments.of("is not a number of samples", new String[] {"check", "LAYOUT", "--samples", "lots"}),
+                Arguments.of("such as 2e8, got 'lots'", new String[] {"check", "LAYOUT", "--samples", "lots"}),
                 Arguments.of("--json", new String[] {"check", "LAYOUT", "--json"}),
-                Arguments.of("one layout at a time: 'second.yaml'", new String[] {"check", "LAYOUT", "second.yaml"}));
+                Arguments.of(
+                        "'second.yaml' is one word too many, expected no more than LAYOUT",
+                        new String[] {"check", "LAYOUT", "second.yaml"}));
     }
 
     @ParameterizedTest

@@ -75,7 +75,7 @@ class PathsCommandTest {
         assertRefused("from 1 to 8, got '9'", "paths", LAYOUT, "--reflections", "9");
         assertRefused("from 1 to 8, got '0'", "paths", LAYOUT, "--reflections", "0");
         assertRefused("--top", "paths", LAYOUT, "--top", "none");
-        assertRefused("is not a number of samples", "paths", LAYOUT, "--samples", "0");
+        assertRefused("such as 2e8, got '0'", "paths", LAYOUT, "--samples", "0");
         assertRefused("name the same file", "paths", LAYOUT, "--csv", csv.toString(), "--json", csv.toString());
         assertRefused("none.yaml", "paths", folder.resolve("none.yaml").toString());
         Path bad = Files.writeString(folder.resolve("bad.yaml"), "title: x\nbeam: {}\n");

@@ -84,9 +84,9 @@ class PlaceVanesCommandTest {
                 .contains("--name: expected letters")
                 .endsWith("darkrim: nothing was written.\n");
         assertThat(file).doesNotExist();
-        assertThat(run(TUBE).errors()).contains("expected either --off-axis or --first");
+        assertThat(run(TUBE).errors()).contains("--off-axis ANGLE is missing, expected it or --first Z");
         assertThat(run(TUBE, "--off-axis", "20", "--depth", "3").errors())
-                .contains("expected either --edge-diameter or --depth");
+                .contains("--edge-diameter D and --depth T exclude each other, expected one of them");
         assertThat(run(TUBE, "--off-axis", "20", "--bevel", "flat").errors()).contains("expected an angle");
         assertThat(run(TUBE, "--off-axis", "20", "--thickness", "-1").errors()).contains("expected a length");
     }

@@ -45,7 +45,8 @@ class SectionCommandTest {
     void whatCannotBeDrawnIsSaidAndNothingIsWritten() throws Exception {
         Run missing = Run.of("section", LAYOUT, "--through", "0,0,0", "-o", at("s.bmp"));
         assertThat(missing.code()).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(missing.errors()).contains("expected a name that ends in", "--through and --normal together");
+        assertThat(missing.errors())
+                .contains("expected a name that ends in", "--normal X,Y,Z is missing, expected it beside --through");
         Run outside = Run.of("section", LAYOUT, "--plane", "x=500", "-o", at("s.svg"));
         assertThat(outside.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(outside.errors()).contains("the plane x = 500 mm cuts no part");

@@ -143,7 +143,7 @@ class SweepCommandTest {
                 .contains("there is no dimension 'slitt'", "did you mean 'slit'?")
                 .hasLineCount(1);
         Run margins = Run.of("sweep", layout.toString(), "--vary", "slit = 1, 2", "--margins", "all");
-        assertThat(margins.errors()).contains("'all' names no margins, expected least or none");
+        assertThat(margins.errors()).contains("--margins: expected least or none, got 'all'");
     }
 
     @Test
