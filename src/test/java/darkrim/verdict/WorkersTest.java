@@ -57,4 +57,50 @@ class WorkersTest {
                     .hasMessage("no such number");
         }
     }
+
+    @Test
+    void anErrorComesOutAsItIsAndWhatMustBeDeclaredAsTheCause() {
+        try (Workers workers = new Workers(1)) {
+            StackOverflowError error = new StackOverflowError("too deep");
+            Future<Integer> deep = workers.begin(() -> {
+                throw error;
+            });
+            assertThatThrownBy(() -> Workers.result(deep)).isSameAs(error);
+            Exception declared = new Exception("no such place");
+            Future<Integer> lost = workers.begin(() -> {
+                throw declared;
+            });
+            assertThatThrownBy(() -> Workers.result(lost))
+                    .isInstanceOf(IllegalStateException.class)
+                    .hasCause(declared);
+        }
+    }
+
+    @Test
+    void whoeverIsInterruptedWhileWaitingStaysInterrupted() {
+        CountDownLatch never = new CountDownLatch(1);
+        try (Workers workers = new Workers(1)) {
+            Future<Boolean> waiting = workers.begin(() -> {
+                never.await();
+                return true;
+            });
+            Thread.currentThread().interrupt();
+            assertThatThrownBy(() -> Workers.result(waiting))
+                    .isInstanceOf(IllegalStateException.class)
+                    .hasMessage("interrupted while working");
+            assertThat(Thread.interrupted()).isTrue();
+        }
+    }
+
+    @Test
+    void threadsDoNotKeepTheProgramAliveAndEndWhenTheyAreClosed() throws InterruptedException {
+        Thread worker;
+        try (Workers workers = new Workers(1)) {
+            worker = Workers.result(workers.begin(Thread::currentThread));
+            assertThat(worker.isDaemon()).isTrue();
+            assertThat(workers.count()).isEqualTo(1);
+        }
+        worker.join(10_000);
+        assertThat(worker.isAlive()).isFalse();
+    }
 }
