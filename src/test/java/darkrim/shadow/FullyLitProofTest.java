@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class FullyLitProofTest {
@@ -68,6 +69,7 @@ class FullyLitProofTest {
         assertThat(find(scene, "die/-z").proved()).isFalse();
     }
 
+    @Tag("chance")
     @Test
     void noBlockedRayContradictsAProofOfFullLight() {
         int proved = 0;

@@ -10,6 +10,7 @@ import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import java.util.SplittableRandom;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class LeastShareTest {
@@ -111,6 +112,7 @@ class LeastShareTest {
      * Points by chance never see less than is proved, and the point that is named sees what is said: exactly and, as a second opinion, by rays.
      * Each of the 200 scenes is asked about a limit by chance. Rays: 1,000 a surface, bound of Hoeffding for 1e-12 a comparison.
      */
+    @Tag("chance")
     @Test
     void noPointOfARandomSceneSeesLessThanIsProved() {
         int proved = 0;

@@ -25,6 +25,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -122,6 +123,7 @@ class ReflectedBoundTest {
     }
 
     /** Empirical Bernstein bounds at a risk of 1e-9 each: over less than 10,000 comparisons a false alarm in 1e5 runs. */
+    @Tag("chance")
     @Test
     void noSampledIntervalOfARandomSceneIsAboveItsBound() {
         int lit = 0;
@@ -132,6 +134,7 @@ class ReflectedBoundTest {
     }
 
     /** Coats, bare faces, lobes and tables in the place of constant finishes; same risk. */
+    @Tag("chance")
     @Test
     void noSampledIntervalIsAboveItsBoundWhereFinishesChangeWithAngle() {
         List<Reflection> all = Samples.all().map(Samples.Named::reflection).toList();
@@ -142,6 +145,7 @@ class ReflectedBoundTest {
         assertThat(lit).isGreaterThan(15);
     }
 
+    @Tag("chance")
     @ParameterizedTest
     @MethodSource("darkrim.assembly.ShippedLayouts#files")
     void noSampledIntervalOfAShippedLayoutIsAboveItsBound(Path file) {

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -78,6 +79,7 @@ class ThinGapTest {
         return clear;
     }
 
+    @Tag("chance")
     @ParameterizedTest
     @MethodSource("gaps")
     void noRayPassesASheetOrASolidThatCoversAFaceFromAnyHeight(double pupil, double height) {
@@ -96,6 +98,7 @@ class ThinGapTest {
         darkAndUncontradicted(solids, "solid " + height + " above, pupil at " + pupil);
     }
 
+    @Tag("chance")
     @ParameterizedTest
     @MethodSource("gaps")
     void noRayPassesASheetThatIsTiltedOffAFaceByAHair(double pupil, double height) {
@@ -119,6 +122,7 @@ class ThinGapTest {
     }
 
     /** Sheets one above the other, each in reach of the next: the lowest must not share a plane with the highest. */
+    @Tag("chance")
     @ParameterizedTest
     @CsvSource({"300, 1e-12", "300, 1e-10", "300, 2e-8", "300, 2e-7", "1e6, 1e-8", "1e6, 1e-7", "1e6, 5e-4"})
     void noRayPassesAChainOfSheets(double pupil, double step) {
@@ -134,6 +138,7 @@ class ThinGapTest {
     }
 
     /** A fan of sheets about one line, each tilted by less than 1e-9 from the one before. */
+    @Tag("chance")
     @Test
     void noRayPassesAFanOfAlmostParallelSheets() {
         for (double step : new double[] {1e-13, 1e-11, 1e-10, 5e-10, 1e-9, 1e-8}) {
@@ -164,6 +169,7 @@ class ThinGapTest {
     }
 
     /** What sees the whole pupil by proof must see it by the exact view, too; and what is dark by proof must see none of it. */
+    @Tag("chance")
     @ParameterizedTest
     @MethodSource("gaps")
     void theExactViewAgreesWithBothProofs(double pupil, double height) {

@@ -22,6 +22,7 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -171,6 +172,7 @@ class VisiblePupilTest {
         }
     }
 
+    @Tag("chance")
     @Test
     void theVisibleAreaOfPolygonsAgreesWithAnotherOverlayLibrary() {
         int judged = 0;

@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Proofs under a thick window against ways through it, which are found here by halving of Snell's law. */
@@ -210,6 +211,7 @@ class WindowProofTest {
         }
     }
 
+    @Tag("chance")
     @Test
     void noWayThroughTheWindowContradictsAProof() {
         for (long seed = 1; seed <= 4; seed++) {

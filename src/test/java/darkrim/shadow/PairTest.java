@@ -1,0 +1,171 @@
+package darkrim.shadow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import darkrim.geom.Frame;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class PairTest {
+    private static final double ROUNDING = 1e-9;
+    private static final double FLAT = 1e-7;
+    private static final Tolerance TOLERANCE = new Tolerance(ROUNDING, FLAT, 64 * FLAT);
+
+    private static FlatPiece square(double half, double z, boolean up) {
+        Frame frame = Frame.about(Vector3D.of(0, 0, z), up ? Vector3D.Unit.PLUS_Z : Vector3D.Unit.MINUS_Z);
+        return FlatPiece.of(frame, new double[] {-half, -half, half, -half, half, half, -half, half});
+    }
+
+    private static Pair pair(double radius) {
+        return new Pair(square(2, 10, false), square(1, 0, true), radius, TOLERANCE);
+    }
+
+    /** A number stands before the nine coordinates. */
+    private static double[] triangle(double... nine) {
+        double[] all = new double[10];
+        all[0] = 55;
+        System.arraycopy(nine, 0, all, 1, 9);
+        return all;
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.99e-7, true, false", "1.01e-7, false, false", "0.99e-9, true, true", "1.01e-9, true, false", "0, true, true"})
+    void whatLiesInThePlaneOfTheFaceOrBehindItIsOutOfReach(double height, boolean out, boolean surely) {
+        double[] t = triangle(0, 0, -1, 1, 0, height, 0, 1, -2);
+        assertThat(pair(0).isOutOfReach(t, 1)).isEqualTo(out);
+        assertThat(pair(0).isSurelyOutOfReach(t, 1)).isEqualTo(surely);
+        assertThat(pair(0).isEdgeOutOfReach(t, 1)).isEqualTo(out);
+        // A face that is moved leaves nothing behind it.
+        assertThat(pair(0.1).isOutOfReach(t, 1)).isFalse();
+        assertThat(pair(0.1).isSurelyOutOfReach(t, 1)).isFalse();
+        assertThat(pair(0.1).isEdgeOutOfReach(t, 1)).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.9e-7, true", "1.1e-7, false"})
+    void whatLiesInThePlaneOfThePupilOrBehindItIsOutOfReach(double depth, boolean out) {
+        double[] t = triangle(0, 0, 12, 1, 0, 10 - depth, 0, 1, 13);
+        for (double radius : new double[] {0, 0.1}) {
+            assertThat(pair(radius).isOutOfReach(t, 1)).isEqualTo(out);
+            assertThat(pair(radius).isSurelyOutOfReach(t, 1)).isEqualTo(out);
+            assertThat(pair(radius).isEdgeOutOfReach(t, 1)).isEqualTo(out);
+        }
+    }
+
+    @Test
+    void anEdgeIsAskedForItsOwnTwoEnds() {
+        double[] ends = triangle(0, 0, 0, 1, 1, 0, 1, 1, 5);
+        assertThat(pair(0).isEdgeOutOfReach(ends, 1)).isTrue();
+        assertThat(pair(0).isOutOfReach(ends, 1)).isFalse();
+    }
+
+    /** A wall at x = 1 + off that runs up along the side of the face, and one turned the other way round. */
+    private static double[] wall(double off, double lean, boolean turned) {
+        double[] low = {1 + off, -5, -1 * 0.0};
+        return turned
+                ? triangle(low[0], -5, 0, 1 + off + lean, 0, 5, low[0], 5, 0)
+                : triangle(low[0], -5, 0, low[0], 5, 0, 1 + off + lean, 0, 5);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, true", "0.9e-9, true", "-0.9e-9, true", "-1.1e-9, false", "-1e-3, false"})
+    void aWallAlongTheSideOfAFaceIsBesideItIfItCutsOffNoMoreThanRounding(double off, boolean beside) {
+        for (boolean turned : new boolean[] {false, true}) {
+            // It leans outward, so that the pupil, wider than the face by 0.1 a millimetre, stays on its side.
+            assertThat(pair(0).isBeside(wall(off, 1.5, turned), 1)).isEqualTo(beside);
+            assertThat(pair(0.1).isBeside(wall(off, 1.5, turned), 1)).isFalse();
+            assertThat(pair(0).restingPlane(wall(off, 1.5, turned), 1).length > 0).isEqualTo(beside);
+            // Upright it parts the pupil.
+            assertThat(pair(0).isBeside(wall(off, 0, turned), 1)).isFalse();
+        }
+    }
+
+    @Test
+    void theRestingPlaneOfAWallPointsToTheFace() {
+        for (boolean turned : new boolean[] {false, true}) {
+            double[] plane = pair(0).restingPlane(wall(0, 5, turned), 1);
+            // Through (1, y, 0), up by 5 for 5 outward: (-1, 0, 1) / sqrt 2.
+            double half = Math.sqrt(0.5);
+            assertThat(plane[0]).isCloseTo(-half, within(1e-12));
+            assertThat(plane[1]).isCloseTo(0, within(1e-12));
+            assertThat(plane[2]).isCloseTo(half, within(1e-12));
+            assertThat(plane[3]).isCloseTo(-half, within(1e-12));
+            // A wall that stands off by more than counts as lying in the plane is beside the face, not against it.
+            assertThat(pair(0).isBeside(wall(1, 5, turned), 1)).isTrue();
+            assertThat(pair(0).restingPlane(wall(1, 5, turned), 1)).isEmpty();
+            assertThat(pair(0).restingPlane(wall(1.2e-7 * Math.sqrt(2), 5, turned), 1)).isEmpty();
+            assertThat(pair(0).restingPlane(wall(0.8e-7 * Math.sqrt(2), 5, turned), 1)).hasSize(4);
+        }
+    }
+
+    /** Both pieces above a flat sheet: it must stay clear of the face, for it meets it at no angle. */
+    @ParameterizedTest
+    @CsvSource({"1e-3, true", "1.1e-7, true", "0.9e-7, false", "0, false"})
+    void aSheetUnderAFaceIsBesideItOnlyIfItIsClearOfIt(double below, boolean beside) {
+        double[] t = triangle(-9, -9, -below, 9, -9, -below, 0, 9, -below);
+        assertThat(pair(0).isBeside(t, 1)).isEqualTo(beside);
+        double[] back = triangle(-9, -9, -below, 0, 9, -below, 9, -9, -below);
+        assertThat(pair(0).isBeside(back, 1)).isEqualTo(beside);
+    }
+
+    @Test
+    void aTriangleBetweenThePiecesTouchesNeitherAndOneThatRunsIntoAPieceDoes() {
+        assertThat(pair(0).isTouchedBy(triangle(-9, -9, 5, 9, -9, 5, 0, 9, 5), 1)).isFalse();
+        // Steeply through the face, and through the pupil.
+        assertThat(pair(0).isTouchedBy(triangle(0, -9, -1, 0, 9, -1, 0.2, 0, 1), 1)).isTrue();
+        assertThat(pair(0).isTouchedBy(triangle(0, -9, 9, 0, 9, 9, 0.2, 0, 11), 1)).isTrue();
+        // The same beside them.
+        assertThat(pair(0).isTouchedBy(triangle(3, -9, -1, 3, 9, -1, 3.2, 0, 1), 1)).isFalse();
+        assertThat(pair(0).isTouchedBy(triangle(0, 3, -1, 1, 3, -1, 0.2, 3.2, 1), 1)).isFalse();
+        assertThat(pair(0).isTouchedBy(triangle(0, -4, -1, 1, -4, -1, 0.2, -3.2, 1), 1)).isFalse();
+        // A thin one has no plane that can be trusted.
+        assertThat(pair(0).isTouchedBy(triangle(1, -9, -1, 1, 0, 0, 1, 9, 1 + 1e-5), 1)).isTrue();
+        assertThat(pair(0).isTouchedBy(triangle(1, -9, -1, 1, 0, 0, 1, 9, 1 + 1e-2), 1)).isFalse();
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.4})
+    void aSheetAboveAFaceTouchesItIfItComesNearerThanItsGrowth(double radius) {
+        for (double off : new double[] {-3e-8, 3e-8}) {
+            double z = radius + FLAT + off;
+            double[] t = triangle(-9, -9, z, 9, -9, z, 0, 9, z);
+            assertThat(pair(radius).isTouchedBy(t, 1)).isEqualTo(off < 0);
+            // In front of the pupil nothing grows.
+            double top = 10 - FLAT - off;
+            assertThat(pair(radius).isTouchedBy(triangle(-9, -9, top, 9, -9, top, 0, 9, top), 1))
+                    .isEqualTo(off < 0);
+        }
+    }
+
+    @Test
+    void aWallThatStandsOnTheSideOfAFaceDoesNotTouchItsInsideUnlessTheFaceMoves() {
+        for (boolean turned : new boolean[] {false, true}) {
+            assertThat(pair(0).isTouchedBy(wall(0, 1.5, turned), 1)).isFalse();
+            assertThat(pair(0).isTouchedBy(wall(0.9e-7, 1.5, turned), 1)).isFalse();
+            assertThat(pair(0).isTouchedBy(wall(-1e-3, 1.5, turned), 1)).isTrue();
+            assertThat(pair(0.1).isTouchedBy(wall(0, 1.5, turned), 1)).isTrue();
+            assertThat(pair(0.1).isTouchedBy(wall(0.2, 1.5, turned), 1)).isFalse();
+        }
+        // At a slope of 1 in 20 it is not trusted, at 1 in 10 it is.
+        assertThat(pair(0).isTouchedBy(triangle(1, -5, 0, 1, 5, 0, 5, 0, 0.2), 1)).isTrue();
+        assertThat(pair(0).isTouchedBy(triangle(1, -5, 0, 1, 5, 0, 5, 0, 0.4), 1)).isFalse();
+    }
+
+    @Test
+    void pointsWithinAPieceAreItsMiddleAndThenOthersInside() {
+        Pair pair = pair(0);
+        assertThat(pair.pupilPoint(0)).containsExactly(0, 0, 10);
+        assertThat(pair.facePoint(0)).containsExactly(0, 0, 0);
+        for (int i = 1; i < 6; i++) {
+            double[] point = pair.facePoint(i);
+            // 0.37 of the way to a corner.
+            assertThat(Math.abs(point[0])).isCloseTo(0.37, within(1e-12));
+            assertThat(Math.abs(point[1])).isCloseTo(0.37, within(1e-12));
+            assertThat(point).isNotEqualTo(pair.facePoint(i + 1));
+        }
+    }
+}
