@@ -20,25 +20,7 @@ class PackagesPageTest {
     private static final Pattern TEXT = Pattern.compile("/\\*\\*(.*?)\\*/", Pattern.DOTALL);
     private static final Pattern TYPE = Pattern.compile("\\{@code[\\s*]+([A-Z]\\w+)[.}]");
     private static final Pattern TYPE_ELSEWHERE = Pattern.compile("\\{@code[\\s*]+([a-z]+(?:\\.[a-z]+)*\\.[A-Z]\\w+)}");
-    /** The way of the data, then the leaves. */
-    private static final List<String> ORDER = List.of(
-            "layout",
-            "assembly",
-            "scene",
-            "trace",
-            "light",
-            "shadow",
-            "verdict",
-            "study",
-            "present",
-            "view",
-            "cli",
-            "diagnostic",
-            "geom",
-            "sampling",
-            "reflection",
-            "material",
-            "emission");
+    private static final List<String> ORDER = ArchitectureTest.everyPackage().toList();
 
     /** Run with {@code -Dwrite.docs=true} after a change of a package-info.java. */
     @Test

@@ -49,15 +49,7 @@ final class FacetLoop {
                 continue;
             }
             judged++;
-            ray.set(
-                    from.getX(),
-                    from.getY(),
-                    from.getZ(),
-                    way.getX(),
-                    way.getY(),
-                    way.getZ(),
-                    Double.POSITIVE_INFINITY,
-                    Ray.NO_PLANE);
+            ray.set(from, way, Double.POSITIVE_INFINITY, Ray.NO_PLANE);
             int facet = tree.nearest(ray);
             double found = facet < 0 ? Double.POSITIVE_INFINITY : ray.distance();
             boolean same = Double.isInfinite(expected) ? Double.isInfinite(found) : Math.abs(found - expected) < NEAR;
@@ -66,7 +58,7 @@ final class FacetLoop {
                         + " by the loop");
             }
             double length = 100 * random.nextDouble();
-            ray.set(from.getX(), from.getY(), from.getZ(), way.getX(), way.getY(), way.getZ(), length, Ray.NO_PLANE);
+            ray.set(from, way, length, Ray.NO_PLANE);
             if (Math.abs(length - expected) > NEAR && tree.blocked(ray) != expected < length) {
                 wrong.accept("ray from " + from + " along " + way + ": blocked within " + length + " otherwise than by"
                         + " the loop, " + expected);

@@ -1,6 +1,7 @@
 package darkrim.study;
 
 import com.sun.management.OperatingSystemMXBean;
+import darkrim.trace.BenchmarkRays;
 import darkrim.trace.FacetTree;
 import darkrim.trace.KernelFiles;
 import darkrim.trace.Ray;
@@ -52,15 +53,15 @@ public final class TwoCoresBenchmark {
     }
 
     private static void rays(String facets, double[] corners) throws Exception {
-        double[] ways = KernelFiles.rays(false, new double[] {100, 100, 40}, 0);
+        BenchmarkRays ways = new BenchmarkRays(false, 0);
         FacetTree tree = FacetTree.build(corners, new int[corners.length / 9], 150);
         compare("rays through " + facets + " facets", threads -> trace(tree, ways, threads));
     }
 
-    private static void trace(FacetTree tree, double[] ways, int threads) throws Exception {
+    private static void trace(FacetTree tree, BenchmarkRays ways, int threads) throws Exception {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         List<Callable<Integer>> shares = new ArrayList<>();
-        int count = ways.length / 8;
+        int count = ways.count();
         for (int t = 0; t < threads; t++) {
             int from = (int) ((long) count * t / threads);
             int to = (int) ((long) count * (t + 1) / threads);
@@ -76,29 +77,13 @@ public final class TwoCoresBenchmark {
         }
     }
 
-    private static int stopped(FacetTree tree, double[] ways, int from, int to) {
+    private static int stopped(FacetTree tree, BenchmarkRays ways, int from, int to) {
         Ray ray = new Ray();
         int stopped = 0;
-        for (int i = 8 * from; i < 8 * to; i += 8) {
-            ray.set(
-                    ways[i],
-                    ways[i + 1],
-                    ways[i + 2],
-                    ways[i + 3],
-                    ways[i + 4],
-                    ways[i + 5],
-                    ways[i + 7],
-                    Ray.NO_PLANE);
+        for (int i = from; i < to; i++) {
+            ways.set(ray, i);
             stopped += tree.nearest(ray) >= 0 ? 1 : 0;
-            ray.set(
-                    ways[i],
-                    ways[i + 1],
-                    ways[i + 2],
-                    ways[i + 3],
-                    ways[i + 4],
-                    ways[i + 5],
-                    ways[i + 7],
-                    Ray.NO_PLANE);
+            ways.set(ray, i);
             stopped += tree.blocked(ray) ? 1 : 0;
         }
         return stopped;

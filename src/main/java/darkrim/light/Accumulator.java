@@ -68,14 +68,6 @@ final class Accumulator {
         squares += off * (value - mean);
     }
 
-    void clear() {
-        samples = 0;
-        mean = 0;
-        squares = 0;
-        group = 0;
-        apart = 0;
-    }
-
     Estimate estimate(double largest) {
         long groups = samples / together;
         double variance = groups < 2 ? 0 : together * (paired ? apart : squares) / (groups - 1);

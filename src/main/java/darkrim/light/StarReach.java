@@ -108,7 +108,10 @@ public final class StarReach {
         return List.copyOf(sides);
     }
 
-    /** No band of foci from which a point of a facet is struck is narrower than this, mm; for a level pupil. */
+    /**
+     * Least width of the bands of foci from which the corners of a side are struck, mm; for a level pupil. Where a side runs through the plane of the
+     * foci, points between its corners have narrower bands, beside those of their neighbours.
+     */
     public double narrowest(Side side) {
         double least = Double.POSITIVE_INFINITY;
         double pupilHeight = around.get(0).getZ();
@@ -178,7 +181,7 @@ public final class StarReach {
         return Vector2D.of(p.getX() + t * (e.getX() - p.getX()), p.getY() + t * (e.getY() - p.getY()));
     }
 
-    /** Least width of a convex polygon, seen from above, mm; a bound from its sides. */
+    /** Least width of a convex polygon, seen from above, mm. */
     private static double width(List<Vector3D> polygon) {
         Coordinate[] corners =
                 polygon.stream().map(p -> new Coordinate(p.getX(), p.getY())).toArray(Coordinate[]::new);

@@ -31,7 +31,7 @@ final class WarmPath {
     private final Directions directions = new Directions();
     private final Ray ray = new Ray();
     private final double[] placed = new double[3];
-    private final double[] drawn = new double[2];
+    private final LobeDirection lobeDirection = new LobeDirection();
     private double x;
     private double y;
     private double z;
@@ -164,39 +164,14 @@ final class WarmPath {
     }
 
     private double byLobe(UniformRandomProvider random, Reflection reflection, double out) {
-        double u = random.nextDouble();
-        double v = random.nextDouble();
-        if (!reflection.sampleLobe(out, u, v, drawn)) {
+        if (!lobeDirection.draw(random, reflection, out, dx, dy, dz, nx, ny, nz)) {
             return 0;
         }
-        // Along the surface: t the way on of the ray that came, b across it.
-        double tx = dx + out * nx;
-        double ty = dy + out * ny;
-        double tz = dz + out * nz;
-        double size = Math.sqrt(tx * tx + ty * ty + tz * tz);
-        if (!(size > 1e-9)) {
-            double sign = Math.copySign(1, nz);
-            double p = -1 / (sign + nz);
-            tx = 1 + sign * nx * nx * p;
-            ty = sign * nx * ny * p;
-            tz = -sign * nx;
-            size = 1;
-        }
-        tx /= size;
-        ty /= size;
-        tz /= size;
-        double up = Math.sqrt(Math.max(0, 1 - drawn[0] * drawn[0] - drawn[1] * drawn[1]));
-        if (!(up > 0)) {
-            return 0;
-        }
-        double ix = drawn[0] * tx + drawn[1] * (ny * tz - nz * ty) + up * nx;
-        double iy = drawn[0] * ty + drawn[1] * (nz * tx - nx * tz) + up * ny;
-        double iz = drawn[0] * tz + drawn[1] * (nx * ty - ny * tx) + up * nz;
-        double between = -(ix * dx + iy * dy + iz * dz);
-        dx = ix;
-        dy = iy;
-        dz = iz;
-        double in = Math.min(1, up);
+        dx = lobeDirection.x;
+        dy = lobeDirection.y;
+        dz = lobeDirection.z;
+        double in = lobeDirection.in;
+        double between = lobeDirection.between;
         return reflection.lobe(in, out, between) / reflection.lobeDensity(out, in, between);
     }
 }

@@ -10,7 +10,7 @@ import java.util.Optional;
 /** Materials that every layout knows by name. */
 public final class MaterialLibrary {
     private static final String NIST = "NIST cryogenic material properties database (trc.nist.gov/cryogenics)";
-    private static final String FROM_MEMORY = "; coefficients from memory";
+    private static final String QUOTED = "; coefficients as public programs quote the page";
 
     /** Fits of this kind hold from 4 K to 300 K. */
     private static final double LOWEST = 4;
@@ -30,13 +30,13 @@ public final class MaterialLibrary {
                 NIST + ", Invar (Fe-36Ni); stated error 5 %");
         add(
                 "titanium-6al-4v",
-                polynomial(0.05, 24, -173.57, -1.711e2, -2.140e-1, 4.807e-3, -7.111e-6, 0.0),
-                NIST + ", Ti-6Al-4V; error 5 %" + FROM_MEMORY);
+                polynomial(0.05, 24, -173.61, -1.711e2, -2.140e-1, 4.807e-3, -7.111e-6, 0.0),
+                NIST + ", Ti-6Al-4V; error 5 %" + QUOTED);
         for (String steel : List.of("304", "316")) {
             add(
                     "stainless-" + steel,
                     polynomial(0.05, 23, -300.04, -2.9554e2, -3.9811e-1, 9.2683e-3, -2.0261e-5, 1.7127e-8),
-                    NIST + ", " + steel + " stainless; error 5 %" + FROM_MEMORY);
+                    NIST + ", " + steel + " stainless; error 5 %" + QUOTED);
         }
         add(
                 "copper",

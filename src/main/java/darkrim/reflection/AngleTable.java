@@ -52,16 +52,19 @@ public record AngleTable(List<Double> angles, List<Double> values) implements An
         return greatest;
     }
 
+    /** The integral of R sin(2 t) over the angle t, along each straight line by parts. */
     @Override
     public double mean() {
         double sum = 0;
         for (int i = 0; i <= angles.size(); i++) {
-            double from = StrictMath.cos(Math.toRadians(i == angles.size() ? 90 : angles.get(i)));
-            double to = i == 0 ? 1 : StrictMath.cos(Math.toRadians(angles.get(i - 1)));
-            // Near grazing incidence the angle is no smooth function of the cosine, but nearly.
-            for (int panel = 0; panel < 8; panel++) {
-                double low = from + (to - from) * panel / 8;
-                sum += Quadrature.panel(c -> 2 * c * at(c), low, from + (to - from) * (panel + 1) / 8);
+            double from = Math.toRadians(i == 0 ? 0 : angles.get(i - 1));
+            double to = Math.toRadians(i == angles.size() ? 90 : angles.get(i));
+            if (from < to) {
+                double first = values.get(Math.max(0, i - 1));
+                double last = values.get(Math.min(angles.size() - 1, i));
+                double slope = (last - first) / (to - from);
+                sum += (first * StrictMath.cos(2 * from) - last * StrictMath.cos(2 * to)) / 2
+                        + slope * (StrictMath.sin(2 * to) - StrictMath.sin(2 * from)) / 4;
             }
         }
         return sum;

@@ -44,7 +44,7 @@ final class BlockedLine {
                 .map(limit -> limit.passes(to.getX(), to.getY(), to.getZ(), way.getX(), way.getY(), way.getZ()))
                 .orElse(true);
         if (inField) {
-            ray.set(to.getX(), to.getY(), to.getZ(), way.getX(), way.getY(), way.getZ(), 1 - 1e-12, face.plane());
+            ray.set(to, way, 1 - 1e-12, face.plane());
             int facet = tree.nearest(ray);
             if (facet < 0) {
                 return Optional.empty();
@@ -55,6 +55,6 @@ final class BlockedLine {
                 return Optional.empty();
             }
         }
-        return Optional.of(new WitnessRay(from, to, "pupil", surface));
+        return Optional.of(new WitnessRay(from, to, surface));
     }
 }

@@ -58,19 +58,11 @@ final class ClearLine {
         if (!inField) {
             return Optional.empty();
         }
-        ray.set(
-                to.getX(),
-                to.getY(),
-                to.getZ(),
-                way.getX(),
-                way.getY(),
-                way.getZ(),
-                1 - 1e-12,
-                moved ? Ray.NO_PLANE : face.plane());
+        ray.set(to, way, 1 - 1e-12, moved ? Ray.NO_PLANE : face.plane());
         if (tree.blocked(ray) || !isSurelyClear(from, to, seen)) {
             return Optional.empty();
         }
-        return Optional.of(new WitnessRay(from, to, "pupil", surface));
+        return Optional.of(new WitnessRay(from, to, surface));
     }
 
     private boolean isSurelyClear(Vector3D from, Vector3D to, Frame face) {

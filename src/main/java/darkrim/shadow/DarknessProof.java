@@ -60,16 +60,6 @@ public final class DarknessProof {
     }
 
     /**
-     * Whether a surface is proved dark wherever it is moved to within a distance: in any direction, without turning.
-     *
-     * @param surface the surface
-     * @param distance the distance, mm, 0 or more
-     */
-    public boolean staysDarkWithin(Surface surface, double distance) {
-        return moved(faces(surface), surface.name(), distance).dark();
-    }
-
-    /**
      * What was found for faces that are moved to anywhere within a distance.
      *
      * @param dark whether they are proved dark wherever they are

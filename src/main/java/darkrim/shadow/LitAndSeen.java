@@ -171,9 +171,7 @@ public final class LitAndSeen {
             }
             Optional<WitnessRay> lit = from(lighting, lightQuestion, face, point);
             if (lit.isPresent()) {
-                both = from(sight, sightQuestion, face, point)
-                        .map(seen -> new Both(
-                                lit.get(), new WitnessRay(seen.from(), seen.to(), "receiver", seen.toSurface())));
+                both = from(sight, sightQuestion, face, point).map(seen -> new Both(lit.get(), seen));
             }
         }
 

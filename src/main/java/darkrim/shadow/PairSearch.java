@@ -228,7 +228,7 @@ final class PairSearch {
         if (Math.max(faceSize, pupilSize) < settings.smallestPiece()) {
             lastOpenEdge = question.openCount() > 0 ? question.open(0) : -1;
             lastOpen = Optional.of(
-                    new WitnessRay(pair.pupil().middleInSpace(), pair.face().middleInSpace(), "pupil", ""));
+                    new WitnessRay(pair.pupil().middleInSpace(), pair.face().middleInSpace(), ""));
             return Outcome.TOO_SMALL;
         }
         return faceSize >= pupilSize ? Outcome.CUT_FACE : Outcome.CUT_PUPIL;

@@ -164,7 +164,7 @@ public final class Check {
             long proving = System.nanoTime();
             Proofs proved = judge.prove(demands, watch);
             double proofs = secondsSince(proving);
-            DirectMargins.Search search = DirectMargins.begin(placed, proved, scope, workers, watch);
+            DirectMargins.Search search = DirectMargins.begin(placed, proved, scope, doubt.isPresent(), workers, watch);
             Judgement judgement = judge.decide(demands, proved, watch);
             if (plan.equals(Plan.FULL)) {
                 new ReflectedAgain(new ManyReflections(scene, tree, asked.seed()), workers, watch)

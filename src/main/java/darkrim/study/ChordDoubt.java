@@ -86,7 +86,7 @@ public final class ChordDoubt {
                     curved.part.place(),
                     "facets of part " + curved.part.name() + " lie up to " + Wording.number(curved.tolerance)
                             + " mm from its curved surfaces: darkness counts as proved only with more clearance than that costs; the"
-                            + " pupil seen and reflected light are judged for the facets; expected finer facets where that is not enough");
+                            + " pupil seen, reflected light, and direct light within a limit are judged for the facets; expected finer facets where that is not enough");
         }
         Judgement doubted = judgement.doubting(this::isDoubtful);
         for (int i = 0; i < doubted.requirements().size(); i++) {

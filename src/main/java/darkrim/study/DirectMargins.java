@@ -121,15 +121,27 @@ public record DirectMargins(
      * @param placed the scene, openings and detectors
      * @param proofs what is dark and what is lit
      * @param scope which to look for
+     * @param doubted whether darkness is worth no more than its clearance, so that limits of direct light that it meets need one too
      * @param workers do the work
      * @param watch hears how far it is
      */
-    static Search begin(PlacedScene placed, Proofs proofs, MarginScope scope, Workers workers, Watch watch) {
-        List<Group> groups = placed.demands().stream()
-                .filter(demand -> demand.requirement().condition() instanceof Requirement.NoDirect)
-                .map(demand -> Group.of(demand, proofs))
-                .toList();
-        if (scope == MarginScope.NONE || groups.isEmpty() || watch.stop()) {
+    static Search begin(
+            PlacedScene placed, Proofs proofs, MarginScope scope, boolean doubted, Workers workers, Watch watch) {
+        if (scope == MarginScope.NONE || watch.stop()) {
+            return new Search(List.of(), scope, watch);
+        }
+        List<Group> groups = new ArrayList<>();
+        List<Task> tasks = new ArrayList<>();
+        Margins margins = new Margins(placed.scene(), placed.tree());
+        for (Demand demand : placed.demands()) {
+            Group group = Group.of(demand, proofs);
+            if (demand.requirement().condition() instanceof Requirement.NoDirect) {
+                groups.add(group);
+            } else if (doubted && isLimitOfDirect(demand.requirement().condition())) {
+                tasks.add(leastClearance(margins, group, watch));
+            }
+        }
+        if (groups.isEmpty() && tasks.isEmpty()) {
             return new Search(List.of(), scope, watch);
         }
         Set<Surface> dark = new LinkedHashSet<>();
@@ -138,13 +150,9 @@ public record DirectMargins(
             dark.addAll(group.dark);
             lit.addAll(group.lit);
         });
-        Margins margins = new Margins(placed.scene(), placed.tree());
-        List<Task> tasks = new ArrayList<>();
         if (scope != MarginScope.ALL) {
             for (Group group : groups) {
-                tasks.add(Task.of(
-                        group.dark.size(),
-                        () -> alike(margins, group.dark, margins.leastClearance(group.dark, watch::stop))));
+                tasks.add(leastClearance(margins, group, watch));
                 List<Surface> flat = group.lit.stream().filter(margins::isFlat).toList();
                 tasks.add(Task.of(
                         flat.size(), () -> alike(margins, flat, margins.deepestIntrusion(flat, watch::stop))));
@@ -167,6 +175,15 @@ public record DirectMargins(
             }
         }
         return new Search(begun(tasks, workers, watch), scope, watch);
+    }
+
+    private static boolean isLimitOfDirect(Requirement.Condition condition) {
+        return condition instanceof Requirement.AtMost most && most.light() == Requirement.LightClass.DIRECT;
+    }
+
+    private static Task leastClearance(Margins margins, Group group, Watch watch) {
+        return Task.of(
+                group.dark.size(), () -> alike(margins, group.dark, margins.leastClearance(group.dark, watch::stop)));
     }
 
     /** Begins with what takes longest, so that no thread is left with it at the end; in the order of the tasks. */

@@ -1,5 +1,7 @@
 package darkrim.trace;
 
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
 /**
  * A ray on its way through a {@link FacetTree}, and what it met. Mutable and used over and over, one for each thread, so that tracing
  * allocates nothing.
@@ -115,6 +117,11 @@ public final class Ray {
         startY = from[axisY];
         startZ = from[axisZ];
         facet = -1;
+    }
+
+    /** The same from vectors: start in mm, and direction; beside the hot code. */
+    public void set(Vector3D start, Vector3D way, double length, int plane) {
+        set(start.getX(), start.getY(), start.getZ(), way.getX(), way.getY(), way.getZ(), length, plane);
     }
 
     /**

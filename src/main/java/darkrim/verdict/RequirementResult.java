@@ -36,18 +36,18 @@ public record RequirementResult(Requirement requirement, Verdict verdict, List<O
                 outcomes.stream().map(outcome -> outcome.with(margins)).toList());
     }
 
-    /** The same with passes by proof of darkness taken back where they are in doubt. */
+    /** The same with passes by proof of darkness taken back where they are in doubt, whether no direct light is asked for or little. */
     RequirementResult doubting(Predicate<Outcome> doubtful) {
-        if (!(requirement.condition() instanceof Requirement.NoDirect)) {
-            return this;
-        }
-        return of(
-                requirement,
-                outcomes.stream()
-                        .map(outcome -> outcome.verdict() == Verdict.PASS && doubtful.test(outcome)
-                                ? outcome.undecided()
-                                : outcome)
-                        .toList());
+        Predicate<Outcome> takenBack = outcome -> outcome.verdict() == Verdict.PASS
+                && outcome.evidence() instanceof Evidence.ProvedDark
+                && doubtful.test(outcome);
+        return outcomes.stream().anyMatch(takenBack)
+                ? of(
+                        requirement,
+                        outcomes.stream()
+                                .map(outcome -> takenBack.test(outcome) ? outcome.undecided() : outcome)
+                                .toList())
+                : this;
     }
 
     /** The outcome with the least margin of direct light; empty if none was looked for. */

@@ -153,15 +153,7 @@ final class GatheredStar {
             return 0;
         }
         Vector3D from = x.add(normal.multiply(1e-9));
-        ray.set(
-                from.getX(),
-                from.getY(),
-                from.getZ(),
-                toSource.getX(),
-                toSource.getY(),
-                toSource.getZ(),
-                away,
-                Ray.NO_PLANE);
+        ray.set(from, toSource, away, Ray.NO_PLANE);
         return tree.blocked(ray)
                 ? 0
                 : focus.subtract(p).normSq() / (cosine * pupil.outline().area());
@@ -174,15 +166,7 @@ final class GatheredStar {
     }
 
     private Optional<Vector3D> met(Vector3D y, Vector3D way, Surface wanted) {
-        ray.set(
-                y.getX(),
-                y.getY(),
-                y.getZ(),
-                way.getX(),
-                way.getY(),
-                way.getZ(),
-                Double.POSITIVE_INFINITY,
-                Ray.NO_PLANE);
+        ray.set(y, way, Double.POSITIVE_INFINITY, Ray.NO_PLANE);
         int facet = tree.nearest(ray);
         return facet >= 0 && scene.surfaceMet(facet, way.getX(), way.getY(), way.getZ()) == wanted.index()
                 ? Optional.of(y.add(way.multiply(ray.distance())))

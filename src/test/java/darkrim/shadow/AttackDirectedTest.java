@@ -236,7 +236,8 @@ class AttackDirectedTest {
                 .build(Beam.of(DISC));
         DarknessProof proof = new DarknessProof(scene, TestParts.tree(scene));
         assertThat(TestParts.prove(scene, "face")).isInstanceOf(Darkness.Dark.class);
-        assertThat(proof.staysDarkWithin(scene.surface("face").orElseThrow(), 0.5))
+        assertThat(proof.moved(proof.faces(scene.surface("face").orElseThrow()), "face", 0.5)
+                        .dark())
                 .isFalse();
     }
 

@@ -58,15 +58,7 @@ class NoReflectionTest {
             double leaving = way.dot(scene.normal(f)) * (from.back() ? -1 : 1);
             double arriving = way.dot(scene.normal(g)) * (to.back() ? 1 : -1);
             if (leaving > 1e-6 && arriving > 1e-6) {
-                ray.set(
-                        start.getX(),
-                        start.getY(),
-                        start.getZ(),
-                        way.getX(),
-                        way.getY(),
-                        way.getZ(),
-                        1 - 1e-9,
-                        scene.plane(f));
+                ray.set(start, way, 1 - 1e-9, scene.plane(f));
                 clear += tree.blocked(ray) ? 0 : 1;
             }
         }

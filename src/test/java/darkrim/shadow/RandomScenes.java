@@ -162,7 +162,7 @@ final class RandomScenes {
                     .map(l -> l.passes(to.getX(), to.getY(), to.getZ(), way.getX(), way.getY(), way.getZ()))
                     .orElse(true);
             if (inField) {
-                ray.set(to.getX(), to.getY(), to.getZ(), way.getX(), way.getY(), way.getZ(), 1, scene.plane(f));
+                ray.set(to, way, 1, scene.plane(f));
                 clear += tree.blocked(ray) ? 0 : 1;
             }
         }
@@ -222,15 +222,7 @@ final class RandomScenes {
     private static void check(Scene scene, WitnessRay witness, long seed, List<String> found) {
         Vector3D way = witness.to().subtract(witness.from());
         Ray ray = new Ray();
-        ray.set(
-                witness.from().getX(),
-                witness.from().getY(),
-                witness.from().getZ(),
-                way.getX(),
-                way.getY(),
-                way.getZ(),
-                1 - 1e-9,
-                Ray.NO_PLANE);
+        ray.set(witness.from(), way, 1 - 1e-9, Ray.NO_PLANE);
         if (TestParts.tree(scene).blocked(ray)) {
             found.add("seed " + seed + ": the witness for " + witness.toSurface() + " is blocked");
         }

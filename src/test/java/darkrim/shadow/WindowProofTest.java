@@ -98,7 +98,7 @@ class WindowProofTest {
         Vector3D start = from.add(normal.multiply(1e-9));
         double length = scene.beam().window().orElseThrow().bottom() - start.getZ();
         Ray ray = new Ray();
-        ray.set(start.getX(), start.getY(), start.getZ(), way.getX(), way.getY(), way.getZ(), length, Ray.NO_PLANE);
+        ray.set(start, way, length, Ray.NO_PLANE);
         return !tree.blocked(ray);
     }
 

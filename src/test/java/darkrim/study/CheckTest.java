@@ -125,15 +125,7 @@ class CheckTest {
     private static Surface surfaceReached(Scene scene, FacetTree tree, Evidence.WitnessRay witness) {
         Vector3D way = witness.onSurface().subtract(witness.onPupil());
         Ray ray = new Ray();
-        ray.set(
-                witness.onPupil().getX(),
-                witness.onPupil().getY(),
-                witness.onPupil().getZ(),
-                way.getX(),
-                way.getY(),
-                way.getZ(),
-                1 + 1e-6 / way.norm(),
-                Ray.NO_PLANE);
+        ray.set(witness.onPupil(), way, 1 + 1e-6 / way.norm(), Ray.NO_PLANE);
         int facet = tree.nearest(ray);
         assertThat(facet).isNotNegative();
         return scene.surfaces().get(scene.surfaceMet(facet, way.getX(), way.getY(), way.getZ()));

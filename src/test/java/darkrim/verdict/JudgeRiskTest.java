@@ -5,23 +5,16 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import darkrim.diagnostic.Place;
-import darkrim.geom.Frame;
-import darkrim.geom.Ring;
 import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.layout.SamplingSpec;
 import darkrim.light.Transport;
-import darkrim.scene.Beam;
-import darkrim.scene.CellGrid;
 import darkrim.scene.Finish;
-import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
-import darkrim.scene.SceneBuilder;
 import darkrim.scene.Surface;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -30,7 +23,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class JudgeRiskTest {
     private static final double CONFIDENCE = 0.98;
 
-    private static final Scene SCENE = scene();
+    private static final Finish GREY = new Finish("grey", 0.2, 0);
+    private static final Scene SCENE = FloorAndWall.scene(GREY, GREY);
 
     /** Knows nothing, so that all is left to samples. */
     private static final Prover NOTHING = new Prover() {
@@ -49,23 +43,6 @@ class JudgeRiskTest {
             return Double.POSITIVE_INFINITY;
         }
     };
-
-    /** A grey floor of four cells in the full beam, and a grey wall beside it. */
-    private static Scene scene() {
-        Frame frame = Frame.of(Vector3D.of(0, 0, 200), Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y);
-        Finish grey = new Finish("grey", 0.2, 0);
-        SceneBuilder builder = new SceneBuilder()
-                .sheet("floor/front", grey, "floor/back", grey, Place.IN_CODE)
-                .sheet("wall/front", grey, "wall/back", grey, Place.IN_CODE);
-        builder.quad("floor/front", at(-5, -5, 0), at(5, -5, 0), at(5, 5, 0), at(-5, 5, 0));
-        builder.quad("wall/front", at(5, -5, 0), at(5, -5, 10), at(5, 5, 10), at(5, 5, 0));
-        builder.grid("floor/front", new CellGrid(at(-5, -5, 0), at(10, 0, 0), at(0, 10, 0), 2, 2));
-        return builder.build(Beam.of(new Pupil(Ring.disc(20), frame)));
-    }
-
-    private static Vector3D at(double x, double y, double z) {
-        return Vector3D.of(x, y, z);
-    }
 
     private static Demand demand(double limit, Requirement.Per per, String... surfaces) {
         Requirement requirement = new Requirement(

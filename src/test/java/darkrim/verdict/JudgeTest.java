@@ -4,20 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import darkrim.diagnostic.Place;
-import darkrim.geom.Frame;
-import darkrim.geom.Ring;
 import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.layout.SamplingSpec;
 import darkrim.light.Receiver;
 import darkrim.light.Tally;
 import darkrim.light.Transport;
-import darkrim.scene.Beam;
-import darkrim.scene.CellGrid;
 import darkrim.scene.Finish;
-import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
-import darkrim.scene.SceneBuilder;
 import darkrim.scene.Surface;
 import darkrim.shadow.LeastShare;
 import java.util.List;
@@ -36,17 +30,9 @@ class JudgeTest {
 
     private static final SamplingSpec SMALL = new SamplingSpec(5, 0.999, 3_000_000);
 
-    /** A floor in the full beam beside a wall that sends light onto it. */
+    /** The floor absorbs. */
     private static Scene scene(double reflectance) {
-        Frame frame = Frame.of(Vector3D.of(0, 0, 200), Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y);
-        Finish wall = new Finish("wall", reflectance, 0);
-        SceneBuilder builder = new SceneBuilder()
-                .sheet("floor/front", Finish.ABSORBER, "floor/back", Finish.ABSORBER, Place.IN_CODE)
-                .sheet("wall/front", wall, "wall/back", wall, Place.IN_CODE);
-        builder.quad("floor/front", at(-5, -5, 0), at(5, -5, 0), at(5, 5, 0), at(-5, 5, 0));
-        builder.quad("wall/front", at(5, -5, 0), at(5, -5, 10), at(5, 5, 10), at(5, 5, 0));
-        builder.grid("floor/front", new CellGrid(at(-5, -5, 0), at(10, 0, 0), at(0, 10, 0), 2, 2));
-        return builder.build(Beam.of(new Pupil(Ring.disc(20), frame)));
+        return FloorAndWall.scene(Finish.ABSORBER, new Finish("wall", reflectance, 0));
     }
 
     private static Vector3D at(double x, double y, double z) {

@@ -4,9 +4,11 @@ import darkrim.layout.Requirement;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.shadow.Margins;
+import darkrim.study.ChordDoubt;
 import darkrim.study.DirectMargins;
 import darkrim.study.PlacedScene;
 import darkrim.study.RequirementMargin;
+import darkrim.verdict.Evidence;
 import darkrim.verdict.LightMargin;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
@@ -23,6 +25,8 @@ final class LiveMargins {
     private final MarginMemory memory;
     private final Map<String, Double> chosen;
     private final BooleanSupplier stop;
+    /** Whether darkness is worth no more than its clearance. */
+    private final boolean doubted;
 
     /**
      * @param placed the position
@@ -36,6 +40,7 @@ final class LiveMargins {
         this.memory = memory;
         this.chosen = chosen;
         this.stop = stop;
+        this.doubted = ChordDoubt.of(placed.layout(), placed.assembly(), scene).isPresent();
     }
 
     /**
@@ -50,7 +55,7 @@ final class LiveMargins {
     Optional<Found> of(RequirementResult result) {
         Requirement.Condition condition = result.requirement().condition();
         if (condition instanceof Requirement.AtMost || condition instanceof Requirement.Clearance) {
-            return Optional.of(new Found(RequirementMargin.of(result, scene), Map.of()));
+            return provedDark(result).map(bySurface -> new Found(RequirementMargin.of(result, scene), bySurface));
         }
         Kind kind = kind(result);
         List<Surface> surfaces = surfaces(result, kind);
@@ -69,6 +74,24 @@ final class LiveMargins {
                 ? DirectMargins.alike(margins, surfaces, least)
                 : Map.of();
         return Optional.of(new Found(RequirementMargin.of(result, least), bySurface));
+    }
+
+    /** Clearances of what meets a limit by a proof of darkness, where that is worth no more than they are; empty if it was stopped. */
+    private Optional<Map<Surface, LightMargin>> provedDark(RequirementResult result) {
+        List<Surface> dark = result.outcomes().stream()
+                .filter(outcome -> doubted && outcome.evidence() instanceof Evidence.ProvedDark)
+                .map(Outcome::surface)
+                .toList();
+        if (dark.isEmpty()) {
+            return Optional.of(Map.of());
+        }
+        String key = Kind.CLEARANCE + " " + result.requirement().name();
+        Optional<Margins.Least> least = margins.leastClearance(dark, memory.guess(key, chosen), stop);
+        if (stop.getAsBoolean()) {
+            return Optional.empty();
+        }
+        memory.put(key, chosen, least);
+        return Optional.of(DirectMargins.alike(margins, dark, least));
     }
 
     /** How soon the margin of a requirement should be known: what fails or is near to failing first. */

@@ -168,15 +168,7 @@ final class RaySearch {
     private void traced(SectionRay.Kind kind, LimitingEdge edge, ShadowPlane shadow, Vector3D past, Vector3D to) {
         Vector3D start = shadow.from();
         Vector3D way = to.subtract(start);
-        ray.set(
-                start.getX(),
-                start.getY(),
-                start.getZ(),
-                way.getX(),
-                way.getY(),
-                way.getZ(),
-                Double.POSITIVE_INFINITY,
-                Ray.NO_PLANE);
+        ray.set(start, way, Double.POSITIVE_INFINITY, Ray.NO_PLANE);
         int facet = tree.nearest(ray);
         if (facet < 0) {
             stopped.add(new LayoutSection.StoppedRay(kind, edge, "it meets nothing"));

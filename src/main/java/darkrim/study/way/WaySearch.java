@@ -138,15 +138,7 @@ public final class WaySearch {
         if (!isBefore(receiver, end, arrives, image)) {
             return Optional.empty();
         }
-        ray.set(
-                arrives.getX(),
-                arrives.getY(),
-                arrives.getZ(),
-                along.getX(),
-                along.getY(),
-                along.getZ(),
-                1,
-                scene.plane(end));
+        ray.set(arrives, along, 1, scene.plane(end));
         int met = tree.nearest(ray);
         boolean byMirror = met >= 0
                 && scene.plane(met) == scene.plane(facet)
@@ -183,7 +175,7 @@ public final class WaySearch {
 
     private boolean isClear(Vector3D from, Vector3D to, int plane) {
         Vector3D along = to.subtract(from);
-        ray.set(from.getX(), from.getY(), from.getZ(), along.getX(), along.getY(), along.getZ(), 1, plane);
+        ray.set(from, along, 1, plane);
         return !tree.blocked(ray);
     }
 

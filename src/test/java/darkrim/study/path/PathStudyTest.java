@@ -113,15 +113,7 @@ class PathStudyTest {
         Vector3D along = to.subtract(from);
         Vector3D start = from.add(along.normalize().multiply(1e-6));
         Ray ray = new Ray();
-        ray.set(
-                start.getX(),
-                start.getY(),
-                start.getZ(),
-                along.getX(),
-                along.getY(),
-                along.getZ(),
-                1 + 1e-6 / along.norm(),
-                Ray.NO_PLANE);
+        ray.set(start, along, 1 + 1e-6 / along.norm(), Ray.NO_PLANE);
         int facet = tree.nearest(ray);
         return facet < 0 ? -1 : scene.surfaceMet(facet, along.getX(), along.getY(), along.getZ());
     }
