@@ -16,11 +16,11 @@ while [ $# -gt 0 ]; do
         --minutes) minutes=$2; shift 2 ;;
         --seed) seed=$2; shift 2 ;;
         --share) share=$2; shift 2 ;;
-        fuzz | guided | jar | faults | threads | ways | stop | soak | bytes | mutants) parts+=("$1"); shift ;;
-        *) echo "run.sh: '$1' is no part; expected fuzz, guided, jar, faults, threads, ways, stop, soak, bytes or mutants" >&2; exit 2 ;;
+        fuzz | guided | jar | faults | threads | clock | ways | stop | soak | bytes | mutants) parts+=("$1"); shift ;;
+        *) echo "run.sh: '$1' is no part; expected fuzz, guided, jar, faults, threads, clock, ways, stop, soak, bytes or mutants" >&2; exit 2 ;;
     esac
 done
-[ ${#parts[@]} -gt 0 ] || parts=(fuzz guided jar faults threads ways stop soak bytes)
+[ ${#parts[@]} -gt 0 ] || parts=(fuzz guided jar faults threads clock ways stop soak bytes)
 
 lost=0
 work=$(mktemp -d)
@@ -37,7 +37,7 @@ harness() {
         mvn -q -B -Phard test-compile dependency:build-classpath -Dmdep.includeScope=test \
             -Dmdep.outputFile="$work/classpath" || exit 2
     fi
-    java -Xmx2g ${vectors:-} -cp "target/test-classes:target/classes:$(cat "$work/classpath")" "$@"
+    ${before:-} java -Xmx2g ${options:-} -cp "target/test-classes:target/classes:$(cat "$work/classpath")" "$@"
 }
 
 # Prints a part's line and counts its losses.
@@ -54,9 +54,12 @@ part_fuzz() {
 
 # Layouts again, by changes that are kept where they reach new branches of the code; what is kept stays in target/guided for the next time.
 part_guided() {
-    local code=0
+    local code=0 file
     mkdir -p "$work/seeds" target/guided
-    cp geometries/*.yaml src/test/resources/broken/*.yaml src/test/resources/placed/*.yaml "$work/seeds"
+    # Two folders may have a file of one name.
+    for file in geometries/*.yaml src/test/resources/{broken,placed}/*.yaml; do
+        cp "$file" "$work/seeds/$(basename "$(dirname "$file")")-$(basename "$file")"
+    done
     harness com.code_intelligence.jazzer.Jazzer --target_class=darkrim.hard.GuidedLayouts --disabled_hooks='.*' \
         --instrumentation_includes='darkrim.layout.**:darkrim.assembly.**:darkrim.diagnostic.**' --reproducer_path=target \
         -artifact_prefix=target/guided- -max_total_time=$((minutes * 60)) -seed="$seed" -max_len=20000 -timeout=100 -rss_limit_mb=6000 \
@@ -67,6 +70,7 @@ part_guided() {
 
 . $here/jar.sh
 . $here/threads.sh
+. $here/clock.sh
 . $here/soak.sh
 . $here/mutants.sh
 

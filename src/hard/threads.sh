@@ -49,15 +49,15 @@ part_threads() {
             --off-axis 20 --json "$work/r" | cmp -s - "$work/vanes" || { echo "place-vanes: other bits $kernel"; bad=$((bad + 1)); }
     done
     line "threads of studies" "$compared results" $bad
-    local layouts=(geometries/*.yaml geometries/step/*.yaml)
+    local layouts=(geometries/*.yaml)
     harness darkrim.hard.CheckSums 50000 "$minutes" 1,2,5,8 "${layouts[@]}" >"$work/sums"
-    vectors=--add-modules=jdk.incubator.vector harness darkrim.hard.CheckSums 50000 "$minutes" 1,8 "${layouts[@]}" >"$work/sums-vectors"
+    options=--add-modules=jdk.incubator.vector harness darkrim.hard.CheckSums 50000 "$minutes" 1,8 "${layouts[@]}" >"$work/sums-vectors"
     awk '$1 in sum && sum[$1] != $3 { print $1 ": other bits with " $2 " threads" (FILENAME ~ /vectors/ ? " and vectors" : "") } !($1 in sum) { sum[$1] = $3 }' \
         "$work/sums" "$work/sums-vectors" | tee "$work/other"
     bad=$(wc -l <"$work/other")
     # A layout that the kernel of vectors did not come to is not tried in full.
-    local done
-    done=$(cut -d' ' -f1 "$work/sums-vectors" | sort -u | wc -l)
-    [ "$done" -gt 0 ] || bad=$((bad + 1))
-    line "threads of checks" "$(cat "$work/sums" "$work/sums-vectors" | wc -l) results of $done of ${#layouts[@]} layouts" "$bad"
+    local reached
+    reached=$(cut -d' ' -f1 "$work/sums-vectors" | sort -u | wc -l)
+    [ "$reached" -gt 0 ] || bad=$((bad + 1))
+    line "threads of checks" "$(cat "$work/sums" "$work/sums-vectors" | wc -l) results of $reached of ${#layouts[@]} layouts" "$bad"
 }
