@@ -7,6 +7,7 @@ import darkrim.present.FaceReport;
 import darkrim.present.table.PartTables;
 import darkrim.study.FaceListing;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -74,10 +75,8 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
     public Integer call() {
         Optional<OutputFile> output =
                 Optional.ofNullable(names).map(file -> new OutputFile("--names", file, overwrite));
-        if (output.isPresent() && !output.get().isUsable(layout, surroundings.errors())) {
-            return ExitCode.UNUSABLE;
-        }
-        if (!tables.areUsable(layout, overwrite, surroundings.errors())) {
+        List<OutputFile> files = tables.files(output.stream().toList(), overwrite);
+        if (!OutputFile.areUsable(files, List.of(layout), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         FaceListing found;

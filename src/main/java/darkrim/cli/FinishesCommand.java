@@ -89,10 +89,8 @@ final class FinishesCommand implements Callable<Integer> {
         Optional<OutputFile> output =
                 Optional.ofNullable(chart).map(file -> new OutputFile("--chart", file, overwrite));
         Path input = layout == null ? Path.of("") : layout;
-        if (output.isPresent() && !output.get().isUsable(input, surroundings.errors())) {
-            return ExitCode.UNUSABLE;
-        }
-        if (!tables.areUsable(input, overwrite, surroundings.errors())) {
+        List<OutputFile> files = tables.files(output.stream().toList(), overwrite);
+        if (!OutputFile.areUsable(files, List.of(input), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         List<ListedFinish> known = new ArrayList<>();

@@ -107,8 +107,8 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
         Problems problems = new Problems(surroundings, "nothing was drawn");
         problems.addAll(files.problems());
         problems.add(problem());
-        boolean usable = files.areUsable(surroundings.errors());
-        usable &= tables.areUsable(options.layout(), options.overwrite(), surroundings.errors());
+        boolean usable = OutputFile.areUsable(
+                tables.files(files.files(), options.overwrite()), List.of(options.layout()), surroundings.errors());
         try {
             problems.placed(options);
             if (problems.refuse() || !usable) {
