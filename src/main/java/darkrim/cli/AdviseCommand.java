@@ -92,7 +92,8 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
     public Integer call() {
         String version = Version.number();
         StudyOutputs<Advice> outputs = new StudyOutputs<>();
-        outputs.addText("--csv", csv, found -> CheckTables.advice(found, version).csv());
+        outputs.addText(
+                "--csv", csv, found -> CheckTables.advice(found, version).csv());
         outputs.addText("--json", json, found -> JsonResult.of(found, version));
         if (!outputs.areUsable(options, surroundings.errors())) {
             return ExitCode.UNUSABLE;

@@ -69,7 +69,8 @@ final class CompareCommand implements Callable<Integer>, LayoutCommand {
         String version = Version.number();
         StudyOutputs<Comparison> outputs = new StudyOutputs<>();
         outputs.addText("--json", json, found -> JsonResult.of(found, version));
-        outputs.addText("--csv", csv, found -> CheckTables.comparison(found, version).csv());
+        outputs.addText(
+                "--csv", csv, found -> CheckTables.comparison(found, version).csv());
         if (!outputs.areUsable(options, surroundings.errors(), other)) {
             return ExitCode.UNUSABLE;
         }

@@ -2,6 +2,7 @@ package darkrim.cli;
 
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.form.Wording;
 import darkrim.present.FaceNamesStub;
 import darkrim.present.FaceReport;
 import darkrim.present.table.PartTables;
@@ -89,7 +90,7 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
         if (listing.faces().isEmpty()) {
             surroundings
                     .errors()
-                    .println("darkrim: --part: the layout has no part named '" + part
+                    .println("darkrim: --part: the layout has no part named '" + Wording.shortened(part)
                             + "', expected one of those that are listed without --part.");
             return ExitCode.UNUSABLE;
         }
@@ -106,7 +107,9 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
 
     private boolean write(OutputFile file, String text) {
         if (text.isEmpty()) {
-            surroundings.errors().println("darkrim: --names: no part listed is a mesh; no file was written.");
+            surroundings
+                    .errors()
+                    .println("darkrim: --names: no part listed is a mesh, expected one; no file was written.");
             return false;
         }
         return file.write(text, surroundings.errors());

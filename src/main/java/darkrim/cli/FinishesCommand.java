@@ -131,7 +131,10 @@ final class FinishesCommand implements Callable<Integer> {
         }
         List<ListedFinish> shown = names.isEmpty() ? known : chosen;
         if (shown.isEmpty()) {
-            return refuse(layout == null ? "no finish has values for all of that band" : "the layout has no finishes");
+            return refuse(
+                    layout == null
+                            ? "no finish has values for all of that band, expected a narrower one"
+                            : "the layout has no finishes, expected one that has, or no --layout for those of the program");
         }
         if (chart != null && shown.size() > FinishChart.MOST) {
             return refuse("--chart draws at most " + FinishChart.MOST + " curves and these are " + shown.size()

@@ -120,7 +120,8 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
             if (section.bodies().isEmpty()) {
                 surroundings
                         .errors()
-                        .println("darkrim: the plane " + wanted().words() + " cuts no part; nothing was drawn.");
+                        .println("darkrim: the plane " + wanted().words()
+                                + " cuts no part, expected one that does; nothing was drawn.");
                 return ExitCode.UNUSABLE;
             }
             return written(files, result, section);

@@ -16,7 +16,6 @@ import darkrim.study.star.StarScanResult;
 import darkrim.study.star.StarScanSettings;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;

@@ -72,7 +72,9 @@ final class StudyOutputs<R> {
      */
     boolean areUsable(LayoutOptions options, PrintWriter errors, Path... others) {
         overwrite = options.overwrite()
-                || journal().filter(file -> StudyJournal.exists(file, study.orElseThrow())).isPresent();
+                || journal()
+                        .filter(file -> StudyJournal.exists(file, study.orElseThrow()))
+                        .isPresent();
         List<Path> inputs = new ArrayList<>(List.of(others));
         inputs.add(0, options.layout());
         return OutputFile.areUsable(outputs.stream().map(this::file).toList(), inputs, errors);

@@ -206,7 +206,8 @@ class TablesTest {
                 words.replace("LAYOUT", LAYOUT).replace("FILE", at("x.svg")).split(" +");
         Run run = Run.of(given);
         assertThat(run.code()).as(run.errors()).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(run.errors()).containsPattern("darkrim: -\\S+ and -\\S+ name the same file .*, expected two files; ");
+        assertThat(run.errors())
+                .containsPattern("darkrim: -\\S+ and -\\S+ name the same file .*, expected two files; ");
         assertThat(run.output()).isEmpty();
         assertThat(folder).isEmptyDirectory();
     }
