@@ -20,7 +20,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -91,12 +90,12 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
 
     @Override
     public Integer call() {
-        Optional<OutputFile> output = options.output("--json", json);
-        if (output.isPresent() && !output.get().isUsable(options.layout(), surroundings.errors())) {
-            return ExitCode.UNUSABLE;
-        }
-        Optional<OutputFile> table = options.output("--csv", csv);
-        if (table.isPresent() && !table.get().isUsable(options.layout(), surroundings.errors())) {
+        String version = Version.number();
+        StudyOutputs<Advice> outputs = new StudyOutputs<>();
+        outputs.addText(
+                "--csv", csv, found -> CheckTables.advice(found, version).csv());
+        outputs.addText("--json", json, found -> JsonResult.of(found, version));
+        if (!outputs.areUsable(options, surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         Advice advice;
@@ -110,16 +109,8 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
             surroundings.errors().println("darkrim: " + wrong.getMessage() + "; nothing was done.");
             return ExitCode.UNUSABLE;
         }
-        surroundings.show(
-                advice.before().warnings(), new AdviceReport(Version.number(), surroundings.ink()).of(advice));
-        if (table.isPresent()
-                && !table.get()
-                        .write(CheckTables.advice(advice, Version.number()).csv(), surroundings.errors())) {
-            return ExitCode.UNUSABLE;
-        }
-        return output.isEmpty() || output.get().write(JsonResult.of(advice, Version.number()), surroundings.errors())
-                ? code(advice)
-                : ExitCode.UNUSABLE;
+        surroundings.show(advice.before().warnings(), new AdviceReport(version, surroundings.ink()).of(advice));
+        return outputs.write(advice, surroundings.errors()) ? code(advice) : ExitCode.UNUSABLE;
     }
 
     private AdviceSettings settings(LayoutFamily family) throws UnusableStudy {

@@ -8,8 +8,6 @@ import darkrim.present.table.JunitReport;
 import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.MarginScope;
-import darkrim.study.UnusableStudy;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -81,19 +79,14 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
 
     @Override
     public Integer call() {
-        StudyOutputs<CheckResult> outputs = new StudyOutputs<>(List.of("check"));
-        outputs.add("--json", json, found -> utf8(JsonResult.of(found, Version.number())));
-        outputs.add(
+        StudyOutputs<CheckResult> outputs = new StudyOutputs<>();
+        outputs.addText("--json", json, found -> JsonResult.of(found, Version.number()));
+        outputs.addText(
                 "--csv",
                 csv,
-                found -> utf8(CheckTables.check(found, Version.number()).csv()));
-        outputs.add("--junit", junit, found -> utf8(JunitReport.of(found, Version.number())));
-        try {
-            if (!outputs.areUsable(options, surroundings.errors())) {
-                return ExitCode.UNUSABLE;
-            }
-        } catch (UnusableStudy same) {
-            surroundings.errors().println("darkrim: " + same.getMessage() + "; nothing was done.");
+                found -> CheckTables.check(found, Version.number()).csv());
+        outputs.addText("--junit", junit, found -> JunitReport.of(found, Version.number()));
+        if (!outputs.areUsable(options, surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         CheckResult result;
@@ -108,10 +101,6 @@ final class CheckCommand implements Callable<Integer>, LayoutCommand {
         return outputs.write(result, surroundings.errors())
                 ? ExitCode.of(result.judgement().verdict())
                 : ExitCode.UNUSABLE;
-    }
-
-    private static byte[] utf8(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     @Override

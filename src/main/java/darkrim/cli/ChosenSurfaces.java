@@ -31,7 +31,7 @@ final class ChosenSurfaces {
         patterns("--only", only).flatMap(all -> all.problem(scene)).ifPresent(problems::add);
         patterns("--hide", hide).flatMap(all -> all.problem(scene)).ifPresent(problems::add);
         if (problems.isEmpty() && scene.surfaces().stream().map(Surface::name).noneMatch(this::holds)) {
-            problems.add("--only and --hide leave no surface");
+            problems.add("--only and --hide leave no surface, expected one at least");
         }
         return problems;
     }

@@ -7,7 +7,6 @@ import darkrim.present.table.CheckTables;
 import darkrim.study.comparison.Comparison;
 import darkrim.study.comparison.ComparisonStudy;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -67,16 +66,12 @@ final class CompareCommand implements Callable<Integer>, LayoutCommand {
 
     @Override
     public Integer call() {
-        Optional<OutputFile> output = options.output("--json", json);
-        if (output.isPresent()
-                && !(output.get().isUsable(options.layout(), surroundings.errors())
-                        && output.get().isUsable(other, surroundings.errors()))) {
-            return ExitCode.UNUSABLE;
-        }
-        Optional<OutputFile> table = options.output("--csv", csv);
-        if (table.isPresent()
-                && !(table.get().isUsable(options.layout(), surroundings.errors())
-                        && table.get().isUsable(other, surroundings.errors()))) {
+        String version = Version.number();
+        StudyOutputs<Comparison> outputs = new StudyOutputs<>();
+        outputs.addText("--json", json, found -> JsonResult.of(found, version));
+        outputs.addText(
+                "--csv", csv, found -> CheckTables.comparison(found, version).csv());
+        if (!outputs.areUsable(options, surroundings.errors(), other)) {
             return ExitCode.UNUSABLE;
         }
         Comparison comparison;
@@ -87,18 +82,9 @@ final class CompareCommand implements Callable<Integer>, LayoutCommand {
             return Refusal.of(unusable.findings(), surroundings.errors());
         }
         comparison.before().warnings().forEach(surroundings.errors()::println);
-        String report = new ComparisonReport(Version.number(), surroundings.ink(), options.verbose()).of(comparison);
+        String report = new ComparisonReport(version, surroundings.ink(), options.verbose()).of(comparison);
         surroundings.show(comparison.after().warnings(), report);
-        if (output.isPresent()
-                && !output.get().write(JsonResult.of(comparison, Version.number()), surroundings.errors())) {
-            return ExitCode.UNUSABLE;
-        }
-        if (table.isPresent()
-                && !table.get()
-                        .write(
-                                CheckTables.comparison(comparison, Version.number())
-                                        .csv(),
-                                surroundings.errors())) {
+        if (!outputs.write(comparison, surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         return switch (comparison.judgement()) {

@@ -184,13 +184,13 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
     }
 
     private Drawing drawing(Optional<SourceSpec.Distant> shown) {
-        Drawing.Given given = new Drawing.Given(shown, light, size, Optional.ofNullable(date), options.effort());
+        DrawingTask task = new DrawingTask(shown, light, size, Optional.ofNullable(date), options.effort());
         if (detector != null) {
-            return new Drawing.FlatMap(given, detector);
+            return new FlatMapDrawing(task, detector);
         }
         return point != null
-                ? new Drawing.SeenFrom(given, parts, point, angle == null ? RealNumber.Angle.MOST : angle)
-                : new Drawing.Parts(given, parts);
+                ? new SightDrawing(task, parts, point, angle == null ? RealNumber.Angle.MOST : angle)
+                : new PartsDrawing(task, parts);
     }
 
     private Problems problems() {
@@ -237,7 +237,7 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
                 .flatMap(all -> all.problem(scene))
                 .ifPresent(wrong::add);
         if (wrong.isEmpty() && parts.isCutAway(scene)) {
-            wrong.add("--section cuts all parts away that would be drawn");
+            wrong.add("--section cuts all parts away that would be drawn, expected a plane that leaves some");
         }
         problems.addAll(wrong);
         if (scene.beam().window().isPresent()

@@ -2,11 +2,13 @@ package darkrim.cli;
 
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.form.Wording;
 import darkrim.present.FaceNamesStub;
 import darkrim.present.FaceReport;
 import darkrim.present.table.PartTables;
 import darkrim.study.FaceListing;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -74,10 +76,8 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
     public Integer call() {
         Optional<OutputFile> output =
                 Optional.ofNullable(names).map(file -> new OutputFile("--names", file, overwrite));
-        if (output.isPresent() && !output.get().isUsable(layout, surroundings.errors())) {
-            return ExitCode.UNUSABLE;
-        }
-        if (!tables.areUsable(layout, overwrite, surroundings.errors())) {
+        List<OutputFile> files = tables.files(output.stream().toList(), overwrite);
+        if (!OutputFile.areUsable(files, List.of(layout), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         FaceListing found;
@@ -90,7 +90,7 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
         if (listing.faces().isEmpty()) {
             surroundings
                     .errors()
-                    .println("darkrim: --part: the layout has no part named '" + part
+                    .println("darkrim: --part: the layout has no part named '" + Wording.shortened(part)
                             + "', expected one of those that are listed without --part.");
             return ExitCode.UNUSABLE;
         }
@@ -107,7 +107,9 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
 
     private boolean write(OutputFile file, String text) {
         if (text.isEmpty()) {
-            surroundings.errors().println("darkrim: --names: no part listed is a mesh; no file was written.");
+            surroundings
+                    .errors()
+                    .println("darkrim: --names: no part listed is a mesh, expected one; no file was written.");
             return false;
         }
         return file.write(text, surroundings.errors());

@@ -89,10 +89,8 @@ final class FinishesCommand implements Callable<Integer> {
         Optional<OutputFile> output =
                 Optional.ofNullable(chart).map(file -> new OutputFile("--chart", file, overwrite));
         Path input = layout == null ? Path.of("") : layout;
-        if (output.isPresent() && !output.get().isUsable(input, surroundings.errors())) {
-            return ExitCode.UNUSABLE;
-        }
-        if (!tables.areUsable(input, overwrite, surroundings.errors())) {
+        List<OutputFile> files = tables.files(output.stream().toList(), overwrite);
+        if (!OutputFile.areUsable(files, List.of(input), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         List<ListedFinish> known = new ArrayList<>();
@@ -133,7 +131,10 @@ final class FinishesCommand implements Callable<Integer> {
         }
         List<ListedFinish> shown = names.isEmpty() ? known : chosen;
         if (shown.isEmpty()) {
-            return refuse(layout == null ? "no finish has values for all of that band" : "the layout has no finishes");
+            return refuse(
+                    layout == null
+                            ? "no finish has values for all of that band, expected a narrower one"
+                            : "the layout has no finishes, expected one that has, or no --layout for those of the program");
         }
         if (chart != null && shown.size() > FinishChart.MOST) {
             return refuse("--chart draws at most " + FinishChart.MOST + " curves and these are " + shown.size()

@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -30,10 +32,33 @@ record OutputFile(String option, Path path, boolean overwrite) {
      * @param errors where to say it
      */
     boolean isUsable(Path input, PrintWriter errors) {
-        Optional<String> problem = problem(input);
-        problem.ifPresent(
-                why -> errors.println("darkrim: " + option + " " + shown() + ": " + why + "; nothing was done."));
-        return problem.isEmpty();
+        return areUsable(List.of(this), List.of(input), errors);
+    }
+
+    /**
+     * Whether files can be written beside each other; says why if they cannot.
+     *
+     * @param files the files of one command
+     * @param inputs the files that are read, which must not be written over
+     * @param errors where to say it
+     */
+    static boolean areUsable(List<OutputFile> files, List<Path> inputs, PrintWriter errors) {
+        List<String> problems = new ArrayList<>();
+        for (int i = 0; i < files.size(); i++) {
+            OutputFile file = files.get(i);
+            files.subList(0, i).stream()
+                    .filter(earlier -> !earlier.option().equals(file.option())
+                            && earlier.place().equals(file.place()))
+                    .map(earlier -> earlier.option() + " and " + file.option() + " name the same file "
+                            + earlier.shown() + ", expected two files")
+                    .forEach(problems::add);
+            inputs.stream()
+                    .flatMap(input -> file.problem(input).stream())
+                    .findFirst()
+                    .ifPresent(why -> problems.add(file.option() + " " + file.shown() + ": " + why));
+        }
+        problems.forEach(problem -> errors.println("darkrim: " + problem + "; nothing was done."));
+        return problems.isEmpty();
     }
 
     /**
@@ -149,8 +174,12 @@ record OutputFile(String option, Path path, boolean overwrite) {
         return Wording.oneLine(path.toString());
     }
 
+    private Path place() {
+        return path.toAbsolutePath().normalize();
+    }
+
     private Path folder() {
-        return path.toAbsolutePath().normalize().getParent();
+        return place().getParent();
     }
 
     private Path beside() throws IOException {

@@ -51,11 +51,12 @@ record OutputFiles(List<Path> paths, List<String> endings, LayoutOptions options
 
     /** Whether all can be written; says why if not. */
     boolean areUsable(PrintWriter errors) {
-        boolean usable = true;
-        for (Path path : paths) {
-            usable &= file(path).isUsable(options.layout(), errors);
-        }
-        return usable;
+        return OutputFile.areUsable(files(), List.of(options.layout()), errors);
+    }
+
+    /** The files. */
+    List<OutputFile> files() {
+        return paths.stream().map(this::file).toList();
     }
 
     /**

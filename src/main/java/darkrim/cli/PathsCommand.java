@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -98,17 +97,10 @@ final class PathsCommand implements Callable<Integer>, LayoutCommand {
     }
 
     private int run() throws UnusableInput, UnusableStudy {
-        Optional<OutputFile> jsonFile = options.output("--json", json);
-        Optional<OutputFile> csvFile = options.output("--csv", csv);
-        if (json != null
-                && csv != null
-                && json.toAbsolutePath().normalize().equals(csv.toAbsolutePath().normalize())) {
-            throw new UnusableStudy("--json and --csv name the same file " + json + ", expected two files");
-        }
-        boolean usable = Stream.of(jsonFile, csvFile)
-                .flatMap(Optional::stream)
-                .allMatch(file -> file.isUsable(options.layout(), surroundings.errors()));
-        if (!usable) {
+        StudyOutputs<PathResult> outputs = new StudyOutputs<>();
+        outputs.addText("--json", json, found -> JsonResult.of(found, Version.number()));
+        outputs.addText("--csv", csv, PathsCsv::of);
+        if (!outputs.areUsable(options, surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         PathSettings settings = new PathSettings(Math.toIntExact(reflections), Math.toIntExact(top));
@@ -120,10 +112,7 @@ final class PathsCommand implements Callable<Integer>, LayoutCommand {
         if (result.stopped()) {
             return ExitCode.UNDECIDED;
         }
-        boolean written = (jsonFile.isEmpty()
-                        || jsonFile.get().write(JsonResult.of(result, Version.number()), surroundings.errors()))
-                && (csvFile.isEmpty() || csvFile.get().write(PathsCsv.of(result), surroundings.errors()));
-        return written ? ExitCode.DONE : ExitCode.UNUSABLE;
+        return outputs.write(result, surroundings.errors()) ? ExitCode.DONE : ExitCode.UNUSABLE;
     }
 
     private List<Surface> receivers(PathStudy study) throws UnusableStudy {

@@ -10,7 +10,6 @@ import darkrim.study.pixel.PixelView;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -72,18 +71,11 @@ final class PixelViewCommand implements Callable<Integer>, LayoutCommand {
 
     @Override
     public Integer call() {
-        Optional<OutputFile> table = options.output("--csv", csv);
-        Optional<OutputFile> document = options.output("--json", json);
-        if (csv != null
-                && json != null
-                && csv.toAbsolutePath().normalize().equals(json.toAbsolutePath().normalize())) {
-            surroundings.errors().println("darkrim: --csv and --json name the same file; nothing was done.");
+        StudyOutputs<PixelView> outputs = new StudyOutputs<>();
+        outputs.addText("--csv", csv, PixelCsv::of);
+        outputs.addText("--json", json, found -> JsonResult.of(found, Version.number()));
+        if (!outputs.areUsable(options, surroundings.errors())) {
             return ExitCode.UNUSABLE;
-        }
-        for (Optional<OutputFile> output : List.of(table, document)) {
-            if (output.isPresent() && !output.get().isUsable(options.layout(), surroundings.errors())) {
-                return ExitCode.UNUSABLE;
-            }
         }
         PixelView view;
         try {
@@ -101,11 +93,7 @@ final class PixelViewCommand implements Callable<Integer>, LayoutCommand {
             return ExitCode.UNUSABLE;
         }
         surroundings.show(view.warnings(), new PixelReport(Version.number(), options.verbose()).of(view));
-        boolean written = table.map(file -> file.write(PixelCsv.of(view), surroundings.errors()))
-                        .orElse(true)
-                && document.map(file -> file.write(JsonResult.of(view, Version.number()), surroundings.errors()))
-                        .orElse(true);
-        if (!written) {
+        if (!outputs.write(view, surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         return view.stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;

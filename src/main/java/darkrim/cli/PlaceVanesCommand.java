@@ -213,7 +213,8 @@ final class PlaceVanesCommand implements Callable<Integer> {
         if (!problems.isEmpty()) {
             return refuse(problems);
         }
-        if (!tables.areUsable(Path.of(""), overwrite, surroundings.errors())) {
+        List<OutputFile> files = tables.files(output.stream().toList(), overwrite);
+        if (!OutputFile.areUsable(files, List.of(Path.of("")), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         VaneTask task = task();

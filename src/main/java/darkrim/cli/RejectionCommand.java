@@ -17,7 +17,6 @@ import darkrim.study.rejection.RejectionSettings;
 import darkrim.study.rejection.RejectionStudy;
 import darkrim.study.star.StarScanSettings;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -144,9 +143,9 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
             RejectionChart.check(chart.toString());
         }
         String version = Version.number();
-        StudyOutputs<RejectionResult> outputs = new StudyOutputs<>(List.of());
-        outputs.add("--csv", csv, result -> utf8(RejectionCsv.of(result)));
-        outputs.add("--json", json, result -> utf8(JsonResult.of(result, version)));
+        StudyOutputs<RejectionResult> outputs = new StudyOutputs<>();
+        outputs.addText("--csv", csv, result -> RejectionCsv.of(result));
+        outputs.addText("--json", json, result -> JsonResult.of(result, version));
         outputs.add("--chart", chart, result -> new RejectionChart(result, version).content(chart.toString()));
         if (!outputs.areUsable(options, surroundings.errors())) {
             return ExitCode.UNUSABLE;
@@ -197,10 +196,6 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
             return Optional.empty();
         }
         return Optional.of(DistantSource.of(layout, source));
-    }
-
-    private static byte[] utf8(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     @Override

@@ -14,9 +14,11 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -90,12 +92,9 @@ final class ReportCommand implements Callable<Integer>, LayoutCommand {
         Optional<ReviewDate> date = ReviewDate.of(environment, surroundings.errors());
         List<String> problems = files.problems();
         problems.forEach(problem -> surroundings.errors().println("darkrim: " + problem + "; nothing was done."));
-        boolean usable = files.areUsable(surroundings.errors());
-        if (against != null) {
-            for (Path output : outputs) {
-                usable &= options.output("--output", output).orElseThrow().isUsable(against, surroundings.errors());
-            }
-        }
+        List<Path> inputs =
+                Stream.of(options.layout(), against).filter(Objects::nonNull).toList();
+        boolean usable = OutputFile.areUsable(files.files(), inputs, surroundings.errors());
         if (!problems.isEmpty() || !usable || date.isEmpty()) {
             return ExitCode.UNUSABLE;
         }

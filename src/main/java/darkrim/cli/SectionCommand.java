@@ -107,8 +107,8 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
         Problems problems = new Problems(surroundings, "nothing was drawn");
         problems.addAll(files.problems());
         problems.add(problem());
-        boolean usable = files.areUsable(surroundings.errors());
-        usable &= tables.areUsable(options.layout(), options.overwrite(), surroundings.errors());
+        boolean usable = OutputFile.areUsable(
+                tables.files(files.files(), options.overwrite()), List.of(options.layout()), surroundings.errors());
         try {
             problems.placed(options);
             if (problems.refuse() || !usable) {
@@ -120,7 +120,8 @@ final class SectionCommand implements Callable<Integer>, LayoutCommand {
             if (section.bodies().isEmpty()) {
                 surroundings
                         .errors()
-                        .println("darkrim: the plane " + wanted().words() + " cuts no part; nothing was drawn.");
+                        .println("darkrim: the plane " + wanted().words()
+                                + " cuts no part, expected one that does; nothing was drawn.");
                 return ExitCode.UNUSABLE;
             }
             return written(files, result, section);

@@ -7,6 +7,7 @@ import darkrim.present.table.PointTable;
 import darkrim.study.NoSuchPoint;
 import darkrim.study.PointSight;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -75,10 +76,8 @@ final class SeenFromCommand implements Callable<Integer>, LayoutCommand {
     @Override
     public Integer call() {
         Optional<OutputFile> output = options.output("--svg", svg);
-        if (output.isPresent() && !output.get().isUsable(options.layout(), surroundings.errors())) {
-            return ExitCode.UNUSABLE;
-        }
-        if (!tables.areUsable(options.layout(), options.overwrite(), surroundings.errors())) {
+        List<OutputFile> files = tables.files(output.stream().toList(), options.overwrite());
+        if (!OutputFile.areUsable(files, List.of(options.layout()), surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
         PointSight found;

@@ -15,9 +15,7 @@ import darkrim.study.star.StarScan;
 import darkrim.study.star.StarScanResult;
 import darkrim.study.star.StarScanSettings;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -164,15 +162,15 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
             throw new UnusableStudy(
                     "--picture " + Wording.shortened(picture.toString()) + ": expected a name that ends in .png");
         }
-        StudyOutputs<StarScanResult> outputs = new StudyOutputs<>(List.of());
+        StudyOutputs<StarScanResult> outputs = new StudyOutputs<>();
         String version = Version.number();
         outputs.add(
                 "--picture",
                 picture,
                 result -> new StarMapPicture(result, version, Optional.ofNullable(date))
                         .png(size.width(), size.height()));
-        outputs.add("--csv", csv, result -> utf8(StarScanCsv.of(result)));
-        outputs.add("--json", json, result -> utf8(JsonResult.of(result, version)));
+        outputs.addText("--csv", csv, result -> StarScanCsv.of(result));
+        outputs.addText("--json", json, result -> JsonResult.of(result, version));
         if (!outputs.areUsable(options, surroundings.errors())) {
             return ExitCode.UNUSABLE;
         }
@@ -196,10 +194,6 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
                 .orElse(StarScanSettings.ACROSS);
         return new StarScanSettings(onto, defocus, Optional.ofNullable(within), finest, level, across, (int)
                 Math.min(10_000_000, mostPositions));
-    }
-
-    private static byte[] utf8(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     @Override

@@ -7,6 +7,7 @@ import darkrim.study.journal.StudyJournal;
 import darkrim.study.journal.StudyRecord;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,15 +22,20 @@ import java.util.function.Function;
 final class StudyOutputs<R> {
     private record Output<R>(String option, Path path, Function<R, byte[]> content) {}
 
-    private final List<String> study;
+    private final Optional<List<String>> study;
     private final List<Output<R>> outputs = new ArrayList<>();
     private boolean overwrite;
+
+    /** Of a study that keeps no journal. */
+    StudyOutputs() {
+        study = Optional.empty();
+    }
 
     /**
      * @param study what tells the study from any other
      */
     StudyOutputs(List<String> study) {
-        this.study = List.copyOf(study);
+        this.study = Optional.of(List.copyOf(study));
     }
 
     /**
@@ -45,32 +51,33 @@ final class StudyOutputs<R> {
         }
     }
 
+    /** Adds a file of text, as {@link #add}. */
+    void addText(String option, Path path, Function<R, String> content) {
+        add(option, path, result -> content.apply(result).getBytes(StandardCharsets.UTF_8));
+    }
+
     /** The journal; none where no file is written. */
     Optional<Path> journal() {
         return outputs.stream()
+                .filter(first -> study.isPresent())
                 .findFirst()
                 .map(first -> first.path().resolveSibling(first.path().getFileName() + ".part"));
     }
 
-    /** Whether all files can be written; says why if not. What an earlier run of this very study was about to finish may be replaced. */
-    boolean areUsable(LayoutOptions options, PrintWriter errors) throws UnusableStudy {
+    /**
+     * Whether all files can be written; says why if not. What an earlier run of this very study was about to finish may be replaced.
+     *
+     * @param options tells the layout and whether files may be replaced
+     * @param others files that are read beside the layout
+     */
+    boolean areUsable(LayoutOptions options, PrintWriter errors, Path... others) {
         overwrite = options.overwrite()
-                || journal().filter(file -> StudyJournal.exists(file, study)).isPresent();
-        for (int i = 0; i < outputs.size(); i++) {
-            for (Output<R> earlier : outputs.subList(0, i)) {
-                if (place(earlier).equals(place(outputs.get(i)))) {
-                    throw new UnusableStudy(earlier.option() + " and "
-                            + outputs.get(i).option() + " name the same file "
-                            + Wording.oneLine(earlier.path().toString())
-                            + ", expected two files");
-                }
-            }
-        }
-        return outputs.stream().allMatch(each -> file(each).isUsable(options.layout(), errors));
-    }
-
-    private static Path place(Output<?> output) {
-        return output.path().toAbsolutePath().normalize();
+                || journal()
+                        .filter(file -> StudyJournal.exists(file, study.orElseThrow()))
+                        .isPresent();
+        List<Path> inputs = new ArrayList<>(List.of(others));
+        inputs.add(0, options.layout());
+        return OutputFile.areUsable(outputs.stream().map(this::file).toList(), inputs, errors);
     }
 
     private OutputFile file(Output<R> output) {
@@ -80,7 +87,7 @@ final class StudyOutputs<R> {
     /** Opens the journal. */
     <T> StudyRecord<T> open(JournalLines<T> lines) throws UnusableStudy, IOException {
         Optional<Path> journal = journal();
-        return journal.isPresent() ? StudyJournal.open(journal.get(), study, lines) : StudyRecord.none();
+        return journal.isPresent() ? StudyJournal.open(journal.get(), study.orElseThrow(), lines) : StudyRecord.none();
     }
 
     /** Says where what was finished is kept until the study goes on. */

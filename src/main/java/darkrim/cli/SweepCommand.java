@@ -23,7 +23,6 @@ import darkrim.study.sweep.VariationReader;
 import darkrim.verdict.Plan;
 import darkrim.verdict.Watch;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -148,8 +147,8 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
         SweepTable table =
                 new SweepTable(settings.design().variations(), family.written().requirements());
         StudyOutputs<SweepResult> outputs = new StudyOutputs<>(settings.study(family, Version.number()));
-        outputs.add("--csv", csv, result -> utf8(table.of(result.points())));
-        outputs.add("--json", json, result -> utf8(JsonResult.of(result, Version.number())));
+        outputs.addText("--csv", csv, result -> table.of(result.points()));
+        outputs.addText("--json", json, result -> JsonResult.of(result, Version.number()));
         outputs.add("--chart", chart, result -> new SweepChart(result, Version.number()).content(chart.toString()));
         if (!outputs.areUsable(options, surroundings.errors())) {
             return ExitCode.UNUSABLE;
@@ -163,10 +162,6 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
             }
             return outputs.write(result, record, surroundings.errors()) ? ExitCode.DONE : ExitCode.UNUSABLE;
         }
-    }
-
-    private static byte[] utf8(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private SweepResult swept(SweepStudy study, StudyRecord<SweepPoint> record)

@@ -20,7 +20,17 @@ final class TableOptions {
     private Path json;
 
     private List<OutputFile> files(boolean overwrite) {
-        List<OutputFile> files = new ArrayList<>();
+        return files(List.of(), overwrite);
+    }
+
+    /**
+     * The files that are asked for, after others that the command writes.
+     *
+     * @param others the others
+     * @param overwrite whether they may be replaced
+     */
+    List<OutputFile> files(List<OutputFile> others, boolean overwrite) {
+        List<OutputFile> files = new ArrayList<>(others);
         if (csv != null) {
             files.add(new OutputFile("--csv", csv, overwrite));
         }
@@ -28,21 +38,6 @@ final class TableOptions {
             files.add(new OutputFile("--json", json, overwrite));
         }
         return files;
-    }
-
-    /**
-     * Whether the files can be written; says why if not.
-     *
-     * @param input the file that is read, which must not be written over
-     */
-    boolean areUsable(Path input, boolean overwrite, PrintWriter errors) {
-        if (csv != null
-                && json != null
-                && csv.toAbsolutePath().normalize().equals(json.toAbsolutePath().normalize())) {
-            errors.println("darkrim: --csv and --json name the same file " + csv + ", expected two files.");
-            return false;
-        }
-        return files(overwrite).stream().allMatch(file -> file.isUsable(input, errors));
     }
 
     /** Writes the files that are asked for; false, said why, if one could not be written. */

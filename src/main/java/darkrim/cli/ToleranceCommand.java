@@ -20,7 +20,6 @@ import darkrim.study.tolerance.ToleranceStudy;
 import darkrim.verdict.Plan;
 import darkrim.verdict.Watch;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -124,8 +123,8 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
         }
         LookTable table = ToleranceStudy.table(family);
         StudyOutputs<ToleranceResult> outputs = new StudyOutputs<>(settings.study(family, Version.number()));
-        outputs.add("--json", json, result -> utf8(JsonResult.of(result, Version.number())));
-        outputs.add("--csv", csv, result -> utf8(BuildsCsv.of(result)));
+        outputs.addText("--json", json, result -> JsonResult.of(result, Version.number()));
+        outputs.addText("--csv", csv, result -> BuildsCsv.of(result));
         outputs.add("--chart", chart, result -> new ToleranceChart(result, Version.number()).content(chart.toString()));
         if (!outputs.areUsable(options, surroundings.errors())) {
             return ExitCode.UNUSABLE;
@@ -165,10 +164,6 @@ final class ToleranceCommand implements Callable<Integer>, LayoutCommand {
                 margins,
                 effort.seed(),
                 effort.mostSamples().map(Plan::batchesOf).orElse(ToleranceSettings.BATCHES));
-    }
-
-    private static byte[] utf8(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     @Override

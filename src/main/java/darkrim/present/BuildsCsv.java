@@ -3,6 +3,7 @@ package darkrim.present;
 import darkrim.layout.Requirement;
 import darkrim.study.RequirementFigure;
 import darkrim.study.RequirementMargin;
+import darkrim.study.journal.CsvLine;
 import darkrim.study.journal.FigureColumns;
 import darkrim.study.sweep.SweepTable;
 import darkrim.study.tolerance.Build;
@@ -12,10 +13,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
- * Sampled builds as comma-separated values (RFC 4180, lines ended by a line feed): a line each with the deviations, the verdicts and, where
+ * Sampled builds as comma-separated values ({@link CsvLine}): a line each with the deviations, the verdicts and, where
  * they were measured, the margins. An empty cell is a number that is not known;
  * where a bound alone is proved, there is no value, and the margin is said to be at least or at most what stands there.
  */
@@ -26,9 +26,9 @@ public final class BuildsCsv {
     public static String of(ToleranceResult result) {
         StringBuilder text = new StringBuilder();
         List<Requirement> requirements = result.drawn().layout().requirements();
-        line(text, header(result, requirements));
+        text.append(CsvLine.of(header(result, requirements)));
         for (Build build : result.builds()) {
-            line(text, cells(result, build, requirements));
+            text.append(CsvLine.of(cells(result, build, requirements)));
         }
         return text.toString();
     }
@@ -95,15 +95,5 @@ public final class BuildsCsv {
 
     private static String number(double value) {
         return Double.isFinite(value) ? String.valueOf(value) : "";
-    }
-
-    private static void line(StringBuilder text, List<String> cells) {
-        text.append(cells.stream().map(BuildsCsv::quoted).collect(Collectors.joining(",")))
-                .append('\n');
-    }
-
-    private static String quoted(String cell) {
-        boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
     }
 }

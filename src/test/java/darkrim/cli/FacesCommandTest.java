@@ -56,7 +56,7 @@ class FacesCommandTest {
                                 "--names",
                                 folder.resolve("n").toString())
                         .errors())
-                .contains("no part listed is a mesh; no file was written");
+                .contains("no part listed is a mesh, expected one; no file was written");
         assertThat(folder).isEmptyDirectory();
     }
 

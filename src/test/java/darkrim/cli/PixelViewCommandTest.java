@@ -95,7 +95,7 @@ class PixelViewCommandTest {
         Run twice = Run.of(
                 "pixel-view", LAYOUT, "--at", AT, "--overwrite", "--csv", csv.toString(), "--json", csv.toString());
         assertThat(twice.code()).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(twice.errors()).isEqualTo("darkrim: --csv and --json name the same file; nothing was done.\n");
+        assertThat(twice.errors()).startsWith("darkrim: --csv and --json name the same file ");
         assertThat(csv).hasContent("mine");
         assertThat(there.output() + twice.output()).isEmpty();
     }

@@ -18,6 +18,8 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import tools.jackson.databind.JsonNode;
@@ -183,11 +185,30 @@ class TablesTest {
                 .isCloseTo(1, within(1e-12));
     }
 
-    @Test
-    void twoTablesInOneFileAreRefused() {
-        Run run = Run.of("faces", LAYOUT, "--csv", at("x"), "--json", at("x"));
-        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(run.errors()).contains("name the same file");
+    /** The second would take the place of the first. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            faces LAYOUT --csv FILE --json FILE
+            faces LAYOUT --names FILE --csv FILE
+            advise LAYOUT --csv FILE --json FILE
+            compare LAYOUT LAYOUT --json FILE --csv FILE
+            check LAYOUT --csv FILE --junit FILE
+            paths LAYOUT --json FILE --csv FILE
+            finishes --chart FILE --csv FILE
+            seen-from LAYOUT --at mosaic/die[1,1]/active --svg FILE --json FILE
+            section LAYOUT --plane x=20 -o FILE --csv FILE
+            rejection LAYOUT --json FILE --chart FILE
+            place-vanes --wall-diameter 80 --edge-diameter 60 --length 300 --detector-diameter 20 \
+            --entrance-diameter 60 --off-axis 20 --layout FILE --csv FILE
+            """)
+    void twoOutputsInOneFileAreRefused(String words) {
+        String[] given =
+                words.replace("LAYOUT", LAYOUT).replace("FILE", at("x.svg")).split(" +");
+        Run run = Run.of(given);
+        assertThat(run.code()).as(run.errors()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors())
+                .containsPattern("darkrim: -\\S+ and -\\S+ name the same file .*, expected two files; ");
+        assertThat(run.output()).isEmpty();
         assertThat(folder).isEmptyDirectory();
     }
 }

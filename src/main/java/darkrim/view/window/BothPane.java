@@ -91,7 +91,7 @@ final class BothPane {
             grid.add(none, 1, row, 2, 1);
             return;
         }
-        Label badge = DetailPane.badge(standing.verdict().get());
+        Label badge = VerdictBadge.of(standing.verdict().get());
         badge.setMinWidth(Region.USE_PREF_SIZE);
         String margin = standing.margin().isEmpty() ? "" : ", margin " + standing.margin();
         grid.add(badge, 1, row);

@@ -3,23 +3,17 @@ package darkrim.view.window;
 import darkrim.scene.Surface;
 import darkrim.study.PointName;
 import darkrim.study.irradiance.SurfaceCells;
-import darkrim.view.camera.Box;
-import darkrim.view.camera.Camera;
-import darkrim.view.camera.Direction;
 import darkrim.view.look.Light;
 import darkrim.view.look.Ruler;
 import darkrim.view.look.ScaleChoice;
 import darkrim.view.parts.Hit;
 import darkrim.view.parts.Section;
-import darkrim.view.parts.Stage;
 import darkrim.view.work.ViewModel;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.MenuItem;
@@ -30,7 +24,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 /** What can be done in the window, whoever asks: a key, a button, a menu or the mouse. */
 final class Commands {
     private final ViewModel model;
-    private final Eye eye;
+    private final CameraMoves camera;
     private final List<Runnable> measuringListeners = new ArrayList<>();
     private final List<Runnable> speakingListeners = new ArrayList<>();
     private ViewModel speaking;
@@ -42,77 +36,12 @@ final class Commands {
     Commands(ViewModel model, Eye eye) {
         this.model = model;
         speaking = model;
-        this.eye = eye;
+        camera = new CameraMoves(model, eye);
     }
 
-    /** Everything that is shown, from the same direction. */
-    void fit() {
-        model.stages().stream()
-                .flatMap(stage -> {
-                    List<Surface> shown = stage.scene().surfaces().stream()
-                            .filter(surface -> model.look().shows(surface.name()))
-                            .toList();
-                    return shown.isEmpty() ? Stream.empty() : Stream.of(stage.boxAround(shown));
-                })
-                .reduce(Commands::around)
-                .or(this::all)
-                .ifPresent(box -> move(camera -> eye.fitted(camera, box)));
-    }
-
-    /** The selected surface, with some room around it. */
-    void fitSelection() {
-        model.look()
-                .selected()
-                .ifPresent(name -> model.stages().stream()
-                        .flatMap(stage ->
-                                stage.scene().surface(name).stream().map(surface -> stage.boxAround(List.of(surface))))
-                        .reduce(Commands::around)
-                        .ifPresent(box -> {
-                            double room = Math.max(0.1 * box.radius(), 0.05);
-                            Vector3D around = Vector3D.of(room, room, room);
-                            Box roomy = new Box(
-                                    box.low().subtract(around), box.high().add(around));
-                            move(camera -> eye.fitted(camera, roomy));
-                        }));
-    }
-
-    /** One of the standard directions, with everything in view. */
-    void look(Direction direction) {
-        move(camera -> camera.from(direction));
-        all().ifPresent(box -> model.drag(look -> look.with(eye.fitted(look.camera(), box))));
-        model.rest();
-    }
-
-    /** From in front, above and to the right, as at first. */
-    void home() {
-        all().ifPresent(box -> move(camera -> {
-            Camera first = Camera.at(box, 1);
-            return eye.fitted(first.projecting(camera.parallel()), box);
-        }));
-    }
-
-    /** Turns the viewer about the middle of the view, deg. */
-    void turn(double azimuth, double elevation) {
-        move(camera -> camera.orbited(camera.focus(), azimuth, elevation));
-    }
-
-    /** Shifts the picture, shares of its height. */
-    void shift(double right, double down) {
-        move(camera -> camera.panned(right * camera.span(), down * camera.span()));
-    }
-
-    /** Nearer (below 1) or farther. */
-    void zoom(double factor) {
-        move(camera -> camera.zoomed(camera.focus(), factor));
-    }
-
-    /** The other projection. */
-    void projection() {
-        move(camera -> camera.projecting(!camera.parallel()));
-    }
-
-    private void move(UnaryOperator<Camera> change) {
-        model.change(look -> look.with(change.apply(look.camera())));
+    /** From where the parts are looked at. */
+    CameraMoves camera() {
+        return camera;
     }
 
     /** Another class of light. */
@@ -139,14 +68,15 @@ final class Commands {
 
     /** Cuts square to an axis through the middle of the parts, or no more. */
     void section(Optional<Integer> axis) {
-        all().ifPresent(box -> model.change(look -> look.cut(axis.map(number -> {
-            Vector3D centre = box.centre();
-            double middle = number == 0 ? centre.getX() : number == 1 ? centre.getY() : centre.getZ();
-            // From the viewer's side, so that the cut face is seen.
-            Vector3D back = look.camera().back();
-            double toViewer = number == 0 ? back.getX() : number == 1 ? back.getY() : back.getZ();
-            return new Section(number, middle, toViewer < 0);
-        }))));
+        camera.everything()
+                .ifPresent(box -> model.change(look -> look.cut(axis.map(number -> {
+                    Vector3D centre = box.centre();
+                    double middle = number == 0 ? centre.getX() : number == 1 ? centre.getY() : centre.getZ();
+                    // From the viewer's side, so that the cut face is seen.
+                    Vector3D back = look.camera().back();
+                    double toViewer = number == 0 ? back.getX() : number == 1 ? back.getY() : back.getZ();
+                    return new Section(number, middle, toViewer < 0);
+                }))));
     }
 
     /** The section square to an axis on, or off if it is on. */
@@ -158,8 +88,9 @@ final class Commands {
 
     /** Moves the section by a share of the size of the parts. */
     void moveSection(double share) {
-        all().ifPresent(box -> model.change(look ->
-                look.cut(look.section().map(section -> section.at(section.offset() + share * 2 * box.radius())))));
+        camera.everything()
+                .ifPresent(box -> model.change(look -> look.cut(
+                        look.section().map(section -> section.at(section.offset() + share * 2 * box.radius())))));
     }
 
     /** Cuts away the other side. */
@@ -297,7 +228,7 @@ final class Commands {
                             item("Show only part " + part, () -> isolate(partOf(name))),
                             item("Copy its name", () -> copy(name)));
         }
-        menu.getItems().addAll(item("Show everything", this::showAll), item("Fit", this::fit));
+        menu.getItems().addAll(item("Show everything", this::showAll), item("Fit", camera::fit));
         menu.setAutoHide(true);
         menu.show(owner, x, y);
     }
@@ -314,15 +245,6 @@ final class Commands {
         ClipboardContent content = new ClipboardContent();
         content.putString(text);
         Clipboard.getSystemClipboard().setContent(content);
-    }
-
-    /** The box around everything, of both layouts where two stand side by side. */
-    private Optional<Box> all() {
-        return model.stages().stream().map(Stage::box).reduce(Commands::around);
-    }
-
-    private static Box around(Box one, Box two) {
-        return one.with(two.low()).with(two.high());
     }
 
     private List<String> names() {

@@ -2,9 +2,7 @@ package darkrim.view.window;
 
 import darkrim.present.Figures;
 import darkrim.present.LayoutWords;
-import darkrim.present.picture.VerdictMark;
 import darkrim.scene.Surface;
-import darkrim.verdict.Verdict;
 import darkrim.view.look.Light;
 import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
@@ -23,11 +21,9 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
-import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -124,7 +120,7 @@ final class DetailPane {
         Button copy = ToolStrip.button("Copy values", "Copy all of this as text (Ctrl+C)");
         copy.setOnAction(event -> copy());
         Button fit = ToolStrip.button("Fit", "Look at this face (G)");
-        fit.setOnAction(event -> commands.fitSelection());
+        fit.setOnAction(event -> commands.camera().fitSelection());
         Button hide = ToolStrip.button("Hide", "Hide this face (H)");
         hide.setOnAction(event -> commands.hide(List.of(surface.name())));
         box.getChildren().add(new HBox(6, copy, fit, hide));
@@ -186,8 +182,8 @@ final class DetailPane {
     private Node judged(Judged judged, boolean outdated) {
         Label name = new Label(judged.requirement());
         name.getStyleClass().add("strong");
-        VBox entry =
-                new VBox(2, new HBox(6, badge(judged.verdict(), outdated), name), ToolStrip.label(judged.evidence()));
+        VBox entry = new VBox(
+                2, new HBox(6, VerdictBadge.of(judged.verdict(), outdated), name), ToolStrip.label(judged.evidence()));
         if (!judged.margin().isEmpty()) {
             entry.getChildren().add(ToolStrip.label("margin " + judged.margin()));
         }
@@ -203,14 +199,14 @@ final class DetailPane {
             return;
         }
         boolean outdated = facts.get().isOutdated();
-        HBox whole = new HBox(6, badge(facts.get().verdict(), outdated), new Label("all requirements"));
+        HBox whole = new HBox(6, VerdictBadge.of(facts.get().verdict(), outdated), new Label("all requirements"));
         box.getChildren().addAll(whole, note(facts.get().words()));
         warnings(facts.get());
         box.getChildren().add(heading("Requirements"));
         for (Facts.RequirementFact requirement : facts.get().requirements()) {
             Label name = new Label(requirement.name());
             name.getStyleClass().add("strong");
-            VBox entry = new VBox(2, new HBox(6, badge(requirement.verdict(), outdated), name));
+            VBox entry = new VBox(2, new HBox(6, VerdictBadge.of(requirement.verdict(), outdated), name));
             entry.getChildren().add(ToolStrip.label("asked: " + requirement.limit()));
             if (!requirement.value().isEmpty()) {
                 entry.getChildren().add(ToolStrip.label("worst value: " + requirement.value()));
@@ -236,25 +232,6 @@ final class DetailPane {
         return stage.layout().title()
                 + (revision.isEmpty() ? "" : ", revision " + revision)
                 + LayoutWords.shape(stage.layout());
-    }
-
-    /** A verdict by word and colour. */
-    static Label badge(Verdict verdict) {
-        VerdictMark mark = VerdictMark.of(verdict);
-        Label badge = new Label(mark.word().toUpperCase(Locale.ROOT));
-        badge.getStyleClass().addAll("badge", "badge-" + mark.word());
-        badge.setMinWidth(Region.USE_PREF_SIZE);
-        return badge;
-    }
-
-    /** The same, marked where it is of another position of the dimensions than the one that is asked for. */
-    static Label badge(Verdict verdict, boolean isOutdated) {
-        Label badge = badge(verdict);
-        if (isOutdated) {
-            badge.setText("WAS " + badge.getText());
-            badge.getStyleClass().add("badge-outdated");
-        }
-        return badge;
     }
 
     /** Warnings of a check, so that no verdict stands without them. */
@@ -292,30 +269,6 @@ final class DetailPane {
 
     /** Copies what is shown as text. */
     void copy() {
-        StringBuilder text = new StringBuilder();
-        gather(box, text);
-        Commands.copy(text.toString());
-    }
-
-    private static void gather(Node node, StringBuilder text) {
-        if (node instanceof Button) {
-            return;
-        }
-        if (node instanceof GridPane grid) {
-            for (int i = 0; i + 1 < grid.getChildren().size(); i += 2) {
-                text.append(((Label) grid.getChildren().get(i)).getText())
-                        .append('\t')
-                        .append(((Label) grid.getChildren().get(i + 1)).getText())
-                        .append('\n');
-            }
-        } else if (node instanceof Labeled labeled) {
-            text.append(labeled.getText()).append('\n');
-        } else if (node instanceof HBox row && row.getChildren().stream().allMatch(child -> child instanceof Label)) {
-            row.getChildren()
-                    .forEach(child -> text.append(((Label) child).getText()).append('\t'));
-            text.setCharAt(text.length() - 1, '\n');
-        } else if (node instanceof Pane pane) {
-            pane.getChildren().forEach(child -> gather(child, text));
-        }
+        Commands.copy(ShownText.of(box));
     }
 }

@@ -24,32 +24,44 @@ final class Keys {
     private final List<String[]> words = new ArrayList<>();
 
     Keys(ViewModel model, Commands commands) {
-        add("Arrow keys", "turn", KeyCode.LEFT, () -> commands.turn(TURN, 0));
-        also(KeyCode.RIGHT, () -> commands.turn(-TURN, 0));
-        also(KeyCode.UP, () -> commands.turn(0, -TURN));
-        also(KeyCode.DOWN, () -> commands.turn(0, TURN));
-        shifted("Shift + arrow keys", "move the picture", KeyCode.LEFT, () -> commands.shift(-SHIFT, 0));
-        shifted("", "", KeyCode.RIGHT, () -> commands.shift(SHIFT, 0));
-        shifted("", "", KeyCode.UP, () -> commands.shift(0, -SHIFT));
-        shifted("", "", KeyCode.DOWN, () -> commands.shift(0, SHIFT));
+        add("Arrow keys", "turn", KeyCode.LEFT, () -> commands.camera().turn(TURN, 0));
+        also(KeyCode.RIGHT, () -> commands.camera().turn(-TURN, 0));
+        also(KeyCode.UP, () -> commands.camera().turn(0, -TURN));
+        also(KeyCode.DOWN, () -> commands.camera().turn(0, TURN));
+        shifted(
+                "Shift + arrow keys",
+                "move the picture",
+                KeyCode.LEFT,
+                () -> commands.camera().shift(-SHIFT, 0));
+        shifted("", "", KeyCode.RIGHT, () -> commands.camera().shift(SHIFT, 0));
+        shifted("", "", KeyCode.UP, () -> commands.camera().shift(0, -SHIFT));
+        shifted("", "", KeyCode.DOWN, () -> commands.camera().shift(0, SHIFT));
         words.add(new String[] {"Ctrl + arrow keys", "move a mark as the mouse; by a pixel with Shift"});
         words.add(new String[] {"Ctrl+1 to Ctrl+5, F6", "pages at the right; back to the view"});
         words.add(new String[] {"Enter", "what a click does, at the mark"});
         words.add(new String[] {"Menu key, Shift+F10", "the menu of what is at the mark"});
-        add("+  and  -", "nearer and farther", KeyCode.PLUS, () -> commands.zoom(ZOOM));
-        also(KeyCode.EQUALS, () -> commands.zoom(ZOOM));
-        shifted("", "", KeyCode.EQUALS, () -> commands.zoom(ZOOM));
-        also(KeyCode.ADD, () -> commands.zoom(ZOOM));
-        also(KeyCode.MINUS, () -> commands.zoom(1 / ZOOM));
-        also(KeyCode.SUBTRACT, () -> commands.zoom(1 / ZOOM));
-        add("F", "fit what is shown", KeyCode.F, commands::fit);
-        add("G", "fit the selected face", KeyCode.G, commands::fitSelection);
-        add("Home", "the first direction", KeyCode.HOME, commands::home);
+        add(
+                "+  and  -",
+                "nearer and farther",
+                KeyCode.PLUS,
+                () -> commands.camera().zoom(ZOOM));
+        also(KeyCode.EQUALS, () -> commands.camera().zoom(ZOOM));
+        shifted("", "", KeyCode.EQUALS, () -> commands.camera().zoom(ZOOM));
+        also(KeyCode.ADD, () -> commands.camera().zoom(ZOOM));
+        also(KeyCode.MINUS, () -> commands.camera().zoom(1 / ZOOM));
+        also(KeyCode.SUBTRACT, () -> commands.camera().zoom(1 / ZOOM));
+        add("F", "fit what is shown", KeyCode.F, commands.camera()::fit);
+        add("G", "fit the selected face", KeyCode.G, commands.camera()::fitSelection);
+        add("Home", "the first direction", KeyCode.HOME, commands.camera()::home);
         for (Direction direction : Direction.values()) {
             String digit = String.valueOf(direction.number());
-            add(digit, "look " + direction.words(), KeyCode.getKeyCode(digit), () -> commands.look(direction));
+            add(
+                    digit,
+                    "look " + direction.words(),
+                    KeyCode.getKeyCode(digit),
+                    () -> commands.camera().look(direction));
         }
-        add("P", "perspective or parallel", KeyCode.P, commands::projection);
+        add("P", "perspective or parallel", KeyCode.P, commands.camera()::projection);
         for (Light light : Light.values()) {
             add(light.key(), "show " + light.words(), KeyCode.getKeyCode(light.key()), () -> commands.light(light));
         }

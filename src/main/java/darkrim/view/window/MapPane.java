@@ -23,7 +23,6 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
-import javafx.scene.paint.Color;
 
 /** The map of one surface as a flat picture, with the value under the mouse and a profile along a dragged line. */
 final class MapPane {
@@ -232,48 +231,13 @@ final class MapPane {
         stretched.setManaged(stretched.isVisible());
         GraphicsContext g = canvas.getGraphicsContext2D();
         g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-        int columns = flat.grid().columns();
-        int rows = flat.grid().rows();
-        double wide = frame.width() / columns;
-        double high = frame.height() / rows;
-        for (int cell : flat.map().cells().filled()) {
-            g.setFill(Palette.colour(scale.argb(flat.map().value(kind(), cell))));
-            double left = MapFrame.EDGE + cell % columns * wide;
-            double top = MapFrame.EDGE + (rows - 1 - cell / columns) * high;
-            // Half a pixel more, so that no seam shows.
-            g.fillRect(left, top, wide + 0.5, high + 0.5);
-        }
-        g.setStroke(Overlay.INK);
-        g.setLineWidth(1);
-        g.strokeRect(MapFrame.EDGE - 0.5, MapFrame.EDGE - 0.5, frame.width() + 1, frame.height() + 1);
+        MapPaint.cells(g, frame, flat, cell -> scale.argb(flat.map().value(kind(), cell)));
         if (from != null && to != null) {
-            line(g, frame);
+            MapPaint.line(g, frame.pixel(from), frame.pixel(to));
         }
-        mark.ifPresent(at -> cross(g, frame.pixel(at)));
+        mark.ifPresent(at -> MapPaint.cross(g, frame.pixel(at)));
         boolean line = from != null && to != null && Math.hypot(to[0] - from[0], to[1] - from[1]) > 0;
         profile.show(line ? flat.profile(kind(), from, to, 240) : List.of(), scale);
-    }
-
-    private void line(GraphicsContext g, MapFrame frame) {
-        double[] a = frame.pixel(from);
-        double[] b = frame.pixel(to);
-        g.setStroke(Color.WHITE);
-        g.setLineWidth(4);
-        g.strokeLine(a[0], a[1], b[0], b[1]);
-        g.setStroke(Overlay.INK);
-        g.setLineWidth(2);
-        g.strokeLine(a[0], a[1], b[0], b[1]);
-        g.setFill(Overlay.INK);
-        g.fillOval(a[0] - 4, a[1] - 4, 8, 8);
-    }
-
-    private static void cross(GraphicsContext g, double[] at) {
-        for (int i = 0; i < 2; i++) {
-            g.setStroke(i == 0 ? Color.WHITE : Overlay.INK);
-            g.setLineWidth(i == 0 ? 4 : 2);
-            g.strokeLine(at[0] - 8, at[1], at[0] + 8, at[1]);
-            g.strokeLine(at[0], at[1] - 8, at[0], at[1] + 8);
-        }
     }
 
     private double[] place(MouseEvent event) {

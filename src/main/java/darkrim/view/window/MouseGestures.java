@@ -103,7 +103,7 @@ final class MouseGestures {
             boolean selecting = !commands.measuring();
             picking.at(event.getX(), event.getY());
             if (selecting && event.getClickCount() == 2) {
-                commands.fitSelection();
+                commands.camera().fitSelection();
             }
         }
     }

@@ -60,7 +60,7 @@ final class SideTitle {
         name.getStyleClass().add("strong");
         head.getChildren().setAll(name);
         content.facts()
-                .ifPresent(known -> head.getChildren().add(0, DetailPane.badge(known.verdict(), known.isOutdated())));
+                .ifPresent(known -> head.getChildren().add(0, VerdictBadge.of(known.verdict(), known.isOutdated())));
         String state = content.activity().isEmpty()
                 ? content.facts().map(Facts::words).orElse("not checked")
                 : content.activity();

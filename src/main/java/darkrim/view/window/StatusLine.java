@@ -60,7 +60,7 @@ final class StatusLine {
             shown = found;
             verdict.getChildren().clear();
             found.ifPresent(known -> {
-                verdict.getChildren().add(DetailPane.badge(known.verdict(), known.isOutdated()));
+                verdict.getChildren().add(VerdictBadge.of(known.verdict(), known.isOutdated()));
                 if (!known.warnings().isEmpty()) {
                     Label warnings = new Label(Figures.counted(known.warnings().size(), "warning"));
                     warnings.getStyleClass().add("warning");

@@ -83,19 +83,20 @@ final class ToolStrip {
         menu.setTooltip(new Tooltip("Directions, projection and what is shown"));
         menu.getItems()
                 .addAll(
-                        Commands.item("Fit what is shown   (F)", commands::fit),
-                        Commands.item("Fit the selected face   (G)", commands::fitSelection),
-                        Commands.item("First direction   (Home)", commands::home),
+                        Commands.item("Fit what is shown   (F)", commands.camera()::fit),
+                        Commands.item("Fit the selected face   (G)", commands.camera()::fitSelection),
+                        Commands.item("First direction   (Home)", commands.camera()::home),
                         new SeparatorMenuItem());
         for (Direction direction : Direction.values()) {
             menu.getItems()
                     .add(Commands.item(
-                            direction.words() + "   (" + direction.number() + ")", () -> commands.look(direction)));
+                            direction.words() + "   (" + direction.number() + ")",
+                            () -> commands.camera().look(direction)));
         }
         menu.getItems()
                 .addAll(
                         new SeparatorMenuItem(),
-                        Commands.item("Perspective or parallel   (P)", commands::projection),
+                        Commands.item("Perspective or parallel   (P)", commands.camera()::projection),
                         Commands.item("Show everything   (A)", commands::showAll));
         return menu;
     }

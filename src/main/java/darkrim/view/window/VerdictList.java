@@ -51,7 +51,7 @@ final class VerdictList {
             margin.getStyleClass().add("note");
             Label name = new Label(requirement.name());
             name.setMinWidth(Region.USE_PREF_SIZE);
-            grid.addRow(row + 1, DetailPane.badge(requirement.verdict(), outdated), name, margin);
+            grid.addRow(row + 1, VerdictBadge.of(requirement.verdict(), outdated), name, margin);
         }
     }
 

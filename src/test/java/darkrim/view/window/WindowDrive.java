@@ -32,11 +32,8 @@ import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.Slider;
-import javafx.scene.control.TabPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
-import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -131,9 +128,10 @@ public final class WindowDrive {
         claim(
                 "S shows what the clicked point sees, with the pupil in it, also after the file has changed",
                 this::looks);
-        claim("dragging a dimension changes the verdict, and its value is written into the file", this::drags);
-        claim("an error in the file is shown at its place while the last good state stays", this::reloads);
-        claim("the camera is remembered for the layout", this::remembers);
+        FileDrive files = new FileDrive(stage, hands, model, folder, layout);
+        claim("dragging a dimension changes the verdict, and its value is written into the file", files::drags);
+        claim("an error in the file is shown at its place while the last good state stays", files::reloads);
+        claim("the camera is remembered for the layout", files::remembers);
         claim(
                 "two layouts open side by side, turning one turns the other, and their difference is shown",
                 () -> BesideDrive.run(folder));
@@ -356,91 +354,5 @@ public final class WindowDrive {
                             .isPresent());
         }
         Hands.until("the end of the check", 90, () -> model.content().activity().isEmpty());
-    }
-
-    private Verdict wide() {
-        return model.content().facts().get().requirements().stream()
-                .filter(requirement -> requirement.name().equals("wide"))
-                .findFirst()
-                .orElseThrow()
-                .verdict();
-    }
-
-    private void drags() throws IOException {
-        Hands.on(() -> {
-            ((TabPane) hands.lookup("pages")).getSelectionModel().select(1);
-            return true;
-        });
-        assertThat(Hands.on(this::wide)).isEqualTo(Verdict.PASS);
-        Node slider = hands.find("slider-opening");
-        double width = Hands.on(() -> slider.getLayoutBounds().getWidth());
-        double middle = Hands.on(() -> slider.getLayoutBounds().getHeight() / 2);
-        hands.drag(slider, width / 2, middle, width / 2, 0, MouseButton.PRIMARY);
-        Hands.until("the other verdict", 60, () -> wide() == Verdict.FAIL);
-        double value = Hands.on(() -> ((Slider) slider).getValue());
-        assertThat(value).isGreaterThan(12);
-        hands.click("write-back");
-        Hands.until(
-                "the new file",
-                20,
-                () -> model.content()
-                        .stage()
-                        .get()
-                        .layout()
-                        .dimensions()
-                        .get("opening")
-                        .text()
-                        .startsWith("12"));
-        assertThat(Files.readString(layout))
-                .contains("   # side of the opening")
-                .contains("opening: 12");
-        Files.writeString(layout, PlateLayout.TEXT);
-        Hands.until(
-                "the old file",
-                20,
-                () -> model.content()
-                                .stage()
-                                .get()
-                                .layout()
-                                .dimensions()
-                                .get("opening")
-                                .value()
-                        == 10);
-    }
-
-    private void reloads() throws IOException {
-        Content before = Hands.on(model::content);
-        Files.writeString(layout, PlateLayout.TEXT.replace("opening: 10", "opening: 10 kg"));
-        VBox banner = (VBox) hands.find("findings");
-        Hands.until("the error", 20, banner::isVisible);
-        String shown = Hands.on(() -> ((Label) banner.getChildren().get(1)).getText());
-        assertThat(shown).contains("plate.yaml:5:");
-        assertThat(Hands.on(() -> model.content().stage())).isEqualTo(before.stage());
-        Files.writeString(layout, PlateLayout.TEXT.replace("opening: 10", "opening: 12"));
-        Hands.until("the repair", 20, () -> !banner.isVisible());
-        Hands.until(
-                "the new layout",
-                20,
-                () -> model.content()
-                                .stage()
-                                .get()
-                                .layout()
-                                .dimensions()
-                                .get("opening")
-                                .value()
-                        == 12);
-    }
-
-    private void remembers() {
-        Camera camera = Hands.on(() -> model.look().camera());
-        Hands.on(() -> {
-            stage.close();
-            return true;
-        });
-        Hands.pause(300);
-        assertThat(new Memory(folder.resolve("windows.properties")).recall(layout))
-                .get()
-                .extracting(Memory.Window::camera)
-                .isEqualTo(camera);
     }
 }
