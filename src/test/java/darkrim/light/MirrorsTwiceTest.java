@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.within;
 import darkrim.diagnostic.Place;
 import darkrim.geom.Frame;
 import darkrim.geom.Ring;
+import darkrim.layout.Requirement.LightClass;
 import darkrim.light.PlateSums.Element;
 import darkrim.scene.Beam;
 import darkrim.scene.Finish;
@@ -25,6 +26,8 @@ import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Images of images (image method, any optics text): at tilted points, by sums over the pupil. Comparisons at 5 standard errors fail for 6e-7 of all seeds. */
 class MirrorsTwiceTest {
@@ -45,25 +48,41 @@ class MirrorsTwiceTest {
         return sum;
     }
 
+    /** Two wide mirrors that meet at the z axis, on the fronts or on the backs of their sheets. */
+    private static Scene corner(boolean onBacks) {
+        Finish left = new Finish("left", 0, 0.9);
+        Finish right = new Finish("right", 0, 0.7);
+        List<Vector3D> onLeft = List.of(at(0, 0, -300), at(0, 300, -300), at(0, 300, 90), at(0, 0, 90));
+        List<Vector3D> onRight = List.of(at(0, 0, -300), at(0, 0, 90), at(300, 0, 90), at(300, 0, -300));
+        SceneBuilder builder = new SceneBuilder();
+        if (onBacks) {
+            builder.sheet("left", Finish.ABSORBER, "left/back", left, Place.IN_CODE)
+                    .sheet("right", Finish.ABSORBER, "right/back", right, Place.IN_CODE);
+            onLeft = reversed(onLeft);
+            onRight = reversed(onRight);
+        } else {
+            builder.sheet("left", left, "left/back", Finish.ABSORBER, Place.IN_CODE)
+                    .sheet("right", right, "right/back", Finish.ABSORBER, Place.IN_CODE);
+        }
+        quad(builder, "left", onLeft);
+        quad(builder, "right", onRight);
+        return builder.build(Beam.of(PUPIL));
+    }
+
+    private static List<Vector3D> reversed(List<Vector3D> corners) {
+        return List.of(corners.get(3), corners.get(2), corners.get(1), corners.get(0));
+    }
+
+    private static void quad(SceneBuilder builder, String name, List<Vector3D> corners) {
+        builder.quad(
+                name, turned(corners.get(0)), turned(corners.get(1)), turned(corners.get(2)), turned(corners.get(3)));
+    }
+
     /** In the corner of two wide mirrors the image of the image is the same for both orders: the pupil turned by half a turn about the edge. */
-    @Test
-    void aCornerOfTwoMirrorsShowsThePupilTurnedAboutItsEdge() {
-        SceneBuilder builder = new SceneBuilder()
-                .sheet("left", new Finish("left", 0, 0.9), "left/back", Finish.ABSORBER, Place.IN_CODE)
-                .sheet("right", new Finish("right", 0, 0.7), "right/back", Finish.ABSORBER, Place.IN_CODE)
-                .quad(
-                        "left",
-                        turned(at(0, 0, -300)),
-                        turned(at(0, 300, -300)),
-                        turned(at(0, 300, 90)),
-                        turned(at(0, 0, 90)))
-                .quad(
-                        "right",
-                        turned(at(0, 0, -300)),
-                        turned(at(0, 0, 90)),
-                        turned(at(300, 0, 90)),
-                        turned(at(300, 0, -300)));
-        Scene scene = builder.build(Beam.of(PUPIL));
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void aCornerOfTwoMirrorsShowsThePupilTurnedAboutItsEdge(boolean onBacks) {
+        Scene scene = corner(onBacks);
         Vector3D x = turned(at(1, 0, 0));
         Vector3D y = turned(at(0, 1, 0));
         UnaryOperator<Vector3D> left = p -> p.subtract(x.multiply(2 * p.dot(x)));
@@ -71,8 +90,14 @@ class MirrorsTwiceTest {
         PathTally found = new ManyReflections(scene, tree(scene), 7)
                 .batch(new Receiver.AtPoint("point", POINT, FACING), 3, 0, 60_000);
         double reference = scene.referenceIrradiance();
-        double once = 0.9 * irradiance(PUPIL, POINT, FACING, left) + 0.7 * irradiance(PUPIL, POINT, FACING, right);
-        agree("once", found.orders().get(1), once / reference, 0.02);
+        double byLeft = 0.9 * irradiance(PUPIL, POINT, FACING, left) / reference;
+        double byRight = 0.7 * irradiance(PUPIL, POINT, FACING, right) / reference;
+        agree("once", found.orders().get(1), byLeft + byRight, 0.02);
+        Tally once = Transport.of(scene, 9)
+                .batch(new Receiver.AtPoint("point", POINT, FACING), LightClass.ONCE_REFLECTED, 0, 10_000);
+        agree("by the first", once.by().get(once.by().firstKey()), byLeft, 0.03);
+        agree("by the second", once.by().get(once.by().lastKey()), byRight, 0.03);
+        assertThat(once.by()).hasSize(2);
         double twice = 0.9 * 0.7 * irradiance(PUPIL, POINT, FACING, p -> left.apply(right.apply(p)));
         agree("twice", found.orders().get(2), twice / reference, 0.06);
         // A third time there is none to be seen in a square corner.
