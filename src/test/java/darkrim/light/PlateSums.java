@@ -58,6 +58,8 @@ final class PlateSums {
     /** What light from a direction counts for, 1/sr. */
     interface Weight {
         /**
+         * Its value for one direction.
+         *
          * @param from unit direction from which light comes
          * @param cosine of its angle of incidence
          */

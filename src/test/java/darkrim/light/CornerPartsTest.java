@@ -1,0 +1,322 @@
+package darkrim.light;
+
+import static darkrim.light.CornerScene.FACING;
+import static darkrim.light.CornerScene.FLOOR;
+import static darkrim.light.CornerScene.LEFT;
+import static darkrim.light.CornerScene.POINT;
+import static darkrim.light.CornerScene.PUPIL;
+import static darkrim.light.CornerScene.RIGHT;
+import static darkrim.light.CornerScene.SCENE;
+import static darkrim.light.CornerScene.TREE;
+import static darkrim.light.CornerScene.agree;
+import static darkrim.light.CornerScene.at;
+import static darkrim.light.CornerScene.floor;
+import static darkrim.light.CornerScene.relative;
+import static darkrim.light.CornerScene.steps;
+import static darkrim.light.CornerScene.sums;
+import static darkrim.light.CornerScene.turned;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import darkrim.diagnostic.Place;
+import darkrim.geom.Frame;
+import darkrim.geom.Ring;
+import darkrim.layout.Requirement.LightClass;
+import darkrim.light.PlateSums.Element;
+import darkrim.light.PlateSums.Step;
+import darkrim.light.Reflector.Part;
+import darkrim.reflection.Reflection;
+import darkrim.reflection.RollOff;
+import darkrim.scene.Beam;
+import darkrim.scene.Finish;
+import darkrim.scene.Pupil;
+import darkrim.scene.Scene;
+import darkrim.scene.SceneBuilder;
+import darkrim.scene.Surface;
+import darkrim.scene.Warmth;
+import darkrim.trace.FacetTree;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+
+/** Warm light, shaded lines, parts of surfaces and single rays among the tilted walls of the {@link CornerScene}, against plain sums. */
+class CornerPartsTest {
+    private static final int BUNDLES = 16;
+    private static final double[] EMITTED = IntStream.rangeClosed(0, 100)
+            .mapToDouble(i -> 1 - LEFT.reflection().reflectance(i / 100.0))
+            .toArray();
+
+    private static int number(String name) {
+        return SCENE.surface(name).orElseThrow().index();
+    }
+
+    private static List<HemisphereTally> look(Warmth warmth) {
+        HemisphereView view = new HemisphereView(SCENE, TREE, Optional.of(warmth), 3);
+        return IntStream.range(0, BUNDLES)
+                .mapToObj(i -> view.batch("point", POINT, FACING, i, 40))
+                .toList();
+    }
+
+    private static Warmth warm(double left, double right, double floor, double pupil) {
+        return new Warmth(
+                SCENE,
+                surface -> switch (surface.name()) {
+                    case "left" -> left;
+                    case "right" -> right;
+                    default -> floor;
+                },
+                surface -> Double.POSITIVE_INFINITY,
+                Warmth.Emitter.NONE,
+                new Warmth.Emitter(pupil, 0.5),
+                1,
+                5.3);
+    }
+
+    private static Estimate mean(
+            List<HemisphereTally> bundles, java.util.function.ToDoubleFunction<HemisphereTally> of) {
+        Accumulator sum = new Accumulator();
+        bundles.forEach(bundle -> sum.add(of.applyAsDouble(bundle) / bundle.rays()));
+        return sum.estimate(Double.POSITIVE_INFINITY);
+    }
+
+    /** Only the pupil is warm: what the left wall throws on to the point comes straight from it, or by way of the right wall. */
+    @Test
+    void warmLightOfThePupilComesByEachWallAsTheSumsSay() {
+        Warmth warmth = warm(0, 0, 0, 300);
+        List<HemisphereTally> found = look(warmth);
+        PlateSums sums = sums(12, false);
+        for (PlateSums.Plate last : List.of(LEFT, RIGHT)) {
+            double expected = 0;
+            for (Step step : steps().filter(each -> each.plate() == last).toList()) {
+                expected += sums.irradiance(POINT, FACING, step);
+                for (Step first : steps().filter(each -> each.plate() != last).toList()) {
+                    expected += sums.irradiance(POINT, FACING, step, first);
+                }
+            }
+            int number = number(last.name());
+            Estimate photons = mean(found, bundle -> bundle.reflectedPhotons(number));
+            Estimate watts = mean(found, bundle -> bundle.reflectedWatts(number));
+            double share = expected / Math.PI;
+            // Three and more reflections add a part that the sums leave out: what two add, times as much again, at
+            // most.
+            assertThat(photons.mean() / warmth.pupilPhotons())
+                    .isBetween(
+                            0.98 * share - 7 * photons.standardError() / warmth.pupilPhotons(),
+                            1.1 * share + 7 * photons.standardError() / warmth.pupilPhotons());
+            assertThat(photons.standardError()).isLessThan(0.15 * photons.mean());
+            assertThat(watts.mean() / warmth.pupilWatts())
+                    .isCloseTo(photons.mean() / warmth.pupilPhotons(), within(1e-9 * share));
+        }
+    }
+
+    /** What the left wall emits at a cosine, of what a black body does: all that it does not reflect, between every hundredth of the cosine. */
+    private static double emitted(double cosine) {
+        int below = Math.min(99, (int) (100 * cosine));
+        return EMITTED[below] + (100 * cosine - below) * (EMITTED[below + 1] - EMITTED[below]);
+    }
+
+    /** Only the left wall is warm. */
+    @Test
+    void aWarmWallSendsWhatItDoesNotReflect() {
+        Warmth warmth = warm(250, 0, 0, 0);
+        List<HemisphereTally> found = look(warmth);
+        double expected = 0;
+        for (Element piece : LEFT.elements(60)) {
+            Vector3D way = piece.at().subtract(POINT);
+            double out = -way.normalize().dot(piece.normal());
+            double share = way.normalize().dot(FACING) * out * piece.area() / way.normSq() / Math.PI;
+            expected += share * emitted(out);
+        }
+        int left = number("left");
+        Estimate photons = mean(found, bundle -> bundle.photons(left) / warmth.photons(left));
+        agree("emitted", photons, expected, 0.02);
+        Estimate watts = mean(found, bundle -> bundle.watts(left) / warmth.watts(left));
+        assertThat(watts.mean()).isCloseTo(photons.mean(), within(1e-9));
+        // And by the right wall comes what the left one sends to it.
+        double byRight = 0;
+        for (Step step : steps().filter(each -> each.plate() == RIGHT).toList()) {
+            for (Element piece : RIGHT.elements(12)) {
+                Vector3D back = POINT.subtract(piece.at()).normalize();
+                double out = back.dot(piece.normal());
+                for (Element from : LEFT.elements(12)) {
+                    Vector3D way = from.at().subtract(piece.at());
+                    Vector3D light = way.normalize();
+                    double in = light.dot(piece.normal());
+                    double leaving = -light.dot(from.normal());
+                    double brdf = step.part() == Part.LOBE
+                            ? RIGHT.reflection().lobe(in, out, light.dot(back))
+                            : RIGHT.reflection().broad(in, out) / Math.PI;
+                    byRight += brdf
+                            * in
+                            * leaving
+                            * emitted(leaving)
+                            * from.area()
+                            / way.normSq()
+                            * -back.dot(FACING)
+                            * out
+                            * piece.area()
+                            / POINT.subtract(piece.at()).normSq()
+                            / Math.PI;
+                }
+            }
+        }
+        int right = number("right");
+        Estimate reflected = mean(found, bundle -> bundle.reflectedPhotons(right) / warmth.photons(left));
+        assertThat(reflected.mean())
+                .isBetween(
+                        0.98 * byRight - 7 * reflected.standardError(), 1.1 * byRight + 7 * reflected.standardError());
+        assertThat(reflected.standardError()).isLessThan(0.08 * byRight);
+    }
+
+    @Test
+    void allThatIsSeenOfTheWallsIsLitAndNothingOfTheirBacks() {
+        HemisphereTally tally =
+                new HemisphereView(SCENE, TREE, Optional.empty(), 4).batch("point", POINT, FACING, 0, 100);
+        double[] shares = new double[2];
+        for (PlateSums.Plate plate : List.of(LEFT, RIGHT)) {
+            double expected = 0;
+            for (Element piece : plate.elements(60)) {
+                Vector3D way = piece.at().subtract(POINT);
+                expected += way.normalize().dot(FACING)
+                        * -way.normalize().dot(piece.normal())
+                        * piece.area()
+                        / way.normSq()
+                        / Math.PI;
+            }
+            int number = number(plate.name());
+            assertThat(tally.seen(number) / 1e4).isCloseTo(expected, within(0.01));
+            assertThat(tally.lit(number)).isEqualTo(tally.seen(number));
+            shares[plate == LEFT ? 0 : 1] = expected;
+        }
+        double pupil = sums(1, false).irradiance(POINT, FACING) / Math.PI;
+        assertThat(tally.seen(tally.pupil()) / 1e4).isCloseTo(pupil, within(0.005));
+        assertThat(tally.seen(tally.open()) / 1e4).isCloseTo(1 - shares[0] - shares[1] - pupil, within(0.015));
+        assertThat(tally.seen(tally.inside())).isZero();
+    }
+
+    @Test
+    void linesToThePupilAreStoppedByTheFirstThingThatTheyMeet() {
+        Vector3D under = turned(at(18, 16, -5));
+        ObstructionSampler sampler = new ObstructionSampler(SCENE, TREE, 5);
+        Obstruction found = sampler.batch(new Receiver.AtPoint("under", under, FACING), 0, 500);
+        // From 5 mm under the floor the whole pupil lies behind it.
+        assertThat(found.by())
+                .containsOnly(java.util.Map.entry(new Obstruction.Blocker(number("floor/back"), false), 500L));
+        Obstruction open = sampler.batch(new Receiver.AtPoint("point", POINT, FACING), 0, 500);
+        assertThat(open.seen()).isEqualTo(500);
+        Obstruction away = sampler.batch(new Receiver.AtPoint("away", POINT, FACING.negate()), 0, 500);
+        assertThat(away.behind()).isEqualTo(500);
+        Vector3D over = PUPIL.frame().at(1, 2).subtract(PUPIL.frame().normal());
+        assertThat(sampler.batch(new Receiver.AtPoint("over", over, FACING), 0, 500)
+                        .behind())
+                .isEqualTo(500);
+        // A point that faces along the pupil's plane through its middle sees half of it.
+        Vector3D toward = PUPIL.frame().origin().subtract(POINT);
+        Vector3D square = toward.cross(PUPIL.frame().normal()).normalize();
+        Obstruction half = sampler.batch(new Receiver.AtPoint("half", POINT, square), 0, 2000);
+        assertThat(half.seen() / 2000.0).isCloseTo(0.5, within(5 * 0.5 / Math.sqrt(2000)));
+        assertThat(half.seen() + half.behind()).isEqualTo(2000);
+    }
+
+    /** A triangle and a square of the floor's first facet. */
+    @Test
+    void aPartOfAFloorGetsTheLightOfThatPart() {
+        Surface floor = floor().surface();
+        int facet = floor.firstFacet();
+        Patch patch = new Patch(
+                "part",
+                SCENE,
+                floor,
+                List.of(
+                        new Patch.Piece(facet, 0.1, 0.1, 0.3, 0.1, 0.1, 0.4),
+                        new Patch.Piece(facet, 0.5, 0.1, 0.7, 0.1, 0.7, 0.2, 0.5, 0.2)));
+        // Half of 0.2 by 0.3, and 0.2 by 0.1, each times two, of the facet's area.
+        double[] areas = {0.06 * SCENE.facetArea(facet), 0.04 * SCENE.facetArea(facet)};
+        assertThat(patch.area()).isCloseTo(areas[0] + areas[1], within(1e-9));
+        Transport transport = Transport.of(SCENE, 7);
+        double direct = 0;
+        double once = 0;
+        double[][] middles = {{1 / 6.0, 0.2}, {0.6, 0.15}};
+        for (int i = 0; i < 2; i++) {
+            Vector3D point = SCENE.corner(facet, 0)
+                    .multiply(middles[i][0])
+                    .add(SCENE.corner(facet, 1).multiply(middles[i][1]))
+                    .add(SCENE.corner(facet, 2).multiply(1 - middles[i][0] - middles[i][1]));
+            double share = areas[i] / (areas[0] + areas[1]);
+            direct += share * relative(sums(12, false).irradiance(point, FLOOR.normal()));
+            for (Step step : steps().toList()) {
+                once += share * relative(sums(12, false).irradiance(point, FLOOR.normal(), step));
+            }
+        }
+        agree("direct", transport.batch(patch, LightClass.DIRECT, 0, 10_000), direct, 0.01);
+        agree("once", transport.batch(patch, LightClass.ONCE_REFLECTED, 0, 20_000), once, 0.03);
+    }
+
+    @Test
+    void aSurfaceThatIsKnownToBeDarkSendsNothing() {
+        Surface left = SCENE.surface("left").orElseThrow();
+        Transport transport = Transport.of(SCENE, 7);
+        Receiver point = new Receiver.AtPoint("point", POINT, FACING);
+        Tally found = transport.knowingDark(List.of(left)).batch(point, LightClass.ONCE_REFLECTED, 0, 20_000);
+        assertThat(found.by().keySet()).extracting(Reflector::surface).containsOnly(number("right"));
+        double expected = 0;
+        for (Step step : steps().filter(each -> each.plate() == RIGHT).toList()) {
+            expected += relative(sums(24, false).irradiance(POINT, FACING, step));
+        }
+        agree("right", found.irradiance(), expected, 0.03);
+        // What it is not known of stays lit.
+        assertThat(transport
+                        .batch(point, LightClass.ONCE_REFLECTED, 0, 200)
+                        .by()
+                        .keySet())
+                .extracting(Reflector::surface)
+                .contains(left.index());
+        assertThat(transport.unmeasured(floor(), LightClass.DIRECT))
+                .isEqualTo(Tally.none(LightClass.DIRECT, Double.POSITIVE_INFINITY, 3, Double.POSITIVE_INFINITY));
+        double largest = transport.largestSample(floor(), LightClass.ONCE_REFLECTED);
+        assertThat(transport.nothing(floor(), LightClass.ONCE_REFLECTED))
+                .isEqualTo(Tally.none(LightClass.ONCE_REFLECTED, largest, 3, largest));
+    }
+
+    /** A ray that comes straight down a tilted wall's normal has no way on along it: a lobe is then thrown evenly all around. */
+    @Test
+    void aRayStraightDownThrowsItsLobeEvenlyAround() {
+        Reflection reflection = new Reflection(0, List.of(), List.of(), List.of(new RollOff(0.1, 0.2, 1.5)));
+        for (Vector3D normal :
+                List.of(at(0.5, -0.3, 0.9).normalize(), at(0.5, -0.3, -0.9).normalize())) {
+            Vector3D across = normal.orthogonal();
+            Vector3D third = normal.cross(across);
+            // A strip to one side of the axis.
+            PlateSums.Plate strip = new PlateSums.Plate(
+                    "strip",
+                    normal.multiply(20).add(across.multiply(8)).subtract(third.multiply(10)),
+                    third.multiply(26),
+                    across.multiply(12),
+                    Reflection.NONE);
+            Scene scene = new SceneBuilder()
+                    .sheet("wall", new Finish("wall", reflection), "wall/back", Finish.ABSORBER, Place.IN_CODE)
+                    .sheet("strip", Finish.ABSORBER, "strip/back", Finish.ABSORBER, Place.IN_CODE)
+                    .quad("wall", across, third, across.negate(), third.negate())
+                    .quad("strip", strip.at(0, 0), strip.at(1, 0), strip.at(1, 1), strip.at(0, 1))
+                    .build(Beam.of(new Pupil(Ring.disc(1e-9), Frame.about(normal.multiply(50), normal.negate()))));
+            FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
+            Surface receiver = scene.surface("strip").orElseThrow();
+            Estimate found = new StarLight(scene, tree, List.of(receiver), 3)
+                    .batch(Vector3D.ZERO, 0, 120)
+                    .total();
+            double expected = 0;
+            for (Element piece : strip.elements(40)) {
+                Vector3D on = piece.at().normalize();
+                double out = on.dot(normal);
+                expected += reflection.lobe(1, out, out)
+                        * out
+                        * Math.abs(on.dot(piece.normal()))
+                        * piece.area()
+                        / piece.at().normSq();
+            }
+            agree("strip", found, expected, 0.02);
+        }
+    }
+}
