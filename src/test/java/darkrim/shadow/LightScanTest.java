@@ -67,7 +67,7 @@ class LightScanTest {
 
     /** A pentagon and a triangle: areas 11 and 2. */
     private static final List<Face> FACES =
-            List.of(face(0, 0, 4, 0, 4, 2, 2, 3.5, 0, 2), face(10, 0, 12, 0, 10, 2));
+            List.of(face(7, 3, 11, 3, 11, 5, 9, 6.5, 7, 5), face(20, -6, 22, -6, 20, -4));
 
     private static boolean isIn(Face face, double u, double v) {
         FlatPiece piece = face.piece();
@@ -99,8 +99,8 @@ class LightScanTest {
                 middle[0] += u;
                 middle[1] += v;
                 // Shares of the rectangle's quarters; the roof is left out.
-                if (v < 2) {
-                    seen[(u < 2 ? 0 : 1) + (v < 1 ? 0 : 2)]++;
+                if (v < 5) {
+                    seen[(u < 9 ? 0 : 1) + (v < 4 ? 0 : 2)]++;
                 }
             } else {
                 second++;
@@ -110,9 +110,9 @@ class LightScanTest {
         // Even sets lie within a few in a thousand of the areas.
         assertThat(second / (double) n).isCloseTo(2 / 13.0, within(0.005));
         int first = n - second;
-        assertThat(middle[0] / first).isCloseTo(2, within(0.03));
-        // Rectangle of 8 about 1 and roof of 3 about 2.5.
-        assertThat(middle[1] / first).isCloseTo((8 + 7.5) / 11, within(0.03));
+        assertThat(middle[0] / first).isCloseTo(9, within(0.03));
+        // Rectangle of 8 about 4 and roof of 3 about 5.5.
+        assertThat(middle[1] / first).isCloseTo((8 * 4 + 3 * 5.5) / 11, within(0.03));
         for (double quarter : seen) {
             assertThat(quarter / first).isCloseTo(2 / 11.0, within(0.02));
         }
