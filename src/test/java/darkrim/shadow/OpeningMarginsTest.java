@@ -308,6 +308,20 @@ class OpeningMarginsTest {
         return sum;
     }
 
+    /** A post of another part stands against the corner of the opening: it stays when the side is moved. */
+    @Test
+    void partsThatShareACornerWithThePlateStay() {
+        Scene scene = lid(60, WALL).block("post", 10, 11, 10, 11, 10, 20).build(beam(Ring.disc(20)));
+        MovedSides sides = new MovedSides(scene, opening(WALL));
+        Scene moved = sides.scene(new boolean[] {false, true, false, false}, 0.5).orElseThrow();
+        Surface post = scene.surface("post/+z").orElseThrow();
+        for (int f = post.firstFacet(); f < post.firstFacet() + post.facetCount(); f++) {
+            for (int k = 0; k < 3; k++) {
+                assertThat(moved.corner(f, k)).isEqualTo(scene.corner(f, k));
+            }
+        }
+    }
+
     /** Sides that meet at another angle than a right one: a hexagon of inner radius 10 stays one of 12. */
     @Test
     void aHexagonMovedOutIsAHexagon() {

@@ -171,12 +171,14 @@ class PupilViewTest {
     @Test
     void whatIsNarrowerThanTheBlurCountsAsNothing() {
         // A stroke 5 long and 1e-7 or 1e-5 wide; the blur is 1e-6.
-        PupilView thin = view(List.of(new double[] {0, 0, 5, 0, 5, 1e-7, 0, 1e-7}), RIM);
-        assertThat(thin.roundingFraction()).isCloseTo(1e-6 * 10 / AREA, within(1e-12));
+        PupilView thin = view(List.of(new double[] {-2, 1, 3, 1, 3, 1 + 1e-7, -2, 1 + 1e-7}), RIM);
+        assertThat(thin.roundingFraction()).isCloseTo(1e-6 * (10 + 2e-7) / AREA, within(1e-15));
         assertThat(thin.isNone()).isTrue();
         assertThat(view(List.of(new double[] {0, 0, 5, 0, 5, 1e-5, 0, 1e-5}), RIM).isNone()).isFalse();
         assertThat(view(List.of(), RIM).isNone()).isTrue();
         assertThat(view(List.of(ALL), RIM).roundingFraction()).isCloseTo(1e-6 * 20 * Math.PI / AREA, within(1e-15));
+        PupilView upright = view(List.of(new double[] {-3, -4, -1, -4, -1, 2, -3, 2}), RIM);
+        assertThat(upright.roundingFraction()).isCloseTo(1e-6 * 16 / AREA, within(1e-15));
         // A hole adds its own rim.
         assertThat(view(List.of(ALL), RIM, new Circle(0, 0, 4, false)).roundingFraction())
                 .isCloseTo(1e-6 * 28 * Math.PI / AREA, within(1e-15));
