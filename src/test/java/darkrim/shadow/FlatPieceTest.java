@@ -53,16 +53,23 @@ class FlatPieceTest {
 
     @Test
     void itsHalvesLieAcrossTheLongerExtent() {
-        FlatPiece[] halves = PIECE.halves();
-        assertThat(halves[0].plane()).containsExactly(0, 0, 2, 0, 2, 2, 0, 2);
-        assertThat(halves[1].plane()).containsExactly(2, 0, 4, 0, 4, 2, 2, 2);
-        FlatPiece[] across = PIECE.halves(1);
-        assertThat(across[0].plane()).containsExactly(0, 0, 4, 0, 4, 1, 0, 1);
-        assertThat(across[1].plane()).containsExactly(0, 1, 4, 1, 4, 2, 0, 2);
+        isRectangle(PIECE.halves()[0], 0, 2, 0, 2);
+        isRectangle(PIECE.halves()[1], 2, 4, 0, 2);
+        isRectangle(PIECE.halves(1)[0], 0, 4, 0, 1);
+        isRectangle(PIECE.halves(1)[1], 0, 4, 1, 2);
         FlatPiece tall = FlatPiece.of(PIECE.frame(), new double[] {-1, 0, 1, 0, 1, 5, -1, 5});
         assertThat(tall.extent()).isEqualTo(5);
-        assertThat(tall.halves()[0].plane()).containsExactly(-1, 0, 1, 0, 1, 2.5, -1, 2.5);
+        isRectangle(tall.halves()[0], -1, 1, 0, 2.5);
+        isRectangle(tall.halves()[1], -1, 1, 2.5, 5);
         FlatPiece even = FlatPiece.of(PIECE.frame(), new double[] {3, 0, 5, 0, 5, 2, 3, 2});
-        assertThat(even.halves()[0].plane()).containsExactly(3, 0, 4, 0, 4, 2, 3, 2);
+        isRectangle(even.halves()[0], 3, 4, 0, 2);
+    }
+
+    private static void isRectangle(FlatPiece piece, double u0, double u1, double v0, double v1) {
+        assertThat(piece.size()).isEqualTo(4);
+        assertThat(piece.area()).isCloseTo((u1 - u0) * (v1 - v0), within(1e-12));
+        assertThat(piece.middle()[0]).isCloseTo((u0 + u1) / 2, within(1e-12));
+        assertThat(piece.middle()[1]).isCloseTo((v0 + v1) / 2, within(1e-12));
+        assertThat(piece.extent()).isCloseTo(Math.max(u1 - u0, v1 - v0), within(1e-12));
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import darkrim.geom.Frame;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -15,8 +16,21 @@ class PairTest {
     private static final double FLAT = 1e-7;
     private static final Tolerance TOLERANCE = new Tolerance(ROUNDING, FLAT, 64 * FLAT);
 
+    /** All of it stands turned and moved, so that no coordinate is left out by chance. */
+    private static final QuaternionRotation TURN =
+            QuaternionRotation.fromAxisAngle(Vector3D.of(1, -2, 0.7), Math.toRadians(77));
+
+    private static final Vector3D MOVE = Vector3D.of(3, -5, 2);
+
+    private static Vector3D placed(double x, double y, double z) {
+        return TURN.apply(Vector3D.of(x, y, z)).add(MOVE);
+    }
+
     private static FlatPiece square(double half, double z, boolean up) {
-        Frame frame = Frame.about(Vector3D.of(0, 0, z), up ? Vector3D.Unit.PLUS_Z : Vector3D.Unit.MINUS_Z);
+        Frame frame = Frame.of(
+                placed(0, 0, z),
+                TURN.apply(Vector3D.Unit.PLUS_X),
+                TURN.apply(up ? Vector3D.Unit.PLUS_Y : Vector3D.Unit.MINUS_Y));
         return FlatPiece.of(frame, new double[] {-half, -half, half, -half, half, half, -half, half});
     }
 
@@ -28,7 +42,9 @@ class PairTest {
     private static double[] triangle(double... nine) {
         double[] all = new double[10];
         all[0] = 55;
-        System.arraycopy(nine, 0, all, 1, 9);
+        for (int i = 0; i < 9; i += 3) {
+            System.arraycopy(placed(nine[i], nine[i + 1], nine[i + 2]).toArray(), 0, all, 1 + i, 3);
+        }
         return all;
     }
 
@@ -65,10 +81,10 @@ class PairTest {
 
     /** A wall at x = 1 + off that runs up along the side of the face, and one turned the other way round. */
     private static double[] wall(double off, double lean, boolean turned) {
-        double[] low = {1 + off, -5, -1 * 0.0};
+        double low = 1 + off;
         return turned
-                ? triangle(low[0], -5, 0, 1 + off + lean, 0, 5, low[0], 5, 0)
-                : triangle(low[0], -5, 0, low[0], 5, 0, 1 + off + lean, 0, 5);
+                ? triangle(low, -5, 0, low + lean, 0, 5, low, 5, 0)
+                : triangle(low, -5, 0, low, 5, 0, low + lean, 0, 5);
     }
 
     @ParameterizedTest
@@ -89,11 +105,9 @@ class PairTest {
         for (boolean turned : new boolean[] {false, true}) {
             double[] plane = pair(0).restingPlane(wall(0, 5, turned), 1);
             // Through (1, y, 0), up by 5 for 5 outward: (-1, 0, 1) / sqrt 2.
-            double half = Math.sqrt(0.5);
-            assertThat(plane[0]).isCloseTo(-half, within(1e-12));
-            assertThat(plane[1]).isCloseTo(0, within(1e-12));
-            assertThat(plane[2]).isCloseTo(half, within(1e-12));
-            assertThat(plane[3]).isCloseTo(-half, within(1e-12));
+            Vector3D normal = TURN.apply(Vector3D.of(-1, 0, 1)).normalize();
+            assertThat(Vector3D.of(plane[0], plane[1], plane[2]).distance(normal)).isLessThan(1e-12);
+            assertThat(plane[3]).isCloseTo(normal.dot(placed(1, 0, 0)), within(1e-12));
             // A wall that stands off by more than counts as lying in the plane is beside the face, not against it.
             assertThat(pair(0).isBeside(wall(1, 5, turned), 1)).isTrue();
             assertThat(pair(0).restingPlane(wall(1, 5, turned), 1)).isEmpty();
@@ -158,14 +172,55 @@ class PairTest {
     @Test
     void pointsWithinAPieceAreItsMiddleAndThenOthersInside() {
         Pair pair = pair(0);
-        assertThat(pair.pupilPoint(0)).containsExactly(0, 0, 10);
-        assertThat(pair.facePoint(0)).containsExactly(0, 0, 0);
+        assertThat(distance(pair.pupilPoint(0), placed(0, 0, 10))).isLessThan(1e-12);
+        assertThat(distance(pair.facePoint(0), placed(0, 0, 0))).isLessThan(1e-12);
         for (int i = 1; i < 6; i++) {
             double[] point = pair.facePoint(i);
             // 0.37 of the way to a corner.
-            assertThat(Math.abs(point[0])).isCloseTo(0.37, within(1e-12));
-            assertThat(Math.abs(point[1])).isCloseTo(0.37, within(1e-12));
+            assertThat(distance(point, placed(0, 0, 0))).isCloseTo(0.37 * Math.sqrt(2), within(1e-12));
+            assertThat(pair.face().frame().height(Vector3D.of(point[0], point[1], point[2])))
+                    .isCloseTo(0, within(1e-12));
             assertThat(point).isNotEqualTo(pair.facePoint(i + 1));
+        }
+    }
+
+    private static double distance(double[] point, Vector3D other) {
+        return Vector3D.of(point[0], point[1], point[2]).distance(other);
+    }
+
+    /** A wall beside the face whose plane runs through a corner of the pupil, or passes it by a little more than counts as in it. */
+    @Test
+    void aWallWhosePlaneTouchesThePupilIsNotBesideIt() {
+        for (boolean turned : new boolean[] {false, true}) {
+            // From x = 1 at the face to x = 2 at the pupil, 10 up.
+            double lean = 0.5;
+            assertThat(pair(0).isBeside(wall(0, lean, turned), 1)).isFalse();
+            assertThat(pair(0).isBeside(wall(0, lean - 1e-3, turned), 1)).isFalse();
+            assertThat(pair(0).isBeside(wall(0, lean + 1e-3, turned), 1)).isTrue();
+            // 10 up the plane is off by 2 for 1 in lean.
+            assertThat(pair(0).isBeside(wall(0, lean + 0.4e-7, turned), 1)).isFalse();
+            assertThat(pair(0).isBeside(wall(0, lean + 0.6e-7, turned), 1)).isTrue();
+        }
+    }
+
+    /** What lies on the other side of a wall that a face rests against is hidden by it; what stands on the side of the face is not. */
+    @Test
+    void aRestingPlaneHidesWhatLiesBehindIt() {
+        double[][] others = {
+            triangle(2.6, -1, 1, 2.6, 1, 1, 3, 0, 3), triangle(0, -1, 1, 0, 1, 1, 0.2, 0, 3),
+            triangle(0.5, -1, 2, 9, -1, 2, 9, 1, 2), triangle(1, -5, 0, 1, 5, 0, 1.15, 0, 0.5)
+        };
+        boolean[] hidden = {true, false, false, true};
+        for (int i = 0; i < 4; i++) {
+            double[] both = new double[18];
+            System.arraycopy(wall(0, 1.5, false), 1, both, 0, 9);
+            System.arraycopy(others[i], 1, both, 9, 9);
+            RestingPlanes resting = new RestingPlanes(pair(0), both, new int[] {0, 1});
+            assertThat(resting.hide(9)).as("other %d", i).isEqualTo(hidden[i]);
+            assertThat(resting.hide(0)).isTrue();
+            // Nothing rests against the face: nothing is hidden.
+            RestingPlanes none = new RestingPlanes(pair(0.1), both, new int[] {0, 1});
+            assertThat(none.hide(9)).isFalse();
         }
     }
 }
