@@ -22,7 +22,7 @@ mutant_tests() {
         verdict) echo "darkrim.verdict.*,darkrim.study.DarkSurfaceTest" ;;
         shadow)
             printf 'darkrim.shadow.%s,' DarknessProofTest FullyLitProofTest LeastShareTest MarginsTest NoReflectionTest ReflectedBoundTest ThinGapTest \
-                VisiblePupilTest AttackPairTest AttackSurfaceTest StoppedProofTest AttackDirectedTest MosaicTest
+                VisiblePupilTest VisibleAreaTest VaneSightTest AttackPairTest AttackSurfaceTest StoppedProofTest AttackDirectedTest MosaicTest
             ;;
         light)
             printf 'darkrim.light.%s,' FrontSearchTest TransportTest IncidenceOfPathsTest ReferenceLawsTest ReferencePupilTest WindowLightTest \

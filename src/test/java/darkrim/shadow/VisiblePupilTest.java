@@ -14,12 +14,9 @@ import darkrim.scene.Beam;
 import darkrim.scene.FieldLimit;
 import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Tag;
@@ -174,27 +171,6 @@ class VisiblePupilTest {
 
     @Tag("chance")
     @Test
-    void theVisibleAreaOfPolygonsAgreesWithAnotherOverlayLibrary() {
-        int judged = 0;
-        for (long seed = 1; seed <= 120; seed++) {
-            Scene scene = RandomScenes.scene(seed);
-            VisiblePupil visible = new VisiblePupil(scene, TestParts.tree(scene));
-            SplittableRandom random = new SplittableRandom(seed);
-            for (int i = 0; i < 4; i++) {
-                Vector3D point = Vector3D.of(12 * random.nextDouble() - 6, 12 * random.nextDouble() - 6, 0.001);
-                if (!OverlayOracle.canJudge(scene, point)) {
-                    continue;
-                }
-                judged++;
-                double expected = OverlayOracle.visibleArea(scene, point);
-                double got = visible.from(point, UP).areaFraction();
-                assertThat(got).as("seed %d, %s", seed, point).isCloseTo(expected, within(2e-6));
-            }
-        }
-        assertThat(judged).isGreaterThan(300);
-    }
-
-    @Test
     void aFieldLimitBelowThePointKeepsTheLinesThatCrossIt() {
         Pupil pupil = TestParts.pupilAt(100, Polygon.rectangle(20, 20));
         // Lines from the point through x > 0 of the pupil cross z = -10 at x < 0, a tenth as far.
@@ -317,87 +293,6 @@ class VisiblePupilTest {
                 }
             }
             default -> throw new IllegalArgumentException("unknown blocker " + blocker);
-        }
-    }
-
-    @Test
-    void loopsForDrawingEncloseTheVisibleArea() {
-        Scene scene = new TestParts()
-                .sheet("knife", -90, 0.5, -90, 90, 50)
-                .sheet("bar", -90, 90, 1, 2, 40)
-                .build(Beam.of(TestParts.pupilAt(200, new Ring(20, 6))));
-        PupilView view = new VisiblePupil(scene, TestParts.tree(scene)).from(Vector3D.ZERO, UP);
-        double sum = 0;
-        List<double[]> loops = new ArrayList<>(view.loops());
-        for (double[] loop : loops) {
-            sum += PlanarPolygons.area(loop);
-        }
-        assertThat(Arrays.stream(loops.get(0)).allMatch(Double::isFinite)).isTrue();
-        // Arcs are drawn with a point each degree: short by 1 - sinc(1 deg) = 5e-5 at most.
-        assertThat(sum / (Math.PI * (400 - 36))).isCloseTo(view.areaFraction(), within(1e-4));
-    }
-
-    /** Where along the wall of a tube a disc beyond a round opening comes into sight; it is in sight at {@code from} and not at {@code to}. */
-    private static double comesIntoSight(
-            double wall, double disc, double discAt, double opening, double openingAt, double from, double to) {
-        Pupil pupil = new Pupil(
-                Ring.disc(disc),
-                Frame.about(Vector3D.of(0, 0, discAt), Vector3D.of(0, 0, Math.signum(openingAt - discAt))));
-        FieldLimit limit =
-                new FieldLimit(Ring.disc(opening), Frame.about(Vector3D.of(0, 0, openingAt), Vector3D.Unit.PLUS_Z));
-        Scene scene = new TestParts()
-                .sheet("far", 1e4, 1e4 + 1, 0, 1, -1)
-                .build(new Beam(pupil, Optional.of(limit), OptionalDouble.empty()));
-        VisiblePupil visible = new VisiblePupil(scene, TestParts.tree(scene));
-        double seen = from;
-        double hidden = to;
-        while (Math.abs(seen - hidden) > 1e-8) {
-            double middle = 0.5 * (seen + hidden);
-            Vector3D point = Vector3D.of(wall, 0, middle);
-            if (visible.from(point, Vector3D.Unit.MINUS_X).areaFraction() > 1e-14) {
-                seen = middle;
-            } else {
-                hidden = middle;
-            }
-        }
-        return seen;
-    }
-
-    @Test
-    void theVanesOfTheReferenceCasesEndWallLightWhereTheSeenWallBegins() {
-        for (ReferenceCase reference : ReferenceCases.beginning("H01")) {
-            double wall = reference.parameter("Rw");
-            double vane = reference.parameter("Rv");
-            double length = reference.parameter("L");
-            double firstLit = reference.parameter("firstLitWall");
-            double[] seen = reference.parameters("firstSeenWallBehindEachVane");
-            double[] vanes = reference.answers();
-            for (int k = 0; k < vanes.length; k++) {
-                double z = vanes[k];
-                double lit = comesIntoSight(wall, reference.parameter("Re"), length, vane, z, firstLit - 60, z - 1e-3);
-                assertThat(lit)
-                        .as("%s vane %d", reference.id(), k)
-                        .isCloseTo(k == 0 ? firstLit : seen[k - 1], within(2e-6));
-                double far = comesIntoSight(wall, reference.parameter("rd"), 0, vane, z, 2 * length, z + 1e-3);
-                // The last stretch is cut off at the entrance of the tube.
-                assertThat(Math.min(far, length))
-                        .as("%s vane %d", reference.id(), k)
-                        .isCloseTo(seen[k], within(2e-6));
-            }
-        }
-        for (ReferenceCase reference : ReferenceCases.beginning("H02")) {
-            double[] vanes = reference.answers();
-            for (int k = 0; k + 1 < vanes.length; k++) {
-                double far = comesIntoSight(
-                        reference.parameter("Rw"),
-                        reference.parameter("rd"),
-                        0,
-                        reference.parameter("Rv"),
-                        vanes[k],
-                        3 * vanes[k],
-                        vanes[k] + 1e-3);
-                assertThat(far).as("%s vane %d", reference.id(), k).isCloseTo(vanes[k + 1], within(2e-6));
-            }
         }
     }
 }
