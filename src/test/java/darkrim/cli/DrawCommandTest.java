@@ -228,7 +228,7 @@ class DrawCommandTest {
                 "--magnify 0                 | expected a factor from 0.1 to 1000, got '0'",
                 "--angle 45                  | --angle says how much a point sees",
                 "--angle 91 --seen-from left/front | expected an angle from 0.1 to 90 degrees",
-                "--date today                | expected a date such as 2026-03-31, got 'today'",
+                "--date today                | expected a date as YYYY-MM-DD, such as 2026-03-31, got 'today'",
                 "--detector left/front --seen-from left/front | two pictures",
                 "--detector left/front --light none | --light none is for pictures of parts",
                 "--path lift                 | --path: there is no surface 'lift'",
