@@ -37,14 +37,14 @@ import org.junit.jupiter.api.Test;
 
 /**
  * What comes by each way of light between two tilted walls and a floor, in the {@link CornerScene}, is held against {@link PlateSums}. Comparisons at 5
- * standard errors fail for 6e-7 of all seeds each; the sums themselves are right to 1 %.
+ * standard errors fail for 6e-7 of all seeds each; the sums themselves are right to 2 %.
  */
 class CornerLightTest {
     @Test
     void aPointGetsByEachWayOfTwoReflectionsWhatTheSumsSay() {
         PathTally found =
                 new ManyReflections(SCENE, TREE, 3).batch(new Receiver.AtPoint("point", POINT, FACING), 2, 0, 60_000);
-        PlateSums sums = sums(12, false);
+        PlateSums sums = sums(8, false);
         agree("direct", found.orders().get(0), relative(sums.irradiance(POINT, FACING)), 0.01);
         double once = 0;
         double twice = 0;
@@ -53,7 +53,7 @@ class CornerLightTest {
             agree(name(last), found.of(path(last)), by, 0.1);
             once += by;
             for (Step first :
-                    steps().filter(each -> each.plate() != last.plate()).toList()) {
+                    steps().filter(each -> !each.plate().equals(last.plate())).toList()) {
                 double byBoth = relative(sums.irradiance(POINT, FACING, last, first));
                 String what = name(first) + " and then " + name(last);
                 agree(what, found.of(path(first, last)), byBoth, 0.5);
@@ -76,8 +76,8 @@ class CornerLightTest {
                 .batch(new Receiver.AtPoint("point", POINT, FACING), LightClass.ONCE_REFLECTED, 0, 20_000);
         double all = 0;
         for (Step step : steps().toList()) {
-            double value = sums(24, false).irradiance(POINT, FACING, step);
-            double byCosine = sums(24, true).irradiance(POINT, FACING, step);
+            double value = sums(16, false).irradiance(POINT, FACING, step);
+            double byCosine = sums(16, true).irradiance(POINT, FACING, step);
             agree(name(step), found.by().get(reflector(step)), relative(value), 0.05);
             assertThat(found.incidences().get(reflector(step)))
                     .as(name(step))
@@ -99,7 +99,7 @@ class CornerLightTest {
             for (Step step : steps().toList()) {
                 for (double t : new double[] {0.25, 0.75}) {
                     Vector3D point = small.at((column + 0.5) / columns, t);
-                    expected[column] += relative(sums(12, false).irradiance(point, small.normal(), step)) / 2;
+                    expected[column] += relative(sums(10, false).irradiance(point, small.normal(), step)) / 2;
                 }
             }
         }
@@ -122,14 +122,14 @@ class CornerLightTest {
         double direct = 0;
         double once = 0;
         double twice = 0;
-        PlateSums sums = new PlateSums(PlateSums.pupil(PUPIL, 4), 8, false);
-        for (PlateSums.Element piece : FLOOR.elements(4)) {
-            direct += relative(sums.irradiance(piece.at(), piece.normal())) / 16;
+        PlateSums sums = new PlateSums(PlateSums.pupil(PUPIL, 3), 6, false);
+        for (PlateSums.Element piece : FLOOR.elements(3)) {
+            direct += relative(sums.irradiance(piece.at(), piece.normal())) / 9;
             for (Step last : steps().toList()) {
-                once += relative(sums.irradiance(piece.at(), piece.normal(), last)) / 16;
-                for (Step first :
-                        steps().filter(each -> each.plate() != last.plate()).toList()) {
-                    twice += relative(sums.irradiance(piece.at(), piece.normal(), last, first)) / 16;
+                once += relative(sums.irradiance(piece.at(), piece.normal(), last)) / 9;
+                for (Step first : steps().filter(each -> !each.plate().equals(last.plate()))
+                        .toList()) {
+                    twice += relative(sums.irradiance(piece.at(), piece.normal(), last, first)) / 9;
                 }
             }
         }
@@ -168,7 +168,7 @@ class CornerLightTest {
                     from.at().add(way.multiply(from.at().subtract(LEFT.corner()).dot(LEFT.normal()) / in));
             mirror += LEFT.reflection().mirror(in) / pupil.size();
             for (int i = 0; i < 2; i++) {
-                for (PlateSums.Element to : receivers.get(i).elements(24)) {
+                for (PlateSums.Element to : receivers.get(i).elements(12)) {
                     Vector3D on = to.at().subtract(hit).normalize();
                     double out = on.dot(LEFT.normal());
                     double arriving = Math.max(0, -on.dot(to.normal()));
