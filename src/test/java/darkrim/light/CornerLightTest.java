@@ -28,12 +28,15 @@ import darkrim.light.PlateSums.Step;
 import darkrim.light.Reflector.Part;
 import darkrim.reflection.Reflection;
 import darkrim.scene.Scene;
+import darkrim.trace.FacetTree;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * What comes by each way of light between two tilted walls and a floor, in the {@link CornerScene}, is held against {@link PlateSums}. Comparisons at 5
@@ -138,6 +141,29 @@ class CornerLightTest {
         agree("twice", found.irradiance(floor().surface(), 2), twice, 0.12);
         assertThat(found.absorbed() + found.escaped() + found.travelling())
                 .isCloseTo(found.emitted(), within(1e-9 * found.emitted()));
+    }
+
+    /** A wall that scatters and mirrors, but has no lobe; one that only mirrors; one that only scatters. */
+    @ParameterizedTest
+    @CsvSource({"0.3, 0.5", "0, 0.8", "0.8, 0"})
+    void lightFollowedForwardIsSharedByMirrorAndScatter(double diffuse, double mirror) {
+        Plate left = new Plate("left", LEFT.corner(), LEFT.u(), LEFT.v(), Reflection.of(diffuse, mirror));
+        Scene scene = scene(FLOOR, left);
+        FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
+        Estimate found = new ForwardTracer(scene, tree, 9)
+                .trace(100_000, 2)
+                .irradiance(scene.surface("floor").orElseThrow(), 1);
+        double expected = 0;
+        for (PlateSums.Element piece : FLOOR.elements(3)) {
+            for (Step step : List.of(
+                    new Step(left, Part.DIFFUSE),
+                    new Step(left, Part.MIRROR),
+                    new Step(RIGHT, Part.DIFFUSE),
+                    new Step(RIGHT, Part.LOBE))) {
+                expected += sums(6, false).irradiance(piece.at(), piece.normal(), step) / 9;
+            }
+        }
+        agree("once", found, expected / scene.referenceIrradiance(), 0.08);
     }
 
     /**

@@ -83,8 +83,12 @@ final class CornerScene {
     }
 
     static Scene scene(Plate floor) {
+        return scene(floor, LEFT);
+    }
+
+    static Scene scene(Plate floor, Plate left) {
         SceneBuilder builder = new SceneBuilder();
-        for (Plate plate : List.of(floor, LEFT, RIGHT)) {
+        for (Plate plate : List.of(floor, left, RIGHT)) {
             builder.sheet(
                             plate.name(),
                             new Finish(plate.name(), plate.reflection()),
