@@ -28,23 +28,26 @@ import darkrim.light.PlateSums.Step;
 import darkrim.light.Reflector.Part;
 import darkrim.reflection.Reflection;
 import darkrim.scene.Scene;
+import darkrim.trace.FacetTree;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * What comes by each way of light between two tilted walls and a floor, in the {@link CornerScene}, is held against {@link PlateSums}. Comparisons at 5
- * standard errors fail for 6e-7 of all seeds each; the sums themselves are right to 1 %.
+ * standard errors fail for 6e-7 of all seeds each; the sums themselves are right to 2 %.
  */
 class CornerLightTest {
     @Test
     void aPointGetsByEachWayOfTwoReflectionsWhatTheSumsSay() {
         PathTally found =
                 new ManyReflections(SCENE, TREE, 3).batch(new Receiver.AtPoint("point", POINT, FACING), 2, 0, 60_000);
-        PlateSums sums = sums(12, false);
+        PlateSums sums = sums(8, false);
         agree("direct", found.orders().get(0), relative(sums.irradiance(POINT, FACING)), 0.01);
         double once = 0;
         double twice = 0;
@@ -53,7 +56,7 @@ class CornerLightTest {
             agree(name(last), found.of(path(last)), by, 0.1);
             once += by;
             for (Step first :
-                    steps().filter(each -> each.plate() != last.plate()).toList()) {
+                    steps().filter(each -> !each.plate().equals(last.plate())).toList()) {
                 double byBoth = relative(sums.irradiance(POINT, FACING, last, first));
                 String what = name(first) + " and then " + name(last);
                 agree(what, found.of(path(first, last)), byBoth, 0.5);
@@ -76,8 +79,8 @@ class CornerLightTest {
                 .batch(new Receiver.AtPoint("point", POINT, FACING), LightClass.ONCE_REFLECTED, 0, 20_000);
         double all = 0;
         for (Step step : steps().toList()) {
-            double value = sums(24, false).irradiance(POINT, FACING, step);
-            double byCosine = sums(24, true).irradiance(POINT, FACING, step);
+            double value = sums(16, false).irradiance(POINT, FACING, step);
+            double byCosine = sums(16, true).irradiance(POINT, FACING, step);
             agree(name(step), found.by().get(reflector(step)), relative(value), 0.05);
             assertThat(found.incidences().get(reflector(step)))
                     .as(name(step))
@@ -99,7 +102,7 @@ class CornerLightTest {
             for (Step step : steps().toList()) {
                 for (double t : new double[] {0.25, 0.75}) {
                     Vector3D point = small.at((column + 0.5) / columns, t);
-                    expected[column] += relative(sums(12, false).irradiance(point, small.normal(), step)) / 2;
+                    expected[column] += relative(sums(10, false).irradiance(point, small.normal(), step)) / 2;
                 }
             }
         }
@@ -122,14 +125,14 @@ class CornerLightTest {
         double direct = 0;
         double once = 0;
         double twice = 0;
-        PlateSums sums = new PlateSums(PlateSums.pupil(PUPIL, 4), 8, false);
-        for (PlateSums.Element piece : FLOOR.elements(4)) {
-            direct += relative(sums.irradiance(piece.at(), piece.normal())) / 16;
+        PlateSums sums = new PlateSums(PlateSums.pupil(PUPIL, 3), 6, false);
+        for (PlateSums.Element piece : FLOOR.elements(3)) {
+            direct += relative(sums.irradiance(piece.at(), piece.normal())) / 9;
             for (Step last : steps().toList()) {
-                once += relative(sums.irradiance(piece.at(), piece.normal(), last)) / 16;
-                for (Step first :
-                        steps().filter(each -> each.plate() != last.plate()).toList()) {
-                    twice += relative(sums.irradiance(piece.at(), piece.normal(), last, first)) / 16;
+                once += relative(sums.irradiance(piece.at(), piece.normal(), last)) / 9;
+                for (Step first : steps().filter(each -> !each.plate().equals(last.plate()))
+                        .toList()) {
+                    twice += relative(sums.irradiance(piece.at(), piece.normal(), last, first)) / 9;
                 }
             }
         }
@@ -138,6 +141,29 @@ class CornerLightTest {
         agree("twice", found.irradiance(floor().surface(), 2), twice, 0.12);
         assertThat(found.absorbed() + found.escaped() + found.travelling())
                 .isCloseTo(found.emitted(), within(1e-9 * found.emitted()));
+    }
+
+    /** A wall that scatters and mirrors, but has no lobe; one that only mirrors; one that only scatters. */
+    @ParameterizedTest
+    @CsvSource({"0.3, 0.5", "0, 0.8", "0.8, 0"})
+    void lightFollowedForwardIsSharedByMirrorAndScatter(double diffuse, double mirror) {
+        Plate left = new Plate("left", LEFT.corner(), LEFT.u(), LEFT.v(), Reflection.of(diffuse, mirror));
+        Scene scene = scene(FLOOR, left);
+        FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
+        Estimate found = new ForwardTracer(scene, tree, 9)
+                .trace(100_000, 2)
+                .irradiance(scene.surface("floor").orElseThrow(), 1);
+        double expected = 0;
+        for (PlateSums.Element piece : FLOOR.elements(3)) {
+            for (Step step : List.of(
+                    new Step(left, Part.DIFFUSE),
+                    new Step(left, Part.MIRROR),
+                    new Step(RIGHT, Part.DIFFUSE),
+                    new Step(RIGHT, Part.LOBE))) {
+                expected += sums(6, false).irradiance(piece.at(), piece.normal(), step) / 9;
+            }
+        }
+        agree("once", found, expected / scene.referenceIrradiance(), 0.08);
     }
 
     /**
@@ -168,7 +194,7 @@ class CornerLightTest {
                     from.at().add(way.multiply(from.at().subtract(LEFT.corner()).dot(LEFT.normal()) / in));
             mirror += LEFT.reflection().mirror(in) / pupil.size();
             for (int i = 0; i < 2; i++) {
-                for (PlateSums.Element to : receivers.get(i).elements(24)) {
+                for (PlateSums.Element to : receivers.get(i).elements(12)) {
                     Vector3D on = to.at().subtract(hit).normalize();
                     double out = on.dot(LEFT.normal());
                     double arriving = Math.max(0, -on.dot(to.normal()));

@@ -41,12 +41,12 @@ class DrawnDirectionsTest {
         assertThat(drawn).as(what).allSatisfy(d -> assertThat(d.norm()).isCloseTo(1, within(1e-12)));
     }
 
-    private interface Number {
+    private interface Moment {
         double of(Vector3D direction);
     }
 
-    private static double mean(List<Vector3D> all, Number number) {
-        return all.stream().mapToDouble(number::of).sum() / all.size();
+    private static double mean(List<Vector3D> all, Moment moment) {
+        return all.stream().mapToDouble(moment::of).sum() / all.size();
     }
 
     private Vector3D last() {
@@ -119,7 +119,8 @@ class DrawnDirectionsTest {
         double allByGrid = 0;
         Vector3D byGrid = Vector3D.ZERO;
         for (int i = 0; i < steps * steps; i++) {
-            directions.cosine((i / steps + 0.5) / steps, (i % steps + 0.5) / steps, n.getX(), n.getY(), n.getZ());
+            int row = i / steps;
+            directions.cosine((row + 0.5) / steps, (i % steps + 0.5) / steps, n.getX(), n.getY(), n.getZ());
             double value = Math.PI * reflection.lobe(last().dot(n), cosine, -last().dot(d)) / (steps * steps);
             allByGrid += value;
             byGrid = byGrid.add(last().multiply(value));

@@ -176,7 +176,7 @@ class StarReachTest {
     @Test
     void theNarrowestBandIsThatOfTheCornerNearestToThePlane() {
         for (Outline outline : List.of(DISC, Polygon.rectangle(18, 50))) {
-            double width = outline == DISC ? 24 : 18;
+            double width = outline.equals(DISC) ? 24 : 18;
             for (double plane : new double[] {-20, 30}) {
                 Scene scene = scene(outline, PUPIL_HEIGHT, Finish.ABSORBER);
                 StarReach reach = reach(scene, plane);

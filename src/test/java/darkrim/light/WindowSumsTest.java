@@ -119,7 +119,7 @@ class WindowSumsTest {
                 .batch(new Receiver.AtPoint("point", POINT, FACING), LightClass.DIRECT, 0, 30_000);
         double sum = 0;
         double seen = 0;
-        List<Element> pupil = PlateSums.pupil(PUPIL, 120);
+        List<Element> pupil = PlateSums.pupil(PUPIL, 70);
         for (Element piece : pupil) {
             Vector3D light = toward(POINT, piece);
             if (POINT.getX() + 14 * light.getX() / light.getZ() < 2) {
@@ -142,12 +142,12 @@ class WindowSumsTest {
         double broad = 0;
         double lobe = 0;
         Reflection reflection = SLANT.reflection();
-        for (Element piece : SLANT.elements(12)) {
+        for (Element piece : SLANT.elements(8)) {
             Vector3D way = piece.at().subtract(POINT);
             Vector3D back = way.normalize().negate();
             double out = back.dot(piece.normal());
             double share = -back.dot(facing) * out * piece.area() / way.normSq();
-            for (Element pupil : PlateSums.pupil(PUPIL, 8)) {
+            for (Element pupil : PlateSums.pupil(PUPIL, 6)) {
                 Vector3D light = toward(piece.at(), pupil);
                 double in = light.normalize().dot(piece.normal());
                 if (in > 0) {
@@ -160,7 +160,7 @@ class WindowSumsTest {
             }
         }
         double mirror = 0;
-        for (Element piece : SLANT.elements(200)) {
+        for (Element piece : SLANT.elements(120)) {
             Vector3D way = piece.at().subtract(POINT);
             Vector3D to = way.normalize();
             double out = -to.dot(piece.normal());

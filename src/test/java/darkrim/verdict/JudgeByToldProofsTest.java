@@ -195,6 +195,24 @@ class JudgeByToldProofsTest {
         assertThat(decide(new Told(Set.of(), 0.4), record, any).verdict()).isEqualTo(Verdict.PASS);
     }
 
+    /** A bound too low, which the first samples cannot tell: those that a cell in doubt asks for can. */
+    @Test
+    void aProofThatOnlyManySamplesContradictIsRefusedInTheEnd() {
+        Judgement rough = decide(NOTHING, Plan.values(40), demand(reflected(1, Requirement.Per.CELL), "floor"));
+        double mean = rough.surfaces().get(0).onceReflected().irradiance().mean();
+        double cell = rough.surfaces().get(0).onceReflected().cells().get(2).mean();
+        // Between a third of the brightest cell, above which that is not settled, and the mean.
+        Told told = new Told(Set.of(), cell / 6 + mean / 2);
+        Demand inDoubt = demand(reflected(cell, Requirement.Per.CELL), "floor");
+        assertThat(cell / 3).isLessThan(0.8 * mean);
+        Plan once = new Plan(2, Plan.Measured.UNDECIDED, 1);
+        assertThat(decide(told, once, inDoubt).samples()).isEqualTo(2 * (long) Measurements.BATCH);
+        Plan often = new Plan(2, Plan.Measured.UNDECIDED, 8);
+        assertThatThrownBy(() -> decide(told, often, inDoubt))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessageContaining("floor is proved to get less once-reflected light");
+    }
+
     /** Where a bound was proved, samples for the record are held against it: four times as many. */
     @Test
     void samplesForTheRecordAreMoreWhereAProofIsHeldAgainstThem() {
