@@ -14,8 +14,7 @@ class CrossingHullTest {
     private static final double[] FACE = square(0, 0, 1, 0);
 
     private static double[] square(double x, double y, double half, double z) {
-        return new double[] {
-            x - half, y - half, z, x + half, y - half, z, x + half, y + half, z, x - half, y + half, z
+        return new double[] {x - half, y - half, z, x + half, y - half, z, x + half, y + half, z, x - half, y + half, z
         };
     }
 

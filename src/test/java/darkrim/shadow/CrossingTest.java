@@ -104,7 +104,9 @@ class CrossingTest {
                 assertThat(found == Crossing.YES).isEqualTo(crosses(from, to, t));
             }
         }
-        assertThat(Arrays.stream(seen).min().orElseThrow()).as(Arrays.toString(seen)).isGreaterThan(20);
+        assertThat(Arrays.stream(seen).min().orElseThrow())
+                .as(Arrays.toString(seen))
+                .isGreaterThan(20);
     }
 
     private static boolean crosses(double[] from, double[] to, double[] t) {

@@ -68,8 +68,8 @@ class CutsTest {
         build.accept(made);
         FlatPiece pupil = square(2, 10, false);
         FlatPiece face = square(1, 0, true);
-        Scene scene = made.build(
-                Beam.of(new Pupil(Polygon.rectangle(4, 4), turned ? turned(pupil).frame() : pupil.frame())));
+        Scene scene = made.build(Beam.of(
+                new Pupil(Polygon.rectangle(4, 4), turned ? turned(pupil).frame() : pupil.frame())));
         Tolerance tolerance = Tolerance.of(scene.bound(), 1e-6);
         return new Asked(
                 scene,
@@ -107,9 +107,11 @@ class CutsTest {
         assertThat(new SheetCut(none.scene, none.corners, none.edges).cuts(none.pair.shaft(), none.pair, new int[0]))
                 .isFalse();
         assertThat(none.sheetCuts()).isFalse();
-        assertThat(ask(to -> to.sheet("a", -9, 9, -9, 9, 5).sheet("b", -9, 9, -9, 9, 6)).sheetCuts())
+        assertThat(ask(to -> to.sheet("a", -9, 9, -9, 9, 5).sheet("b", -9, 9, -9, 9, 6))
+                        .sheetCuts())
                 .isTrue();
-        assertThat(ask(to -> to.sheet("a", -9, 9, -9, 9, 5).sheet("b", 0, 9, -9, 9, 6)).sheetCuts())
+        assertThat(ask(to -> to.sheet("a", -9, 9, -9, 9, 5).sheet("b", 0, 9, -9, 9, 6))
+                        .sheetCuts())
                 .isTrue();
     }
 
@@ -146,8 +148,10 @@ class CutsTest {
         });
         assertThat(open.sheetCuts()).isFalse();
         // A face that is moved by more than the hood leaves room for is not under it any more.
-        assertThat(ask(to -> to.block("hood", -1.2, 1.2, -1.2, 1.2, -1, 3), 0.1).sheetCuts()).isTrue();
-        assertThat(ask(to -> to.block("hood", -1.2, 1.2, -1.2, 1.2, -1, 3), 0.3).sheetCuts()).isFalse();
+        assertThat(ask(to -> to.block("hood", -1.2, 1.2, -1.2, 1.2, -1, 3), 0.1).sheetCuts())
+                .isTrue();
+        assertThat(ask(to -> to.block("hood", -1.2, 1.2, -1.2, 1.2, -1, 3), 0.3).sheetCuts())
+                .isFalse();
     }
 
     private static void wall(TestParts to, String name, double x) {
@@ -206,7 +210,8 @@ class CutsTest {
         Asked inside = ask(to -> to.block("left", -9, 0.3, -9, 9, 4, 12).block("right", 0.3, 9, -9, 9, 4, 5));
         assertThat(inside.sliceCovers()).isFalse();
         // Sheets have no inside.
-        assertThat(ask(to -> to.sheet("a", -9, 0, -9, 9, 5).sheet("b", 0, 9, -8, 8, 5)).sliceCovers())
+        assertThat(ask(to -> to.sheet("a", -9, 0, -9, 9, 5).sheet("b", 0, 9, -8, 8, 5))
+                        .sliceCovers())
                 .isFalse();
     }
 
@@ -247,16 +252,18 @@ class CutsTest {
         Tolerance rough = new Tolerance(gap / 16 / times, gap / 64, gap);
         Asked sheets = ask(to -> to.sheet("a", -9, 0.2, -9, 9, 5).sheet("b", 0.2, 9, -8, 8, 5), 0, false);
         Pair flat = new Pair(sheets.pair.pupil(), sheets.pair.face(), 0, rough);
-        boolean covered =
-                new CoverCut(sheets.scene, sheets.corners, sheets.edges, rough).covers(flat.shaft(), flat, sheets.all());
+        boolean covered = new CoverCut(sheets.scene, sheets.corners, sheets.edges, rough)
+                .covers(flat.shaft(), flat, sheets.all());
         assertThat(covered).isEqualTo(times > 2.4);
     }
 
     @Test
     void aFaceIsNoCoverForItself() {
-        assertThat(ask(to -> to.sheet("a", -9, 0, -9, 9, 0).sheet("b", 0, 9, -8, 8, 0)).planeCovers())
+        assertThat(ask(to -> to.sheet("a", -9, 0, -9, 9, 0).sheet("b", 0, 9, -8, 8, 0))
+                        .planeCovers())
                 .isFalse();
-        assertThat(ask(to -> to.sheet("a", -9, 0, -9, 9, 10).sheet("b", 0, 9, -8, 8, 10)).planeCovers())
+        assertThat(ask(to -> to.sheet("a", -9, 0, -9, 9, 10).sheet("b", 0, 9, -8, 8, 10))
+                        .planeCovers())
                 .isFalse();
     }
 
@@ -297,9 +304,12 @@ class CutsTest {
         Vector3D below = Vector3D.of(1, -1, 0);
         for (double off : new double[] {0, 1e-5}) {
             TestParts[] all = {
-                new TestParts().sheet("s", 1 + off, 9, -9, 9, 5), new TestParts().sheet("s", -9, 1 - off, -9, 9, 5),
-                new TestParts().sheet("s", -9, 9, -1 + off, 9, 5), new TestParts().sheet("s", -9, 9, -9, -1 - off, 5),
-                new TestParts().block("s", 1 + off, 9, -9, 9, 3, 5), new TestParts().block("s", -9, 1 - off, -9, 9, 3, 5),
+                new TestParts().sheet("s", 1 + off, 9, -9, 9, 5),
+                new TestParts().sheet("s", -9, 1 - off, -9, 9, 5),
+                new TestParts().sheet("s", -9, 9, -1 + off, 9, 5),
+                new TestParts().sheet("s", -9, 9, -9, -1 - off, 5),
+                new TestParts().block("s", 1 + off, 9, -9, 9, 3, 5),
+                new TestParts().block("s", -9, 1 - off, -9, 9, 3, 5),
                 new TestParts().block("s", -9, 9, -1 + off, 9, 3, 5),
                 new TestParts().block("s", -9, 9, -9, -1 - off, 3, 5)
             };
@@ -326,8 +336,7 @@ class CutsTest {
     /** A limit of radius 0.5 at z = 5, where the line crosses at a distance of 0.707, or 0.495. */
     @Test
     void aLineThatMissesTheFieldLimitIsNotClearButBlocked() {
-        FieldLimit limit =
-                new FieldLimit(Ring.disc(0.5), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
+        FieldLimit limit = new FieldLimit(Ring.disc(0.5), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
         Beam beam = new Beam(BEAM.pupil(), Optional.of(limit), OptionalDouble.empty());
         Scene scene = new TestParts().sheet("far", 50, 51, 50, 51, 5).build(beam);
         double[] inner = {0.7, 0.7};
@@ -355,13 +364,12 @@ class CutsTest {
         WitnessRay left = new WitnessRay(Vector3D.of(-2, 0, 10), Vector3D.of(-1, 0, 0), "pupil", "under");
         assertThat(limiting.of(left, up)).isEqualTo("s");
         // Within a field limit whose rim is nearer than any edge.
-        FieldLimit limit =
-                new FieldLimit(Ring.disc(0.55), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
+        FieldLimit limit = new FieldLimit(Ring.disc(0.55), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
         Scene limited = scene.under(new Beam(BEAM.pupil(), Optional.of(limit), OptionalDouble.empty()));
         assertThat(new LimitingEdge(limited, FacetEdges.of(limited), tolerance).of(ray, up))
                 .isEqualTo("field limit");
-        FieldLimit square = new FieldLimit(
-                Polygon.rectangle(1.1, 8), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
+        FieldLimit square =
+                new FieldLimit(Polygon.rectangle(1.1, 8), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
         Scene other = scene.under(new Beam(BEAM.pupil(), Optional.of(square), OptionalDouble.empty()));
         assertThat(new LimitingEdge(other, FacetEdges.of(other), tolerance).of(ray, up))
                 .isEqualTo("field limit");
@@ -392,15 +400,15 @@ class CutsTest {
                     Vector3D.of(edges.ends()[6 * edge], edges.ends()[6 * edge + 1], edges.ends()[6 * edge + 2]),
                     Vector3D.of(edges.ends()[6 * edge + 3], edges.ends()[6 * edge + 4], edges.ends()[6 * edge + 5])
                 };
-                assertThat(ends)
-                        .containsExactlyInAnyOrder(scene.corner(f, k), scene.corner(f, (k + 1) % 3));
+                assertThat(ends).containsExactlyInAnyOrder(scene.corner(f, k), scene.corner(f, (k + 1) % 3));
             }
         }
         assertThat(single).isEqualTo(4);
         assertThat(edges.isClosed(edges.solid(0))).isTrue();
         assertThat(edges.isClosed(edges.solid(13))).isFalse();
         assertThat(edges.solid(0)).isEqualTo(edges.solid(11)).isNotEqualTo(edges.solid(12));
-        assertThat(edges.facets(edges.solid(0))).containsExactly(IntStream.range(0, 12).toArray());
+        assertThat(edges.facets(edges.solid(0)))
+                .containsExactly(IntStream.range(0, 12).toArray());
         assertThat(edges.facets(edges.solid(12))).containsExactly(12, 13);
         double[] box = {0, 0, 0, 1, 2, 3};
         for (int k = 0; k < 6; k++) {
@@ -420,8 +428,10 @@ class CutsTest {
                         .block("b", at[0], at[0] + 1, at[1], at[1] + 1, at[2], at[2] + 1)
                         .build(BEAM);
                 FacetEdges edges = FacetEdges.of(scene);
-                assertThat(edges.boxesTouch(edges.solid(0), edges.solid(12), distance)).isEqualTo(touch);
-                assertThat(edges.boxesTouch(edges.solid(12), edges.solid(0), distance)).isEqualTo(touch);
+                assertThat(edges.boxesTouch(edges.solid(0), edges.solid(12), distance))
+                        .isEqualTo(touch);
+                assertThat(edges.boxesTouch(edges.solid(12), edges.solid(0), distance))
+                        .isEqualTo(touch);
                 double[] points = {at[0], at[1], at[2], at[0] + 1, at[1] + 1, at[2] + 1};
                 assertThat(edges.boxTouches(edges.solid(0), points, distance)).isEqualTo(touch);
             }

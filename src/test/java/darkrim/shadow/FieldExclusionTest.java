@@ -30,8 +30,7 @@ class FieldExclusionTest {
     private static FieldExclusion limit(Outline outline, double z, boolean up) {
         return new FieldExclusion(
                 new FieldLimit(
-                        outline,
-                        Frame.about(Vector3D.of(0, 0, z), up ? Vector3D.Unit.PLUS_Z : Vector3D.Unit.MINUS_Z)),
+                        outline, Frame.about(Vector3D.of(0, 0, z), up ? Vector3D.Unit.PLUS_Z : Vector3D.Unit.MINUS_Z)),
                 TOLERANCE);
     }
 
@@ -98,7 +97,11 @@ class FieldExclusionTest {
     @Test
     void aLimitThatIsNotConvexIsJudgedByItsParts() {
         Polygon l = Polygon.of(List.of(
-                Vector2D.of(-4, -4), Vector2D.of(4, -4), Vector2D.of(4, 0), Vector2D.of(0, 0), Vector2D.of(0, 4),
+                Vector2D.of(-4, -4),
+                Vector2D.of(4, -4),
+                Vector2D.of(4, 0),
+                Vector2D.of(0, 0),
+                Vector2D.of(0, 4),
                 Vector2D.of(-4, 4)));
         // The frame's u and v are x and y, one turned round or both, as it stands: ask it.
         Frame frame = Frame.of(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_X, Vector3D.Unit.PLUS_Y);
@@ -182,7 +185,8 @@ class FieldExclusionTest {
         assertThat(out.pupil().getX()).isPositive();
         Question.Aim in = limit(new Ring(6, 4), 5, true).aim(pair(11, 0), 1).orElseThrow();
         assertThat(in.face().getX()).isNegative();
-        Question.Aim inside = limit(Polygon.rectangle(8, 8), 5, true).aim(pair(6, 1), 1).orElseThrow();
+        Question.Aim inside =
+                limit(Polygon.rectangle(8, 8), 5, true).aim(pair(6, 1), 1).orElseThrow();
         // At (3, 0.5) the side x = 4 is nearest.
         assertThat(inside.face().getX()).isNegative();
         assertThat(Math.abs(inside.face().getY())).isLessThan(1e-12);

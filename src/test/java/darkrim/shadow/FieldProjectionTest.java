@@ -29,9 +29,7 @@ class FieldProjectionTest {
         Scene scene = new TestParts()
                 .sheet("far", 500, 501, 500, 501, 0)
                 .build(new Beam(
-                        TestParts.pupilAt(100, Polygon.rectangle(40, 40)),
-                        Optional.of(limit),
-                        OptionalDouble.empty()));
+                        TestParts.pupilAt(100, Polygon.rectangle(40, 40)), Optional.of(limit), OptionalDouble.empty()));
         return new VisiblePupil(scene, TestParts.tree(scene)).withoutParts(POINT, Vector3D.Unit.PLUS_Z);
     }
 
@@ -86,8 +84,7 @@ class FieldProjectionTest {
         double cosine = Math.cos(Math.PI / 6);
         double sine = 0.5;
         for (int turned = -1; turned <= 1; turned += 2) {
-            Frame frame = Frame.of(
-                    Vector3D.of(1, 2, z), Vector3D.of(cosine, 0, sine), Vector3D.of(0, turned, 0));
+            Frame frame = Frame.of(Vector3D.of(1, 2, z), Vector3D.of(cosine, 0, sine), Vector3D.of(0, turned, 0));
             double[] corners = new double[8];
             double[][] own = {{-2, -1}, {2, -1}, {2, 1}, {-2, 1}};
             for (int i = 0; i < 4; i++) {
@@ -121,7 +118,11 @@ class FieldProjectionTest {
     @Test
     void theTwoPartsOfALimitThatIsNotConvexAddUp() {
         Polygon l = Polygon.of(List.of(
-                Vector2D.of(-2, -2), Vector2D.of(2, -2), Vector2D.of(2, 0), Vector2D.of(0, 0), Vector2D.of(0, 2),
+                Vector2D.of(-2, -2),
+                Vector2D.of(2, -2),
+                Vector2D.of(2, 0),
+                Vector2D.of(0, 0),
+                Vector2D.of(0, 2),
                 Vector2D.of(-2, 2)));
         assertThat(area(l, level(1, 2, 50, true))).isCloseTo(12 * 4, within(1e-9));
     }
@@ -129,7 +130,8 @@ class FieldProjectionTest {
     /** A limit that stands upright behind the point: lines are drawn out backward through it. */
     @Test
     void aLimitBesideThePointIsMetByLinesDrawnOutBackward() {
-        // The plane x = -9 from z = -15 to -5 and y = 2 +- 1: lines to u = 1 + 10 t, 100 = 10 t .. : x moves by -10 for z of -10.
+        // The plane x = -9 from z = -15 to -5 and y = 2 +- 1: lines to u = 1 + 10 t, 100 = 10 t .. : x moves by -10 for
+        // z of -10.
         Frame frame = Frame.of(Vector3D.of(-9, 2, -60), Vector3D.Unit.PLUS_Y, Vector3D.Unit.PLUS_Z);
         // Heights -80 to -40: at the pupil x = 1 + 10 * 100 / height, from 13.5 to 26; y = 2 +- 100 / height.
         double expected = 0;

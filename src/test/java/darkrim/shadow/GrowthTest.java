@@ -41,7 +41,8 @@ class GrowthTest {
             double reach = Double.NEGATIVE_INFINITY;
             for (int i = 0; i < grown.piece().size(); i++) {
                 reach = Math.max(
-                        reach, grown.piece().u(i) * Math.cos(angle) + grown.piece().v(i) * Math.sin(angle));
+                        reach,
+                        grown.piece().u(i) * Math.cos(angle) + grown.piece().v(i) * Math.sin(angle));
             }
             double own = Math.max(0, 4 * Math.cos(angle)) + Math.max(0, 2 * Math.sin(angle));
             assertThat(reach).isGreaterThanOrEqualTo(own + 0.5 - 1e-12);
@@ -75,15 +76,15 @@ class GrowthTest {
     void itsSidesFaceAwayFromIt() {
         List<Side> sides = Growth.sides(FACES);
         assertThat(sides).hasSize(4);
-        Vector3D[] expected = {
-            Vector3D.Unit.PLUS_Y, Vector3D.Unit.MINUS_Y, Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_X
+        Vector3D[] expected = {Vector3D.Unit.PLUS_Y, Vector3D.Unit.MINUS_Y, Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_X
         };
         for (Vector3D each : expected) {
             assertThat(sides.stream().filter(side -> side.direction().distance(each) < 1e-12))
                     .hasSize(1);
         }
         // A second face of the same directions adds none, a triangle adds its long side.
-        assertThat(Growth.sides(List.of(FACES.get(0), face(5, 0, 9, 0, 9, 2, 5, 2)))).hasSize(4);
+        assertThat(Growth.sides(List.of(FACES.get(0), face(5, 0, 9, 0, 9, 2, 5, 2))))
+                .hasSize(4);
         assertThat(Growth.sides(List.of(FACES.get(0), face(5, 0, 9, 0, 5, 4)))).hasSize(5);
     }
 
@@ -146,12 +147,16 @@ class GrowthTest {
             assertThat(out.norm()).isCloseTo(1, within(1e-12));
             assertThat(NearestFace.of(FACES, place.point()).distance()).isLessThan(1e-12);
             assertThat(NearestFace.of(FACES, place.point().add(out)).distance()).isCloseTo(1, within(1e-12));
-            assertThat(NearestFace.of(FACES, place.point().subtract(out.multiply(0.1))).distance()).isLessThan(1e-12);
+            assertThat(NearestFace.of(FACES, place.point().subtract(out.multiply(0.1)))
+                            .distance())
+                    .isLessThan(1e-12);
             FlatPiece small = place.face(0.25).get(0).piece();
             assertThat(small.area()).isCloseTo(4e-18, within(1e-19));
-            assertThat(small.middleInSpace().distance(place.point().subtract(out.multiply(0.25)))).isLessThan(1e-9);
+            assertThat(small.middleInSpace().distance(place.point().subtract(out.multiply(0.25))))
+                    .isLessThan(1e-9);
         }
         // A corner in a straight side is none: five corners of which one does not turn.
-        assertThat(RimPlace.of(face(0, 0, 2, 0, 4, 0, 4, 2, 0, 2)).stream().filter(RimPlace::isCorner)).hasSize(4);
+        assertThat(RimPlace.of(face(0, 0, 2, 0, 4, 0, 4, 2, 0, 2)).stream().filter(RimPlace::isCorner))
+                .hasSize(4);
     }
 }

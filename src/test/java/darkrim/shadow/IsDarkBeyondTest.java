@@ -50,10 +50,7 @@ class IsDarkBeyondTest {
 
     private static Pair pair(double x, double y) {
         return new Pair(
-                square(DOWN, 2),
-                square(Frame.about(Vector3D.of(x, y, 0), Vector3D.Unit.PLUS_Z), 1),
-                0,
-                TOLERANCE);
+                square(DOWN, 2), square(Frame.about(Vector3D.of(x, y, 0), Vector3D.Unit.PLUS_Z), 1), 0, TOLERANCE);
     }
 
     private static IsDarkBeyond beyond(double angle) {
@@ -68,8 +65,10 @@ class IsDarkBeyondTest {
             double across = Math.hypot(Math.abs(place[0]) + 3, Math.abs(place[1]) + 3);
             double angle = Math.toDegrees(Math.atan(across / 10));
             Pair pair = pair(place[0], place[1]);
-            assertThat(beyond(angle + 1e-5).holds(pair.shaft(), pair, new int[0])).isTrue();
-            assertThat(beyond(angle - 1e-5).holds(pair.shaft(), pair, new int[0])).isFalse();
+            assertThat(beyond(angle + 1e-5).holds(pair.shaft(), pair, new int[0]))
+                    .isTrue();
+            assertThat(beyond(angle - 1e-5).holds(pair.shaft(), pair, new int[0]))
+                    .isFalse();
         }
     }
 
@@ -78,8 +77,10 @@ class IsDarkBeyondTest {
         // 10 down and 10 across: 45 degrees; DOWN's origin is the start.
         Face face = new Face(pair(0, 0).face(), 0);
         double[] middle = {0, 0};
-        assertThat(beyond(44.9).counterexample(middle, face, Vector3D.of(6, 8, 0))).isPresent();
-        assertThat(beyond(45.1).counterexample(middle, face, Vector3D.of(6, 8, 0))).isEmpty();
+        assertThat(beyond(44.9).counterexample(middle, face, Vector3D.of(6, 8, 0)))
+                .isPresent();
+        assertThat(beyond(45.1).counterexample(middle, face, Vector3D.of(6, 8, 0)))
+                .isEmpty();
         assertThat(beyond(0).counterexample(middle, face, Vector3D.of(0, 0, 0))).isPresent();
         assertThat(beyond(1).counterexample(middle, face, Vector3D.of(0, 0, 0))).isEmpty();
     }

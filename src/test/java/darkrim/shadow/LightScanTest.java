@@ -50,9 +50,7 @@ class LightScanTest {
             starts.add(pupilPoint.clone());
             faces.add(face);
             ends.add(end);
-            return starts.size() >= findAt
-                    ? Optional.of(new WitnessRay(end, end, "", ""))
-                    : Optional.empty();
+            return starts.size() >= findAt ? Optional.of(new WitnessRay(end, end, "", "")) : Optional.empty();
         }
 
         @Override
@@ -105,7 +103,8 @@ class LightScanTest {
             } else {
                 second++;
             }
-            assertThat(Math.hypot(notes.starts.get(i)[0], notes.starts.get(i)[1])).isLessThanOrEqualTo(10 + 1e-9);
+            assertThat(Math.hypot(notes.starts.get(i)[0], notes.starts.get(i)[1]))
+                    .isLessThanOrEqualTo(10 + 1e-9);
         }
         // Even sets lie within a few in a thousand of the areas.
         assertThat(second / (double) n).isCloseTo(2 / 13.0, within(0.005));
@@ -116,7 +115,8 @@ class LightScanTest {
         for (double quarter : seen) {
             assertThat(quarter / first).isCloseTo(2 / 11.0, within(0.02));
         }
-        double inner = notes.starts.stream().filter(s -> Math.hypot(s[0], s[1]) < 5).count();
+        double inner =
+                notes.starts.stream().filter(s -> Math.hypot(s[0], s[1]) < 5).count();
         assertThat(inner / n).isCloseTo(0.25, within(0.01));
         double right = notes.starts.stream().filter(s -> s[0] > 0).count();
         assertThat(right / n).isCloseTo(0.5, within(0.01));
@@ -149,7 +149,9 @@ class LightScanTest {
             new LightScan(beam, notes, FACES).look(200);
             int through = 0;
             for (int i = 0; i < notes.ends.size(); i++) {
-                Vector3D from = beam.pupil().frame().at(notes.starts.get(i)[0], notes.starts.get(i)[1]);
+                Vector3D from = beam.pupil()
+                        .frame()
+                        .at(notes.starts.get(i)[0], notes.starts.get(i)[1]);
                 Vector3D to = notes.ends.get(i);
                 Vector3D crossing = to.lerp(from, z / 50);
                 through += Math.abs(crossing.getX() - 1) < 0.1 + 1e-9 && Math.abs(crossing.getY() - 2) < 0.05 + 1e-9

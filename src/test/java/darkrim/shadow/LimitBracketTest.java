@@ -48,7 +48,8 @@ class LimitBracketTest {
     @CsvSource({"20, 25", "20, 20", "0.005, 1", "0.01, 1"})
     void whatHoldsAtTheFarthestHasNoLimit(double farthest, double limit) {
         LimitBracket[] all = {
-            LimitBracket.fromZero(at -> at <= limit, farthest), LimitBracket.around(0.004, at -> at <= limit, farthest),
+            LimitBracket.fromZero(at -> at <= limit, farthest),
+            LimitBracket.around(0.004, at -> at <= limit, farthest),
             LimitBracket.around(99, at -> at <= limit, farthest)
         };
         for (LimitBracket found : all) {

@@ -67,8 +67,10 @@ class LitAndSeenTest {
         assertThat(both.lit().from().getZ()).isCloseTo(100, within(1e-9));
         assertThat(both.seen().from().getZ()).isCloseTo(0, within(1e-9));
         assertThat(both.seen().fromSurface()).isEqualTo("receiver");
-        assertThat(Math.hypot(both.seen().from().getX(), both.seen().from().getY())).isLessThanOrEqualTo(5);
-        assertThat(Math.hypot(both.lit().from().getX(), both.lit().from().getY())).isLessThanOrEqualTo(10);
+        assertThat(Math.hypot(both.seen().from().getX(), both.seen().from().getY()))
+                .isLessThanOrEqualTo(5);
+        assertThat(Math.hypot(both.lit().from().getX(), both.lit().from().getY()))
+                .isLessThanOrEqualTo(10);
     }
 
     /**

@@ -76,15 +76,20 @@ class OpeningMarginsTest {
         return new OpeningMargins(
                         scene,
                         TestParts.tree(scene),
-                        dark.stream().map(name -> scene.surface(name).orElseThrow()).toList(),
-                        lit.stream().map(name -> scene.surface(name).orElseThrow()).toList(),
+                        dark.stream()
+                                .map(name -> scene.surface(name).orElseThrow())
+                                .toList(),
+                        lit.stream()
+                                .map(name -> scene.surface(name).orElseThrow())
+                                .toList(),
                         List.of(dies))
                 .of(opening, () -> false);
     }
 
     private static OpeningMargin side(List<OpeningMargin> margins, String name) {
         return margins.stream()
-                .filter(margin -> margin.extent() == Extent.SIDE && margin.sides().equals(List.of(name)))
+                .filter(margin ->
+                        margin.extent() == Extent.SIDE && margin.sides().equals(List.of(name)))
                 .findFirst()
                 .orElseThrow();
     }
@@ -155,7 +160,9 @@ class OpeningMarginsTest {
         assertThat(side(found, "-x").outward()).isEmpty();
         // What this side does not light it cannot cure: a face at the middle sees the pupil whatever the side does.
         Scene middle = lid(60, WALL).sheet("face", -1, 1, -1, 1, 0).build(beam(Ring.disc(20)));
-        assertThat(side(margins(middle, opening(WALL), List.of(), List.of("face")), "+x").outward()).isEmpty();
+        assertThat(side(margins(middle, opening(WALL), List.of(), List.of("face")), "+x")
+                        .outward())
+                .isEmpty();
     }
 
     @Test
@@ -219,8 +226,8 @@ class OpeningMarginsTest {
     /** The active area is not centred: 1 to 5 along x and -2 to 1 along y. */
     @Test
     void theRoomOfEachSideIsItsOwn() {
-        List<Vector3D> active = List.of(
-                Vector3D.of(1, -2, 0), Vector3D.of(5, -2, 0), Vector3D.of(5, 1, 0), Vector3D.of(1, 1, 0));
+        List<Vector3D> active =
+                List.of(Vector3D.of(1, -2, 0), Vector3D.of(5, -2, 0), Vector3D.of(5, 1, 0), Vector3D.of(1, 1, 0));
         Scene scene = lid(60, WALL).sheet("face", 40, 41, -3, 3, 0).build(beam(Ring.disc(20)));
         Die die = new Die("die", TestParts.NOWHERE, active, active, active);
         Die elsewhere = new Die(
@@ -251,11 +258,7 @@ class OpeningMarginsTest {
         Scene scene = lid(60, WALL).sheet("face", 14, 19, -3, 3, 0).build(beam(Ring.disc(20)));
         assertThat(margins(scene, bent, List.of("face"), List.of())).isEmpty();
         OpeningMargins margins = new OpeningMargins(
-                scene,
-                TestParts.tree(scene),
-                List.of(scene.surface("face").orElseThrow()),
-                List.of(),
-                List.of());
+                scene, TestParts.tree(scene), List.of(scene.surface("face").orElseThrow()), List.of(), List.of());
         assertThat(margins.of(opening(WALL), () -> true)).isEmpty();
     }
 
@@ -267,14 +270,14 @@ class OpeningMarginsTest {
         assertThat(sides.isConvex()).isTrue();
         assertThat(sides.normal().distance(Vector3D.Unit.PLUS_Z)).isLessThan(1e-12);
         assertThat(sides.outward(1).distance(Vector3D.Unit.PLUS_X)).isLessThan(1e-12);
-        assertThat(sides.swept(new boolean[] {false, true, false, false}, 3))
-                .containsExactly(10, -10, 20, 13, 10, 21);
-        assertThat(sides.swept(new boolean[] {false, true, true, false}, -3))
-                .containsExactly(-10, -10, 20, 10, 10, 21);
+        assertThat(sides.swept(new boolean[] {false, true, false, false}, 3)).containsExactly(10, -10, 20, 13, 10, 21);
+        assertThat(sides.swept(new boolean[] {false, true, true, false}, -3)).containsExactly(-10, -10, 20, 10, 10, 21);
         assertThat(sides.canMove(new boolean[] {false, true, false, false}, 49)).isTrue();
         assertThat(sides.canMove(new boolean[] {false, true, false, false}, 51)).isFalse();
-        assertThat(sides.canMove(new boolean[] {false, true, false, false}, -19)).isTrue();
-        assertThat(sides.canMove(new boolean[] {false, true, false, false}, -21)).isFalse();
+        assertThat(sides.canMove(new boolean[] {false, true, false, false}, -19))
+                .isTrue();
+        assertThat(sides.canMove(new boolean[] {false, true, false, false}, -21))
+                .isFalse();
         assertThat(sides.canMove(new boolean[] {true, true, true, true}, -9)).isTrue();
         assertThat(sides.canMove(new boolean[] {true, true, true, true}, -11)).isFalse();
     }
@@ -285,7 +288,8 @@ class OpeningMarginsTest {
     void theMovedPlateHasTheAreasOfItsNewOpening(double byX, double byY) {
         Scene scene = lid(60, WALL).build(beam(Ring.disc(20)));
         MovedSides sides = new MovedSides(scene, opening(WALL));
-        Scene moved = sides.scene(new boolean[] {false, true, false, false}, byX).orElseThrow();
+        Scene moved =
+                sides.scene(new boolean[] {false, true, false, false}, byX).orElseThrow();
         assertThat(area(moved, "lid/+z")).isCloseTo(120 * 120 - (20 + byX) * 20, within(1e-6));
         assertThat(area(moved, "lid/-z")).isCloseTo(120 * 120 - (20 + byX) * 20, within(1e-6));
         assertThat(area(moved, "lid/opening[0]/step[0]/+x")).isCloseTo(20, within(1e-9));
@@ -313,7 +317,8 @@ class OpeningMarginsTest {
     void partsThatShareACornerWithThePlateStay() {
         Scene scene = lid(60, WALL).block("post", 10, 11, 10, 11, 10, 20).build(beam(Ring.disc(20)));
         MovedSides sides = new MovedSides(scene, opening(WALL));
-        Scene moved = sides.scene(new boolean[] {false, true, false, false}, 0.5).orElseThrow();
+        Scene moved =
+                sides.scene(new boolean[] {false, true, false, false}, 0.5).orElseThrow();
         Surface post = scene.surface("post/+z").orElseThrow();
         for (int f = post.firstFacet(); f < post.firstFacet() + post.facetCount(); f++) {
             for (int k = 0; k < 3; k++) {
@@ -354,7 +359,10 @@ class OpeningMarginsTest {
         Vector3D to = hexagon.get(1).add(out.multiply(2)).subtract(along.multiply(slide));
         for (int k = 0; k < 2; k++) {
             double[] all = {
-                from.toArray()[k], to.toArray()[k], hexagon.get(0).toArray()[k], hexagon.get(1).toArray()[k]
+                from.toArray()[k],
+                to.toArray()[k],
+                hexagon.get(0).toArray()[k],
+                hexagon.get(1).toArray()[k]
             };
             assertThat(one[k]).isCloseTo(Arrays.stream(all).min().orElseThrow(), within(1e-9));
             assertThat(one[k + 3]).isCloseTo(Arrays.stream(all).max().orElseThrow(), within(1e-9));
@@ -368,7 +376,9 @@ class OpeningMarginsTest {
                 .sheet("both", 13, 27, -3, 3, 0)
                 .sheet("one", 13.2, 20, 4, 5, 0)
                 .build(beam(Ring.disc(20)));
-        assertThat(side(margins(scene, opening(WALL), List.of(), List.of("both")), "+x").outward()).isEmpty();
+        assertThat(side(margins(scene, opening(WALL), List.of(), List.of("both")), "+x")
+                        .outward())
+                .isEmpty();
         Room room = side(margins(scene, opening(WALL), List.of(), List.of("both", "one")), "+x")
                 .outward()
                 .orElseThrow();
@@ -385,8 +395,7 @@ class OpeningMarginsTest {
         MovedSides sides = new MovedSides(scene, opening(WALL));
         Outline outline = round ? Ring.disc(20) : Polygon.rectangle(50, 20);
         Pupil pupil = new Pupil(
-                outline,
-                Frame.of(Vector3D.of(15, -8, 90), Vector3D.of(0.8, 0.2, 0.5), Vector3D.of(-0.1, -1, 0.3)));
+                outline, Frame.of(Vector3D.of(15, -8, 90), Vector3D.of(0.8, 0.2, 0.5), Vector3D.of(-0.1, -1, 0.3)));
         List<Vector3D> area = die(4).active();
         for (int side = 0; side < 4; side++) {
             double least = Double.POSITIVE_INFINITY;
@@ -400,20 +409,27 @@ class OpeningMarginsTest {
                         Vector3D from = pupil.frame().at(rim[0], rim[1]);
                         double z = loop.get(0).getZ();
                         Vector3D crossing = corner.lerp(from, z / from.getZ());
-                        least = Math.min(least, -crossing.subtract(loop.get(side)).dot(sides.outward(side)));
+                        least = Math.min(
+                                least, -crossing.subtract(loop.get(side)).dot(sides.outward(side)));
                     }
                 }
             }
             double found = new PupilRoom(pupil).of(sides, side, area);
             assertThat(found).isCloseTo(least, within(1e-4)).isLessThanOrEqualTo(least + 1e-9);
         }
-        assertThat(PupilRoom.passes(sides, Vector3D.ZERO, Vector3D.of(0, 0, 200))).isTrue();
-        assertThat(PupilRoom.passes(sides, Vector3D.of(0, 0, 30), Vector3D.of(0, 0, 200))).isFalse();
+        assertThat(PupilRoom.passes(sides, Vector3D.ZERO, Vector3D.of(0, 0, 200)))
+                .isTrue();
+        assertThat(PupilRoom.passes(sides, Vector3D.of(0, 0, 30), Vector3D.of(0, 0, 200)))
+                .isFalse();
         // 11 at the lower side of the lid, 9.9 at the upper; and the other way round.
-        assertThat(PupilRoom.passes(sides, Vector3D.of(33, 0, 0), Vector3D.of(0, 0, 30))).isFalse();
-        assertThat(PupilRoom.passes(sides, Vector3D.of(0, 29, 0), Vector3D.of(0, 0, 30))).isTrue();
-        assertThat(PupilRoom.passes(sides, Vector3D.of(0, -31, 0), Vector3D.of(0, 0, 30))).isFalse();
-        assertThat(PupilRoom.passes(sides, Vector3D.of(-31, 0, 0), Vector3D.of(0, 0, 30))).isFalse();
+        assertThat(PupilRoom.passes(sides, Vector3D.of(33, 0, 0), Vector3D.of(0, 0, 30)))
+                .isFalse();
+        assertThat(PupilRoom.passes(sides, Vector3D.of(0, 29, 0), Vector3D.of(0, 0, 30)))
+                .isTrue();
+        assertThat(PupilRoom.passes(sides, Vector3D.of(0, -31, 0), Vector3D.of(0, 0, 30)))
+                .isFalse();
+        assertThat(PupilRoom.passes(sides, Vector3D.of(-31, 0, 0), Vector3D.of(0, 0, 30)))
+                .isFalse();
     }
 
     /** For light to reach a point, as if nothing but the opening were there: the corner at (14, 0.1) needs 0.6, whatever the outline. */
@@ -421,23 +437,30 @@ class OpeningMarginsTest {
     void aGuessIsTheWayOutForTheFarthestLineToPass() {
         Scene scene = lid(60, WALL).sheet("face", 14, 19, -3, 3, 0).build(beam(Ring.disc(20)));
         MovedSides sides = new MovedSides(scene, opening(WALL));
-        List<Face> faces = new DarknessProof(scene, TestParts.tree(scene)).faces(scene.surface("face").orElseThrow());
+        List<Face> faces = new DarknessProof(scene, TestParts.tree(scene))
+                .faces(scene.surface("face").orElseThrow());
         boolean[] right = {false, true, false, false};
         // At (14, 0): 14 * 0.9 - 2 - 10; the corners at y = +-3 the same from a square pupil, at (19, y): 5.1.
-        List<Double> square = new OpeningGuess(TestParts.pupilAt(200, Polygon.rectangle(40, 40)), sides, right).of(faces);
+        List<Double> square =
+                new OpeningGuess(TestParts.pupilAt(200, Polygon.rectangle(40, 40)), sides, right).of(faces);
         assertThat(square).hasSize(8);
-        assertThat(square.stream().mapToDouble(guess -> guess).min().orElseThrow()).isCloseTo(0.6, within(1e-9));
-        assertThat(square.stream().mapToDouble(guess -> guess).max().orElseThrow()).isCloseTo(5.1, within(1e-9));
+        assertThat(square.stream().mapToDouble(guess -> guess).min().orElseThrow())
+                .isCloseTo(0.6, within(1e-9));
+        assertThat(square.stream().mapToDouble(guess -> guess).max().orElseThrow())
+                .isCloseTo(5.1, within(1e-9));
         List<Double> round = new OpeningGuess(TestParts.pupilAt(200, Ring.disc(20)), sides, right).of(faces);
-        assertThat(round.stream().mapToDouble(guess -> guess).min().orElseThrow()).isCloseTo(0.6, within(1e-9));
+        assertThat(round.stream().mapToDouble(guess -> guess).min().orElseThrow())
+                .isCloseTo(0.6, within(1e-9));
         // Through the other side nothing comes, however far it is moved; both together need what the first needs.
         boolean[] left = {false, false, false, true};
-        assertThat(new OpeningGuess(TestParts.pupilAt(200, Ring.disc(20)), sides, left).of(faces)).isEmpty();
+        assertThat(new OpeningGuess(TestParts.pupilAt(200, Ring.disc(20)), sides, left).of(faces))
+                .isEmpty();
         boolean[] both = {false, true, false, true};
         List<Double> two = new OpeningGuess(TestParts.pupilAt(200, Ring.disc(20)), sides, both).of(faces);
         assertThat(two.stream().mapToDouble(guess -> guess).min().orElseThrow()).isCloseTo(0.6, within(1e-9));
         // A pupil below the lid sees the face without it.
-        assertThat(new OpeningGuess(TestParts.pupilAt(15, Ring.disc(20)), sides, right).of(faces)).isEmpty();
+        assertThat(new OpeningGuess(TestParts.pupilAt(15, Ring.disc(20)), sides, right).of(faces))
+                .isEmpty();
     }
 
     @Test

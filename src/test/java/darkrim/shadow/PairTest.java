@@ -49,7 +49,13 @@ class PairTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.99e-7, true, false", "1.01e-7, false, false", "0.99e-9, true, true", "1.01e-9, true, false", "0, true, true"})
+    @CsvSource({
+        "0.99e-7, true, false",
+        "1.01e-7, false, false",
+        "0.99e-9, true, true",
+        "1.01e-9, true, false",
+        "0, true, true"
+    })
     void whatLiesInThePlaneOfTheFaceOrBehindItIsOutOfReach(double height, boolean out, boolean surely) {
         double[] t = triangle(0, 0, -1, 1, 0, height, 0, 1, -2);
         assertThat(pair(0).isOutOfReach(t, 1)).isEqualTo(out);
@@ -94,7 +100,8 @@ class PairTest {
             // It leans outward, so that the pupil, wider than the face by 0.1 a millimetre, stays on its side.
             assertThat(pair(0).isBeside(wall(off, 1.5, turned), 1)).isEqualTo(beside);
             assertThat(pair(0.1).isBeside(wall(off, 1.5, turned), 1)).isFalse();
-            assertThat(pair(0).restingPlane(wall(off, 1.5, turned), 1).length > 0).isEqualTo(beside);
+            assertThat(pair(0).restingPlane(wall(off, 1.5, turned), 1).length > 0)
+                    .isEqualTo(beside);
             // Upright it parts the pupil.
             assertThat(pair(0).isBeside(wall(off, 0, turned), 1)).isFalse();
         }
@@ -106,13 +113,16 @@ class PairTest {
             double[] plane = pair(0).restingPlane(wall(0, 5, turned), 1);
             // Through (1, y, 0), up by 5 for 5 outward: (-1, 0, 1) / sqrt 2.
             Vector3D normal = TURN.apply(Vector3D.of(-1, 0, 1)).normalize();
-            assertThat(Vector3D.of(plane[0], plane[1], plane[2]).distance(normal)).isLessThan(1e-12);
+            assertThat(Vector3D.of(plane[0], plane[1], plane[2]).distance(normal))
+                    .isLessThan(1e-12);
             assertThat(plane[3]).isCloseTo(normal.dot(placed(1, 0, 0)), within(1e-12));
             // A wall that stands off by more than counts as lying in the plane is beside the face, not against it.
             assertThat(pair(0).isBeside(wall(1, 5, turned), 1)).isTrue();
             assertThat(pair(0).restingPlane(wall(1, 5, turned), 1)).isEmpty();
-            assertThat(pair(0).restingPlane(wall(1.2e-7 * Math.sqrt(2), 5, turned), 1)).isEmpty();
-            assertThat(pair(0).restingPlane(wall(0.8e-7 * Math.sqrt(2), 5, turned), 1)).hasSize(4);
+            assertThat(pair(0).restingPlane(wall(1.2e-7 * Math.sqrt(2), 5, turned), 1))
+                    .isEmpty();
+            assertThat(pair(0).restingPlane(wall(0.8e-7 * Math.sqrt(2), 5, turned), 1))
+                    .hasSize(4);
         }
     }
 
@@ -128,17 +138,25 @@ class PairTest {
 
     @Test
     void aTriangleBetweenThePiecesTouchesNeitherAndOneThatRunsIntoAPieceDoes() {
-        assertThat(pair(0).isTouchedBy(triangle(-9, -9, 5, 9, -9, 5, 0, 9, 5), 1)).isFalse();
+        assertThat(pair(0).isTouchedBy(triangle(-9, -9, 5, 9, -9, 5, 0, 9, 5), 1))
+                .isFalse();
         // Steeply through the face, and through the pupil.
-        assertThat(pair(0).isTouchedBy(triangle(0, -9, -1, 0, 9, -1, 0.2, 0, 1), 1)).isTrue();
-        assertThat(pair(0).isTouchedBy(triangle(0, -9, 9, 0, 9, 9, 0.2, 0, 11), 1)).isTrue();
+        assertThat(pair(0).isTouchedBy(triangle(0, -9, -1, 0, 9, -1, 0.2, 0, 1), 1))
+                .isTrue();
+        assertThat(pair(0).isTouchedBy(triangle(0, -9, 9, 0, 9, 9, 0.2, 0, 11), 1))
+                .isTrue();
         // The same beside them.
-        assertThat(pair(0).isTouchedBy(triangle(3, -9, -1, 3, 9, -1, 3.2, 0, 1), 1)).isFalse();
-        assertThat(pair(0).isTouchedBy(triangle(0, 3, -1, 1, 3, -1, 0.2, 3.2, 1), 1)).isFalse();
-        assertThat(pair(0).isTouchedBy(triangle(0, -4, -1, 1, -4, -1, 0.2, -3.2, 1), 1)).isFalse();
+        assertThat(pair(0).isTouchedBy(triangle(3, -9, -1, 3, 9, -1, 3.2, 0, 1), 1))
+                .isFalse();
+        assertThat(pair(0).isTouchedBy(triangle(0, 3, -1, 1, 3, -1, 0.2, 3.2, 1), 1))
+                .isFalse();
+        assertThat(pair(0).isTouchedBy(triangle(0, -4, -1, 1, -4, -1, 0.2, -3.2, 1), 1))
+                .isFalse();
         // A thin one has no plane that can be trusted.
-        assertThat(pair(0).isTouchedBy(triangle(1, -9, -1, 1, 0, 0, 1, 9, 1 + 1e-5), 1)).isTrue();
-        assertThat(pair(0).isTouchedBy(triangle(1, -9, -1, 1, 0, 0, 1, 9, 1 + 1e-2), 1)).isFalse();
+        assertThat(pair(0).isTouchedBy(triangle(1, -9, -1, 1, 0, 0, 1, 9, 1 + 1e-5), 1))
+                .isTrue();
+        assertThat(pair(0).isTouchedBy(triangle(1, -9, -1, 1, 0, 0, 1, 9, 1 + 1e-2), 1))
+                .isFalse();
     }
 
     @ParameterizedTest
@@ -165,8 +183,10 @@ class PairTest {
             assertThat(pair(0.1).isTouchedBy(wall(0.2, 1.5, turned), 1)).isFalse();
         }
         // At a slope of 1 in 20 it is not trusted, at 1 in 10 it is.
-        assertThat(pair(0).isTouchedBy(triangle(1, -5, 0, 1, 5, 0, 5, 0, 0.2), 1)).isTrue();
-        assertThat(pair(0).isTouchedBy(triangle(1, -5, 0, 1, 5, 0, 5, 0, 0.4), 1)).isFalse();
+        assertThat(pair(0).isTouchedBy(triangle(1, -5, 0, 1, 5, 0, 5, 0, 0.2), 1))
+                .isTrue();
+        assertThat(pair(0).isTouchedBy(triangle(1, -5, 0, 1, 5, 0, 5, 0, 0.4), 1))
+                .isFalse();
     }
 
     @Test

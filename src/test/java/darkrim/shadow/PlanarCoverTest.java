@@ -98,7 +98,8 @@ class PlanarCoverTest {
 
     /** Cells narrower than three quarters of the gap need not be covered, as long as all of them together are no wider. */
     @ParameterizedTest
-    @CsvSource({"0.7e-6, 0, true", "0.8e-6, 0, false", "0.3e-6, 0.4e-6, true", "0.4e-6, 0.4e-6, false", "1e-3, 0, false"})
+    @CsvSource({"0.7e-6, 0, true", "0.8e-6, 0, false", "0.3e-6, 0.4e-6, true", "0.4e-6, 0.4e-6, false", "1e-3, 0, false"
+    })
     void aSlitNarrowerThanTheGapIsPassedOver(double first, double second, boolean covered) {
         rectangle(0, 0, 2, 0, 9);
         rectangle(1, 2 + first, 4, 0, 9);

@@ -92,8 +92,7 @@ class PlanarPolygonsTest {
             }
             double[] hull = PlanarPolygons.hull(points);
             assertThat(hull).hasSize(2 * n);
-            assertThat(PlanarPolygons.area(hull))
-                    .isCloseTo(n * 12.5 * Math.sin(2 * Math.PI / n), within(1e-9));
+            assertThat(PlanarPolygons.area(hull)).isCloseTo(n * 12.5 * Math.sin(2 * Math.PI / n), within(1e-9));
         }
     }
 

@@ -13,12 +13,15 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
 
 class PupilPiecesTest {
-    private static final Frame FRAME =
-            Frame.of(Vector3D.of(0, 0, 9), Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y);
+    private static final Frame FRAME = Frame.of(Vector3D.of(0, 0, 9), Vector3D.Unit.PLUS_X, Vector3D.Unit.MINUS_Y);
     private static final Tolerance TOLERANCE = new Tolerance(1e-9, 4e-9, 256e-9);
 
     private static final Polygon L = Polygon.of(List.of(
-            Vector2D.of(-4, -4), Vector2D.of(4, -4), Vector2D.of(4, 0), Vector2D.of(0, 0), Vector2D.of(0, 4),
+            Vector2D.of(-4, -4),
+            Vector2D.of(4, -4),
+            Vector2D.of(4, 0),
+            Vector2D.of(0, 0),
+            Vector2D.of(0, 4),
             Vector2D.of(-4, 4)));
 
     private static PupilPieces pieces(Outline outline) {
@@ -65,7 +68,8 @@ class PupilPiecesTest {
         assertThat(ring.halves(rectangle(1, edge + 1e-8, -0.5, 0.5))).hasSize(1);
         assertThat(pieces(Ring.disc(5)).halves(rectangle(-2, 2, -0.5, 0.5))).hasSize(2);
         assertThat(ring.halves(rectangle(6, 9, -0.5, 0.5))).isEmpty();
-        assertThat(pieces(Polygon.rectangle(2, 2)).halves(rectangle(6, 9, -0.5, 0.5))).hasSize(2);
+        assertThat(pieces(Polygon.rectangle(2, 2)).halves(rectangle(6, 9, -0.5, 0.5)))
+                .hasSize(2);
     }
 
     /** What is cut off a half lies outside the disc; all of the disc in it is kept. */
@@ -112,7 +116,8 @@ class PupilPiecesTest {
                 .isNull();
         assertThat(pieces(Polygon.rectangle(2, 2)).tangentCut(square, Vector3D.of(1, 0, 0)))
                 .isSameAs(square);
-        assertThat(pieces(Ring.disc(5)).tangentCut(square, Vector3D.of(0, 0, 1))).isSameAs(square);
+        assertThat(pieces(Ring.disc(5)).tangentCut(square, Vector3D.of(0, 0, 1)))
+                .isSameAs(square);
     }
 
     @Test

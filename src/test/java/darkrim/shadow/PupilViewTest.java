@@ -38,13 +38,14 @@ class PupilViewTest {
         assertThat(area(new double[] {1, 2, 4, 2, 4, 6, 1, 6}, RIM)).isCloseTo(12, within(1e-9));
         for (double at : new double[] {0, 3, 9.9, -4}) {
             double expected = at >= 0 ? segment(10, at) : AREA - segment(10, -at);
-            assertThat(area(new double[] {at, -11, 11, -11, 11, 11, at, 11}, RIM)).isCloseTo(expected, within(1e-9));
-            assertThat(area(new double[] {-11, at, 11, at, 11, 11, -11, 11}, RIM)).isCloseTo(expected, within(1e-9));
+            assertThat(area(new double[] {at, -11, 11, -11, 11, 11, at, 11}, RIM))
+                    .isCloseTo(expected, within(1e-9));
+            assertThat(area(new double[] {-11, at, 11, at, 11, 11, -11, 11}, RIM))
+                    .isCloseTo(expected, within(1e-9));
         }
         // A wedge of 90 degrees from the centre, and a quarter of which a corner stands out.
         assertThat(area(new double[] {0, 0, 20, -20, 20, 20}, RIM)).isCloseTo(AREA / 4, within(1e-9));
-        assertThat(area(new double[] {0, 0, 8, 0, 8, 8, 0, 8}, RIM))
-                .isCloseTo(64 - cornerBeyond(8), within(1e-9));
+        assertThat(area(new double[] {0, 0, 8, 0, 8, 8, 0, 8}, RIM)).isCloseTo(64 - cornerBeyond(8), within(1e-9));
         assertThat(area(new double[] {12, 12, 14, 12, 14, 14, 12, 14}, RIM)).isZero();
     }
 
@@ -67,8 +68,7 @@ class PupilViewTest {
         assertThat(area(ALL, RIM, new Circle(0, -12, 10, true))).isCloseTo(2 * segment(10, 6), within(1e-9));
         assertThat(area(ALL, RIM, new Circle(12, 0, 10, false))).isCloseTo(AREA - 2 * segment(10, 6), within(1e-9));
         // Of radius 6, 8 apart: the chord lies at (64 + 100 - 36) / 16 = 8 from one and at 0 from the other.
-        assertThat(area(ALL, RIM, new Circle(8, 0, 6, true)))
-                .isCloseTo(segment(10, 8) + 18 * Math.PI, within(1e-9));
+        assertThat(area(ALL, RIM, new Circle(8, 0, 6, true))).isCloseTo(segment(10, 8) + 18 * Math.PI, within(1e-9));
         // Inside, outside, and touching.
         assertThat(area(ALL, RIM, new Circle(3, 1, 2, true))).isCloseTo(4 * Math.PI, within(1e-9));
         assertThat(area(ALL, RIM, new Circle(30, 1, 2, true))).isZero();
@@ -97,8 +97,7 @@ class PupilViewTest {
         for (int i = 0; i < 60; i++) {
             double[] piece = convex(random);
             Circle[] circles = {
-                RIM,
-                new Circle(random.nextDouble(-8, 8), random.nextDouble(-8, 8), random.nextDouble(2, 9), i % 2 == 0)
+                RIM, new Circle(random.nextDouble(-8, 8), random.nextDouble(-8, 8), random.nextDouble(2, 9), i % 2 == 0)
             };
             int n = 200;
             int inside = 0;
@@ -107,7 +106,8 @@ class PupilViewTest {
                 double v = -11 + 22 * (Math.floorDiv(k, n) + 0.5) / n;
                 inside += holds(piece, u, v)
                                 && u * u + v * v < 100
-                                && Math.hypot(u - circles[1].u(), v - circles[1].v()) < circles[1].radius() == (i % 2 == 0)
+                                && Math.hypot(u - circles[1].u(), v - circles[1].v()) < circles[1].radius()
+                                        == (i % 2 == 0)
                         ? 1
                         : 0;
             }
@@ -115,7 +115,8 @@ class PupilViewTest {
             some += inside > 1000 ? 1 : 0;
             PupilView view = view(List.of(piece), circles);
             assertThat(view.areaFraction() * AREA).isCloseTo(expected, within(1.0));
-            // The irradiance of a plane piece far off lies between its least and its greatest cos^2 cos^2 / h^2 factors.
+            // The irradiance of a plane piece far off lies between its least and its greatest cos^2 cos^2 / h^2
+            // factors.
             double flat = view.areaFraction() * AREA / 2500;
             assertThat(view.irradiance()).isBetween(flat * 0.85 - 1e-12, flat + 1e-12);
         }
@@ -153,11 +154,11 @@ class PupilViewTest {
     void theIrradianceUnderADiscAndARectangleIsThatOfTheClosedForms() {
         double disc = Math.PI * 100 / 2600;
         assertThat(view(List.of(ALL), RIM).irradiance()).isCloseTo(disc, within(1e-12));
-        assertThat(view(List.of(new double[] {0, -11, 11, -11, 11, 11, 0, 11}), RIM).irradiance())
+        assertThat(view(List.of(new double[] {0, -11, 11, -11, 11, 11, 0, 11}), RIM)
+                        .irradiance())
                 .isCloseTo(disc / 2, within(1e-12));
         Circle hole = new Circle(0, 0, 4, false);
-        assertThat(view(List.of(ALL), RIM, hole).irradiance())
-                .isCloseTo(disc - Math.PI * 16 / 2516, within(1e-12));
+        assertThat(view(List.of(ALL), RIM, hole).irradiance()).isCloseTo(disc - Math.PI * 16 / 2516, within(1e-12));
         // Howell, Menguc, Siegel, catalogue B-3: corner of a rectangle a by b, parallel, at h; times pi.
         double a = 6.0 / 50;
         double b = 3.0 / 50;
@@ -174,7 +175,9 @@ class PupilViewTest {
         PupilView thin = view(List.of(new double[] {-2, 1, 3, 1, 3, 1 + 1e-7, -2, 1 + 1e-7}), RIM);
         assertThat(thin.roundingFraction()).isCloseTo(1e-6 * (10 + 2e-7) / AREA, within(1e-15));
         assertThat(thin.isNone()).isTrue();
-        assertThat(view(List.of(new double[] {0, 0, 5, 0, 5, 1e-5, 0, 1e-5}), RIM).isNone()).isFalse();
+        assertThat(view(List.of(new double[] {0, 0, 5, 0, 5, 1e-5, 0, 1e-5}), RIM)
+                        .isNone())
+                .isFalse();
         assertThat(view(List.of(), RIM).isNone()).isTrue();
         assertThat(view(List.of(ALL), RIM).roundingFraction()).isCloseTo(1e-6 * 20 * Math.PI / AREA, within(1e-15));
         PupilView upright = view(List.of(new double[] {-3, -4, -1, -4, -1, 2, -3, 2}), RIM);
@@ -199,7 +202,8 @@ class PupilViewTest {
                 for (int i = 0; i < loop.size(); i++) {
                     RimStep step = loop.get(i);
                     RimStep next = loop.get((i + 1) % loop.size());
-                    assertThat(Math.hypot(step.toU() - next.fromU(), step.toV() - next.fromV())).isLessThan(1e-8);
+                    assertThat(Math.hypot(step.toU() - next.fromU(), step.toV() - next.fromV()))
+                            .isLessThan(1e-8);
                     assertThat(Math.abs(step.turn())).isLessThanOrEqualTo(Math.PI / 2 + 1e-12);
                     assertThat(step.isStraight()).isEqualTo(step.turn() == 0);
                     drawn += 0.5 * (step.fromU() * step.toV() - step.fromV() * step.toU());
@@ -243,11 +247,13 @@ class PupilViewTest {
 
     @Test
     void circlesThatAreTheSameToRoundingAreOne() {
-        assertThat(Circle.boundsOf(new Ring(5, 2))).containsExactly(new Circle(0, 0, 5, true), new Circle(0, 0, 2, false));
+        assertThat(Circle.boundsOf(new Ring(5, 2)))
+                .containsExactly(new Circle(0, 0, 5, true), new Circle(0, 0, 2, false));
         assertThat(Circle.boundsOf(Ring.disc(5))).containsExactly(new Circle(0, 0, 5, true));
         assertThat(Circle.boundsOf(darkrim.geom.Polygon.rectangle(2, 2))).isEmpty();
         Circle circle = new Circle(1, 2, 5, true);
-        assertThat(circle.isSameAs(new Circle(1 + 4e-13, 2 - 4e-13, 5 + 4e-13, true))).isTrue();
+        assertThat(circle.isSameAs(new Circle(1 + 4e-13, 2 - 4e-13, 5 + 4e-13, true)))
+                .isTrue();
         assertThat(circle.isSameAs(new Circle(1 + 6e-13, 2, 5, true))).isFalse();
         assertThat(circle.isSameAs(new Circle(1, 2 + 6e-13, 5, true))).isFalse();
         assertThat(circle.isSameAs(new Circle(1, 2, 5 + 6e-13, true))).isFalse();

@@ -23,8 +23,7 @@ class ShaftBoxesTest {
         double[] points(double half, double height) {
             double[] all = new double[12];
             for (int i = 0; i < 4; i++) {
-                System.arraycopy(
-                        point(i % 2 == 0 ? half : -half, i < 2 ? half : -half, height), 0, all, 3 * i, 3);
+                System.arraycopy(point(i % 2 == 0 ? half : -half, i < 2 ? half : -half, height), 0, all, 3 * i, 3);
             }
             return all;
         }
@@ -38,7 +37,11 @@ class ShaftBoxesTest {
     }
 
     private static final Turn[] TURNS = {
-        new Turn(0, 1, 2, 1), new Turn(0, 1, 2, -1), new Turn(1, 2, 0, 1), new Turn(1, 2, 0, -1), new Turn(2, 0, 1, 1),
+        new Turn(0, 1, 2, 1),
+        new Turn(0, 1, 2, -1),
+        new Turn(1, 2, 0, 1),
+        new Turn(1, 2, 0, -1),
+        new Turn(2, 0, 1, 1),
         new Turn(2, 0, 1, -1)
     };
 
@@ -66,10 +69,14 @@ class ShaftBoxesTest {
     void aBoxAboveThePupilOrBelowTheFaceIsApart() {
         for (Turn turn : TURNS) {
             ShaftBoxes boxes = new ShaftBoxes(turn.points(2, 10), turn.points(1, 0), 0, TOLERANCE);
-            assertThat(boxes.mayTouch(turn.box(0, 1, 0, 1, 10 + SLACK - 1e-4, 12), 1)).isTrue();
-            assertThat(boxes.mayTouch(turn.box(0, 1, 0, 1, 10 + SLACK + 1e-4, 12), 1)).isFalse();
-            assertThat(boxes.mayTouch(turn.box(0, 1, 0, 1, -3, -SLACK + 1e-4), 1)).isTrue();
-            assertThat(boxes.mayTouch(turn.box(0, 1, 0, 1, -3, -SLACK - 1e-4), 1)).isFalse();
+            assertThat(boxes.mayTouch(turn.box(0, 1, 0, 1, 10 + SLACK - 1e-4, 12), 1))
+                    .isTrue();
+            assertThat(boxes.mayTouch(turn.box(0, 1, 0, 1, 10 + SLACK + 1e-4, 12), 1))
+                    .isFalse();
+            assertThat(boxes.mayTouch(turn.box(0, 1, 0, 1, -3, -SLACK + 1e-4), 1))
+                    .isTrue();
+            assertThat(boxes.mayTouch(turn.box(0, 1, 0, 1, -3, -SLACK - 1e-4), 1))
+                    .isFalse();
             // A box that reaches past both ends is held against the whole shaft.
             assertThat(boxes.mayTouch(turn.box(1.9, 3, 0, 1, -1, 12), 1)).isTrue();
             assertThat(boxes.mayTouch(turn.box(2.1, 3, 0, 1, -1, 12), 1)).isFalse();

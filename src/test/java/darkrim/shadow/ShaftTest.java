@@ -66,16 +66,15 @@ class ShaftTest {
                 assertThat(shaft(0).apartFromTriangle(triangle(a, b, far))).isEqualTo(off > MARGIN);
                 assertThat(shaft(0).apartFromTriangle(triangle(b, far, a))).isEqualTo(off > MARGIN);
                 assertThat(shaft(0).apartFromTriangle(triangle(far, a, b))).isEqualTo(off > MARGIN);
-                assertThat(shaft(0).apartFromTriangle(triangle(a, b, at(0, 0, 5)))).isFalse();
+                assertThat(shaft(0).apartFromTriangle(triangle(a, b, at(0, 0, 5))))
+                        .isFalse();
             }
         }
     }
 
     private static double[] triangle(Vector3D a, Vector3D b, Vector3D c) {
         return Arrays.copyOfRange(
-                new double[] {
-                    a.getX(), a.getY(), a.getZ(), b.getX(), b.getY(), b.getZ(), c.getX(), c.getY(), c.getZ()
-                },
+                new double[] {a.getX(), a.getY(), a.getZ(), b.getX(), b.getY(), b.getZ(), c.getX(), c.getY(), c.getZ()},
                 0,
                 9);
     }
@@ -147,7 +146,8 @@ class ShaftTest {
         for (double[] way : outward) {
             Vector3D inner = at(1.45 * way[0], 1.45 * way[1], 5);
             Shaft shaft = shaft(0);
-            Vector3D side = shaft.side(shaft.nearestSide(edge(inner, inner.add(at(0.02 * way[1], 0.02 * way[0], 0))), 1));
+            Vector3D side =
+                    shaft.side(shaft.nearestSide(edge(inner, inner.add(at(0.02 * way[1], 0.02 * way[0], 0))), 1));
             Vector3D expected = at(10 * way[0], 10 * way[1], -1).normalize();
             assertThat(side.distance(expected)).isLessThan(1e-12);
         }

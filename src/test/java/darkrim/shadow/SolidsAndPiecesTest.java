@@ -148,7 +148,8 @@ class SolidsAndPiecesTest {
     void facetsOfAFaceAreJoinedToConvexPieces() {
         // An L of three squares of side 2, each of two triangles: at least two convex pieces, and all of the area.
         TestParts parts = new TestParts();
-        parts.builder().sheet("l", darkrim.scene.Finish.ABSORBER, "l/back", darkrim.scene.Finish.ABSORBER, TestParts.NOWHERE);
+        parts.builder()
+                .sheet("l", darkrim.scene.Finish.ABSORBER, "l/back", darkrim.scene.Finish.ABSORBER, TestParts.NOWHERE);
         double[][] squares = {{0, 0}, {2, 0}, {0, 2}};
         for (double[] at : squares) {
             parts.builder()
@@ -177,7 +178,8 @@ class SolidsAndPiecesTest {
                 own.forEach(f -> facets[f - surface.firstFacet()]++);
                 for (int i = 3; i + 3 < corners.length; i += 3) {
                     Vector3D a = at(corners, i).subtract(at(corners, 0));
-                    sum[0] += a.cross(at(corners, i + 3).subtract(at(corners, 0))).getZ() / 2;
+                    sum[0] +=
+                            a.cross(at(corners, i + 3).subtract(at(corners, 0))).getZ() / 2;
                 }
             });
             assertThat(facets).containsOnly(1);
@@ -213,8 +215,8 @@ class SolidsAndPiecesTest {
         Scene open = new TestParts()
                 .sheet("face", -1, 1, -1, 1, 0)
                 .build(Beam.of(TestParts.pupilAt(200, Ring.disc(20))).through(window));
-        LeastShare.Bracket all =
-                new LeastShare(open, TestParts.tree(open)).of(open.surface("face").orElseThrow(), 0.01);
+        LeastShare.Bracket all = new LeastShare(open, TestParts.tree(open))
+                .of(open.surface("face").orElseThrow(), 0.01);
         assertThat(all.atLeast()).isCloseTo(1, within(1e-8)).isLessThanOrEqualTo(1);
         assertThat(all.atMost()).isEqualTo(1);
     }
@@ -236,14 +238,17 @@ class SolidsAndPiecesTest {
     /** A face under a lid with a hole sees the pupil's middle only: what is cut off by the plane of a tilted element is not seen. */
     @Test
     void anElementSeesNothingBehindItsPlane() {
-        Scene scene = new TestParts().sheet("far", 500, 501, 500, 501, 0).build(Beam.of(
-                TestParts.pupilAt(100, Polygon.rectangle(40, 20))));
+        Scene scene = new TestParts()
+                .sheet("far", 500, 501, 500, 501, 0)
+                .build(Beam.of(TestParts.pupilAt(100, Polygon.rectangle(40, 20))));
         VisiblePupil visible = new VisiblePupil(scene, TestParts.tree(scene));
         // The plane through the origin and the line x = 5, z = 100 of the pupil: 15 of 40 are in front of it, or 25.
         Vector3D normal = Vector3D.of(100, 0, -5).normalize();
         assertThat(visible.from(Vector3D.ZERO, normal).areaFraction()).isCloseTo(15 / 40.0, within(1e-12));
         assertThat(visible.from(Vector3D.ZERO, normal.negate()).areaFraction()).isCloseTo(25 / 40.0, within(1e-12));
-        assertThat(visible.from(Vector3D.of(0, 0, 100), Vector3D.Unit.PLUS_Z).areaFraction()).isZero();
-        assertThat(visible.from(Vector3D.of(0, 0, 120), Vector3D.Unit.MINUS_Z).areaFraction()).isZero();
+        assertThat(visible.from(Vector3D.of(0, 0, 100), Vector3D.Unit.PLUS_Z).areaFraction())
+                .isZero();
+        assertThat(visible.from(Vector3D.of(0, 0, 120), Vector3D.Unit.MINUS_Z).areaFraction())
+                .isZero();
     }
 }

@@ -86,16 +86,13 @@ class SpaceTriangleTest {
     private static Vector3D inside(SpaceTriangle t, SplittableRandom random) {
         double root = Math.sqrt(random.nextDouble());
         double s = random.nextDouble();
-        return t.a()
-                .multiply(1 - root)
-                .add(t.b().multiply(root * (1 - s)))
-                .add(t.c().multiply(root * s));
+        return t.a().multiply(1 - root).add(t.b().multiply(root * (1 - s))).add(t.c().multiply(root * s));
     }
 
     @Test
     void theDistanceOfBoxesIsExactAlongEachAxisAndThatOfBallsAcross() {
-        for (Vector3D way : new Vector3D[] {at(9, 0, 0), at(-9, 0, 0), at(0, 9, 0), at(0, -9, 0), at(0, 0, 9), at(0, 0, -9)
-        }) {
+        for (Vector3D way :
+                new Vector3D[] {at(9, 0, 0), at(-9, 0, 0), at(0, 9, 0), at(0, -9, 0), at(0, 0, 9), at(0, 0, -9)}) {
             SpaceTriangle moved =
                     triangle(RIGHT.a().add(way), RIGHT.b().add(way), RIGHT.c().add(way));
             double expected = 9 - (way.getX() != 0 ? 3 : way.getY() != 0 ? 4 : 0);
