@@ -16,6 +16,20 @@ public record Estimate(long samples, double mean, double variance, double larges
         this(samples, mean, variance, largest, 1);
     }
 
+    /**
+     * Of independent samples of which most may be 0, from their sums; no sums are kept for those.
+     *
+     * @param samples number of samples, the zeros among them
+     * @param sum of the samples
+     * @param squares sum of their squares
+     * @param largest no sample can be larger
+     */
+    static Estimate ofSums(long samples, double sum, double squares, double largest) {
+        double mean = sum / samples;
+        double variance = samples < 2 ? 0 : Math.max(0, squares - samples * mean * mean) / (samples - 1);
+        return new Estimate(samples, mean, variance, largest);
+    }
+
     /** Number of independent samples: of groups of those that depend on each other. */
     public long independent() {
         return samples / together;

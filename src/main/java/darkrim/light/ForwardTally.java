@@ -72,9 +72,8 @@ public final class ForwardTally {
      */
     public Estimate irradiance(Surface surface, int reflections) {
         int at = surface.index() * hits + reflections;
-        double mean = sum[at] / packets;
-        double variance = Math.max(0, squares[at] - packets * mean * mean) / (packets - 1);
-        return new Estimate(packets, mean, variance, Double.POSITIVE_INFINITY).times(1 / surface.area());
+        return Estimate.ofSums(packets, sum[at], squares[at], Double.POSITIVE_INFINITY)
+                .times(1 / surface.area());
     }
 
     /** Flux that left the pupil toward the scene, mean over the packets. */

@@ -33,12 +33,7 @@ final class MapSums {
      */
     List<Estimate> estimates(long samples, double largest) {
         return IntStream.range(0, sum.length)
-                .mapToObj(cell -> {
-                    double mean = sum[cell] / samples;
-                    double variance =
-                            samples < 2 ? 0 : Math.max(0, squares[cell] - samples * mean * mean) / (samples - 1);
-                    return new Estimate(samples, mean, variance, largest * sum.length);
-                })
+                .mapToObj(cell -> Estimate.ofSums(samples, sum[cell], squares[cell], largest * sum.length))
                 .toList();
     }
 }

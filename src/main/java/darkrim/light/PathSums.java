@@ -11,9 +11,6 @@ import java.util.TreeMap;
  * finishes. Grows when a path is met for the first time, and not for a ray. Mutable, one for each batch.
  */
 final class PathSums {
-    /** By their slots. */
-    private static final Reflector.Part[] PARTS = {Reflector.Part.DIFFUSE, Reflector.Part.MIRROR, Reflector.Part.LOBE};
-
     private static final int ROOT = 0;
     private static final long FREE = -1;
 
@@ -49,7 +46,7 @@ final class PathSums {
 
     /** The node one surface further from the receiver. */
     int child(int node, int surface, Reflector.Part part) {
-        int own = PARTS.length * surface + part.slot();
+        int own = Reflector.Part.SLOTS * surface + part.slot();
         long key = ((long) node << 32) | own;
         int at = slot(key);
         if (keys[at] == key) {
@@ -85,9 +82,7 @@ final class PathSums {
         SortedMap<ReflectionPath, Estimate> by = new TreeMap<>();
         for (int node = 1; node < count; node++) {
             if (sum[node] > 0) {
-                double mean = sum[node] / sample;
-                double variance = sample < 2 ? 0 : Math.max(0, squares[node] - sample * mean * mean) / (sample - 1);
-                by.put(path(node), new Estimate(sample, mean, variance, Double.POSITIVE_INFINITY));
+                by.put(path(node), Estimate.ofSums(sample, sum[node], squares[node], Double.POSITIVE_INFINITY));
             }
         }
         return by;
@@ -96,7 +91,8 @@ final class PathSums {
     private ReflectionPath path(int node) {
         List<Reflector> reflectors = new ArrayList<>();
         for (int at = node; at != ROOT; at = parent[at]) {
-            reflectors.add(new Reflector(code[at] / PARTS.length, PARTS[code[at] % PARTS.length]));
+            reflectors.add(
+                    new Reflector(code[at] / Reflector.Part.SLOTS, Reflector.Part.at(code[at] % Reflector.Part.SLOTS)));
         }
         return new ReflectionPath(reflectors);
     }

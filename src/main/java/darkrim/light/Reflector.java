@@ -16,6 +16,11 @@ public record Reflector(int surface, Part part) implements Comparable<Reflector>
         /** The lobes about the mirror direction. */
         LOBE("lobe", 2);
 
+        /** How many there are. */
+        static final int SLOTS = 3;
+
+        private static final Part[] BY_SLOT = values();
+
         private final String word;
         private final int slot;
 
@@ -32,6 +37,11 @@ public record Reflector(int surface, Part part) implements Comparable<Reflector>
         /** Its place in arrays that have one for each part. */
         int slot() {
             return slot;
+        }
+
+        /** The part that has a place. */
+        static Part at(int slot) {
+            return BY_SLOT[slot];
         }
     }
 

@@ -6,9 +6,6 @@ import java.util.TreeMap;
 
 /** Sums of what came by each reflector, in flat arrays. Mutable, one for each batch. */
 final class ReflectorSums {
-    /** By their slots. */
-    private static final Reflector.Part[] PARTS = {Reflector.Part.DIFFUSE, Reflector.Part.MIRROR, Reflector.Part.LOBE};
-
     private final double[] sum;
     private final double[] squares;
     private final double[] cosines;
@@ -16,9 +13,9 @@ final class ReflectorSums {
     private int touchedCount;
 
     ReflectorSums(int surfaces) {
-        sum = new double[PARTS.length * surfaces];
-        squares = new double[PARTS.length * surfaces];
-        cosines = new double[PARTS.length * surfaces];
+        sum = new double[Reflector.Part.SLOTS * surfaces];
+        squares = new double[Reflector.Part.SLOTS * surfaces];
+        cosines = new double[Reflector.Part.SLOTS * surfaces];
     }
 
     /**
@@ -30,7 +27,7 @@ final class ReflectorSums {
         if (!(value > 0)) {
             return;
         }
-        int at = PARTS.length * surface + part.slot();
+        int at = Reflector.Part.SLOTS * surface + part.slot();
         if (sum[at] == 0) {
             if (touchedCount == touched.length) {
                 touched = Arrays.copyOf(touched, 2 * touchedCount);
@@ -47,11 +44,7 @@ final class ReflectorSums {
         SortedMap<Reflector, Estimate> by = new TreeMap<>();
         for (int i = 0; i < touchedCount; i++) {
             int at = touched[i];
-            double mean = sum[at] / samples;
-            double variance = samples < 2 ? 0 : Math.max(0, squares[at] - samples * mean * mean) / (samples - 1);
-            by.put(
-                    new Reflector(at / PARTS.length, PARTS[at % PARTS.length]),
-                    new Estimate(samples, mean, variance, largest));
+            by.put(reflector(at), Estimate.ofSums(samples, sum[at], squares[at], largest));
         }
         return by;
     }
@@ -61,8 +54,12 @@ final class ReflectorSums {
         SortedMap<Reflector, Double> by = new TreeMap<>();
         for (int i = 0; i < touchedCount; i++) {
             int at = touched[i];
-            by.put(new Reflector(at / PARTS.length, PARTS[at % PARTS.length]), cosines[at] / sum[at]);
+            by.put(reflector(at), cosines[at] / sum[at]);
         }
         return by;
+    }
+
+    private static Reflector reflector(int at) {
+        return new Reflector(at / Reflector.Part.SLOTS, Reflector.Part.at(at % Reflector.Part.SLOTS));
     }
 }

@@ -8,8 +8,6 @@ import java.util.stream.IntStream;
  * copied while a {@link PathListener} is told of it.
  */
 public final class TracedPath {
-    private static final Reflector.Part[] PARTS = {Reflector.Part.DIFFUSE, Reflector.Part.MIRROR, Reflector.Part.LOBE};
-
     /** From the receiver on. */
     private final double[] points;
 
@@ -65,7 +63,7 @@ public final class TracedPath {
 
     /** The part of the finish that reflects at a point of reflection. */
     public Reflector.Part part(int point) {
-        return PARTS[parts[order + 1 - point]];
+        return Reflector.Part.at(parts[order + 1 - point]);
     }
 
     /** The surfaces that reflect. Allocates. */
