@@ -76,10 +76,6 @@ class WrongUseTest {
         return Stream.concat(words.stream(), Stream.of(more)).toList();
     }
 
-    private static List<OptionSpec> options(CommandSpec command) {
-        return command.options();
-    }
-
     private static boolean isFlag(OptionSpec option) {
         return option.arity().max() == 0;
     }
@@ -109,7 +105,7 @@ class WrongUseTest {
     @ParameterizedTest
     @MethodSource("commands")
     void anOptionWithoutItsValueIsNamed(CommandSpec command) {
-        for (OptionSpec option : options(command)) {
+        for (OptionSpec option : command.options()) {
             if (!isFlag(option)) {
                 assertSaid(
                         command,
@@ -123,7 +119,7 @@ class WrongUseTest {
     @ParameterizedTest
     @MethodSource("commands")
     void aValueThatCannotBeReadIsQuotedBesideWhatWasExpected(CommandSpec command) {
-        for (OptionSpec option : options(command)) {
+        for (OptionSpec option : command.options()) {
             String name = option.longestName();
             List<String> words = words(command, option);
             if (isFlag(option)) {
@@ -142,16 +138,16 @@ class WrongUseTest {
         }
     }
 
+    /** Whether values are of a type, or a list of such. */
     private static boolean isOf(OptionSpec option, Class<?> type) {
-        return option.typeInfo().getType() == type
-                || option.typeInfo().getAuxiliaryTypes().length == 1
-                        && option.typeInfo().getAuxiliaryTypes()[0] == type;
+        Class<?>[] each = option.typeInfo().getAuxiliaryTypes();
+        return option.typeInfo().getType() == type || (each.length == 1 && each[0] == type);
     }
 
     @ParameterizedTest
     @MethodSource("commands")
     void anOptionThatIsGivenTwiceIsNamed(CommandSpec command) {
-        for (OptionSpec option : options(command)) {
+        for (OptionSpec option : command.options()) {
             boolean once = !option.isMultiValue() && !option.usageHelp() && !option.versionHelp();
             if (once && (isFlag(option) || option.converters().length == 0)) {
                 String[] twice = isFlag(option)
