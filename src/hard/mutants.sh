@@ -20,8 +20,8 @@ mutant_line() {
 mutant_tests() {
     case "$1" in
         verdict)
-            printf 'darkrim.verdict.%s,' ConfidenceSequenceTest EvidenceToldTest JudgeByToldProofsTest JudgeRiskTest SettledByProofTest SteeringTest \
-                VerdictAtLimitTest WorkersTest
+            printf 'darkrim.verdict.%s,' ConfidenceSequenceTest EvidenceToldTest JudgeByToldProofsTest JudgeRiskTest SettledByProofTest SteeringOrderTest \
+                SteeringTest VerdictAtLimitTest WorkersTest
             ;;
         shadow)
             printf 'darkrim.shadow.%s,' DarknessProofTest FullyLitProofTest LeastShareTest MarginsTest NoReflectionTest ReflectedBoundTest ThinGapTest \
