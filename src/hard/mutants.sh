@@ -28,8 +28,8 @@ mutant_tests() {
                 VisiblePupilTest AttackPairTest AttackSurfaceTest StoppedProofTest AttackDirectedTest MosaicTest
             ;;
         light)
-            printf 'darkrim.light.%s,' CornerLightTest CornerPartsTest DrawnDirectionsTest FrontSearchTest LargestByHandTest LinksOfPiecesTest \
-                MirrorsTwiceTest PointSamplerTest StarReachTest SumsByHandTest TiltedLightTest TransportTest WindowSumsTest
+            printf 'darkrim.light.%s,' CornerLightTest CornerPartsTest DrawnDirectionsTest FieldAndFacingTest FrontSearchTest LargestByHandTest \
+                LinksOfPiecesTest MirrorsTwiceTest PointSamplerTest StarReachTest SumsByHandTest TiltedLightTest TransportTest WindowSumsTest
             ;;
     esac
 }

@@ -137,6 +137,11 @@ class CornerLightTest {
             }
         }
         agree("direct", found.irradiance(floor().surface(), 0), direct, 0.02);
+        double onRight = 0;
+        for (PlateSums.Element piece : RIGHT.elements(6)) {
+            onRight += relative(sums.irradiance(piece.at(), piece.normal())) / 36;
+        }
+        agree("right", found.irradiance(SCENE.surface("right").orElseThrow(), 0), onRight, 0.02);
         agree("once", found.irradiance(floor().surface(), 1), once, 0.04);
         agree("twice", found.irradiance(floor().surface(), 2), twice, 0.12);
         assertThat(found.absorbed() + found.escaped() + found.travelling())

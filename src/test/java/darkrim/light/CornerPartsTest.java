@@ -233,15 +233,15 @@ class CornerPartsTest {
                 SCENE,
                 floor,
                 List.of(
-                        new Patch.Piece(facet, 0.1, 0.1, 0.3, 0.1, 0.1, 0.4),
+                        new Patch.Piece(facet, 0.1, 0.12, 0.3, 0.05, 0.15, 0.4),
                         new Patch.Piece(facet, 0.5, 0.1, 0.7, 0.1, 0.7, 0.2, 0.5, 0.2)));
-        // Half of 0.2 by 0.3, and 0.2 by 0.1, each times two, of the facet's area.
-        double[] areas = {0.06 * SCENE.facetArea(facet), 0.04 * SCENE.facetArea(facet)};
+        // Determinants of the edges, in weights: 0.2 * 0.28 + 0.05 * 0.07 and 2 * 0.2 * 0.1, of the facet's area.
+        double[] areas = {0.0595 * SCENE.facetArea(facet), 0.04 * SCENE.facetArea(facet)};
         assertThat(patch.area()).isCloseTo(areas[0] + areas[1], within(1e-9));
         Transport transport = Transport.of(SCENE, 7);
         double direct = 0;
         double once = 0;
-        double[][] middles = {{1 / 6.0, 0.2}, {0.6, 0.15}};
+        double[][] middles = {{0.55 / 3, 0.19}, {0.6, 0.15}};
         for (int i = 0; i < 2; i++) {
             Vector3D point = SCENE.corner(facet, 0)
                     .multiply(middles[i][0])
