@@ -20,16 +20,16 @@ mutant_line() {
 mutant_tests() {
     case "$1" in
         verdict)
-            printf 'darkrim.verdict.%s,' ConfidenceSequenceTest EvidenceToldTest JudgeByToldProofsTest JudgeRiskTest SettledByProofTest SteeringTest \
-                VerdictAtLimitTest WorkersTest
+            printf 'darkrim.verdict.%s,' ConfidenceSequenceTest EvidenceToldTest JudgeByToldProofsTest JudgeRiskTest SettledByProofTest SteeringOrderTest \
+                SteeringTest VerdictAtLimitTest WorkersTest
             ;;
         shadow)
             printf 'darkrim.shadow.%s,' DarknessProofTest FullyLitProofTest LeastShareTest MarginsTest NoReflectionTest ReflectedBoundTest ThinGapTest \
                 VisiblePupilTest VisibleAreaTest VaneSightTest AttackPairTest AttackSurfaceTest StoppedProofTest AttackDirectedTest MosaicTest
             ;;
         light)
-            printf 'darkrim.light.%s,' CornerLightTest CornerPartsTest DrawnDirectionsTest FrontSearchTest LargestByHandTest LinksOfPiecesTest \
-                MirrorsTwiceTest PointSamplerTest StarReachTest SumsByHandTest TiltedLightTest TransportTest WindowSumsTest
+            printf 'darkrim.light.%s,' CornerLightTest CornerPartsTest DrawnDirectionsTest FieldAndFacingTest FrontSearchTest LargestByHandTest \
+                LinksOfPiecesTest MirrorsTwiceTest PointSamplerTest StarReachTest SumsByHandTest TiltedLightTest TransportTest WindowSumsTest
             ;;
     esac
 }

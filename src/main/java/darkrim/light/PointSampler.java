@@ -54,7 +54,6 @@ final class PointSampler {
             fixed = false;
             columnsPerU = grid == null ? 0 : grid.columns() / grid.alongU().normSq();
             rowsPerV = grid == null ? 0 : grid.rows() / grid.alongV().normSq();
-            face(firstFacet);
         } else {
             Receiver.AtPoint at = (Receiver.AtPoint) receiver;
             firstFacet = -1;

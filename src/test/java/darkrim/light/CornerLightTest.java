@@ -91,10 +91,10 @@ class CornerLightTest {
         assertThat(found.by()).hasSize(5);
     }
 
-    /** A small floor and each third of it, by links and with points drawn evenly. */
+    /** A small floor between the walls, which go on below it, and each third of it: by links and with points drawn evenly. */
     @Test
     void eachCellOfAFloorGetsWhatTheSumsSay() {
-        Plate small = plate("floor", at(16, 14, 0), at(9, 0, 0), at(0, 6, 0), Reflection.NONE);
+        Plate small = plate("floor", at(16, 14, 20), at(9, 0, 0), at(0, 6, 0), Reflection.NONE);
         Scene scene = scene(small);
         int columns = 3;
         double[] expected = new double[columns];
@@ -137,6 +137,11 @@ class CornerLightTest {
             }
         }
         agree("direct", found.irradiance(floor().surface(), 0), direct, 0.02);
+        double onRight = 0;
+        for (PlateSums.Element piece : RIGHT.elements(6)) {
+            onRight += relative(sums.irradiance(piece.at(), piece.normal())) / 36;
+        }
+        agree("right", found.irradiance(SCENE.surface("right").orElseThrow(), 0), onRight, 0.02);
         agree("once", found.irradiance(floor().surface(), 1), once, 0.04);
         agree("twice", found.irradiance(floor().surface(), 2), twice, 0.12);
         assertThat(found.absorbed() + found.escaped() + found.travelling())
@@ -181,7 +186,7 @@ class CornerLightTest {
                                 .map(each -> SCENE.surface(each.name()).orElseThrow())
                                 .toList(),
                         11)
-                .batch(focus, 0, 120);
+                .batch(focus, 0, 160);
         double[] scattered = new double[2];
         double broad = 0;
         double lobes = 0;
@@ -194,7 +199,7 @@ class CornerLightTest {
                     from.at().add(way.multiply(from.at().subtract(LEFT.corner()).dot(LEFT.normal()) / in));
             mirror += LEFT.reflection().mirror(in) / pupil.size();
             for (int i = 0; i < 2; i++) {
-                for (PlateSums.Element to : receivers.get(i).elements(12)) {
+                for (PlateSums.Element to : receivers.get(i).elements(16)) {
                     Vector3D on = to.at().subtract(hit).normalize();
                     double out = on.dot(LEFT.normal());
                     double arriving = Math.max(0, -on.dot(to.normal()));

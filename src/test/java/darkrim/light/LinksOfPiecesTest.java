@@ -219,6 +219,17 @@ class LinksOfPiecesTest {
         int to = pieces.add(SCENE, facet("low"));
         int piece = pieces.halves(pieces.halves(from) + 1);
         int sink = pieces.halves(pieces.halves(to)) + 1;
+        for (int quarter : new int[] {piece + 1, pieces.halves(pieces.halves(from)), pieces.halves(piece)}) {
+            LightLinks other = new LightLinks(pieces, List.of(new LightLinks.Link(sink, quarter, 2, 1, 0, 5, false)));
+            UniformRandomProvider some = RandomSource.XO_SHI_RO_256_PP.create(2);
+            for (int i = 0; i < 500; i++) {
+                double root = Math.sqrt(some.nextDouble());
+                double a = 1 - root;
+                double b = root * some.nextDouble();
+                Vector3D point = HIGH[0].multiply(a).add(HIGH[1].multiply(b)).add(HIGH[2].multiply(1 - a - b));
+                assertThat(other.isFrom(0, a, b)).isEqualTo(holds(pieces, quarter, point));
+            }
+        }
         LightLinks links = new LightLinks(pieces, List.of(new LightLinks.Link(sink, piece, 2, 1, 0, 5, false)));
         UniformRandomProvider random = RandomSource.XO_SHI_RO_256_PP.create(8);
         double[] placed = new double[3];

@@ -26,10 +26,10 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Light through a plate of glass and by a tilted plate below it, against sums over both with Snell's law written down a second time. Comparisons at 5
- * standard errors fail for 6e-7 of all seeds each; the sums are right to 1 %.
+ * standard errors fail for 6e-7 of all seeds each; the sums are right to 2 %.
  */
 class WindowSumsTest {
-    private static final double SUMS = 0.01;
+    private static final double SUMS = 0.02;
     private static final double INDEX = 1.7;
     private static final double THICKNESS = 18;
     private static final double HEIGHT = 80;
@@ -104,6 +104,11 @@ class WindowSumsTest {
         return builder.build(BEAM);
     }
 
+    /** Whether a straight way from a point passes the edge of the blade that lies at x = -2, 27 up. */
+    private static boolean isOpen(Vector3D from, Vector3D way) {
+        return from.getX() + (27 - from.getZ()) * way.getX() / way.getZ() > -2;
+    }
+
     private static void agree(String what, Estimate found, double expected, double most) {
         assertThat(found.mean())
                 .as("%s: %s", what, found)
@@ -136,7 +141,8 @@ class WindowSumsTest {
 
     @Test
     void byATiltedPlateUnderTheGlassEachPartBringsWhatTheSumsSay() {
-        Scene scene = scene();
+        // Beside and above the plate another one hides what would come in at a slant.
+        Scene scene = scene(at(-2, -90, 27), at(-2, 90, 27), at(-90, 90, 27), at(-90, -90, 27));
         Vector3D facing = at(1, 0.1, 0.4).normalize();
         Receiver point = new Receiver.AtPoint("point", POINT, facing);
         double broad = 0;
@@ -147,10 +153,10 @@ class WindowSumsTest {
             Vector3D back = way.normalize().negate();
             double out = back.dot(piece.normal());
             double share = -back.dot(facing) * out * piece.area() / way.normSq();
-            for (Element pupil : PlateSums.pupil(PUPIL, 6)) {
+            for (Element pupil : PlateSums.pupil(PUPIL, 12)) {
                 Vector3D light = toward(piece.at(), pupil);
                 double in = light.normalize().dot(piece.normal());
-                if (in > 0) {
+                if (in > 0 && isOpen(piece.at(), light)) {
                     double irradiance = light.dot(piece.normal());
                     broad += share * irradiance * reflection.broad(in, out) / Math.PI;
                     lobe += share
@@ -172,7 +178,7 @@ class WindowSumsTest {
             double off = Math.hypot(
                     end.getX() - PUPIL.frame().origin().getX(),
                     end.getY() - PUPIL.frame().origin().getY());
-            if (on.getZ() > 0 && off < 30 && off > 8) {
+            if (on.getZ() > 0 && off < 30 && off > 8 && isOpen(piece.at(), on)) {
                 mirror += 0.3 * passes(angle) * to.dot(facing) * out * piece.area() / way.normSq();
             }
         }

@@ -10,6 +10,8 @@ import darkrim.geom.Ring;
 import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.layout.SamplingSpec;
+import darkrim.light.Receiver;
+import darkrim.light.Tally;
 import darkrim.light.Transport;
 import darkrim.scene.Beam;
 import darkrim.scene.CellGrid;
@@ -80,13 +82,14 @@ class JudgeByToldProofsTest {
 
     private static final Told NOTHING = new Told(Set.of(), Double.POSITIVE_INFINITY);
 
-    /** Hears all that is said, and asks to stop if it is told to. */
+    /** Hears all that is said, and asks to stop from some question on. */
     private static final class Hearing implements Watch {
         private final List<String> heard = new ArrayList<>();
-        private final boolean stopping;
+        private final int stopAt;
+        private int asked;
 
-        Hearing(boolean stopping) {
-            this.stopping = stopping;
+        Hearing(int stopAt) {
+            this.stopAt = stopAt;
         }
 
         @Override
@@ -95,8 +98,9 @@ class JudgeByToldProofsTest {
         }
 
         @Override
-        public boolean stop() {
-            return stopping;
+        public synchronized boolean stop() {
+            asked++;
+            return asked >= stopAt;
         }
     }
 
@@ -137,7 +141,7 @@ class JudgeByToldProofsTest {
         List<Surface> tiles = scene.surfaces().stream()
                 .filter(each -> each.name().startsWith("tile "))
                 .toList();
-        Hearing hearing = new Hearing(false);
+        Hearing hearing = new Hearing(Integer.MAX_VALUE);
         try (Workers workers = new Workers(1)) {
             Requirement dark = new Requirement("asked", "tile *", new Requirement.NoDirect(), Place.IN_CODE);
             Proofs proofs =
@@ -151,7 +155,7 @@ class JudgeByToldProofsTest {
 
     @Test
     void ofBoundsProgressIsToldBeforeEachAndAtTheEnd() {
-        Hearing hearing = new Hearing(false);
+        Hearing hearing = new Hearing(Integer.MAX_VALUE);
         try (Workers workers = new Workers(1)) {
             judge(NOTHING, Plan.FULL, 1, workers)
                     .prove(List.of(demand(reflected(1, Requirement.Per.SURFACE), "floor", "wall")), hearing);
@@ -168,7 +172,7 @@ class JudgeByToldProofsTest {
                             List.of(
                                     demand(new Requirement.NoDirect(), "floor"),
                                     demand(reflected(1, Requirement.Per.SURFACE), "floor")),
-                            new Hearing(true));
+                            new Hearing(1));
             assertThat(proofs.darkness(surface("floor"))).contains(new Evidence.OpenArea(100, 1));
             assertThat(proofs.bound(surface("floor"))).isEmpty();
         }
@@ -267,12 +271,7 @@ class JudgeByToldProofsTest {
     @ValueSource(ints = {1, 2, 4})
     void itIsLookedAtAsOftenAsThePlanSaysAndEachLookButTheLastIsHandedOver(int looks) {
         // A limit at the value itself stays in doubt.
-        Demand once = demand(reflected(1, Requirement.Per.SURFACE), "floor");
-        double value = decide(NOTHING, Plan.alike(8), once)
-                .requirements()
-                .get(0)
-                .worst()
-                .value();
+        double value = valueOfTheFloor();
         List<Judgement> heard = new ArrayList<>();
         Judgement last = decide(
                 NOTHING,
@@ -290,6 +289,44 @@ class JudgeByToldProofsTest {
             assertThat(heard.get(i).samples()).isEqualTo((long) Measurements.BATCH << i);
             assertThat(heard.get(i).stopped()).isFalse();
         }
+    }
+
+    /** No batch is counted twice and none is left out, however often the samples are doubled: the estimate is that of batches 0 to 7, to the last bit. */
+    @Test
+    void doubledSamplesAreThoseOfTheNextBatches() {
+        Judgement judged = decide(
+                NOTHING,
+                new Plan(1, Plan.Measured.UNDECIDED, 4),
+                demand(reflected(valueOfTheFloor(), Requirement.Per.SURFACE), "floor"));
+        Transport transport = Transport.of(SCENE, 3);
+        Receiver floor = new Receiver.OnSurface(surface("floor"));
+        Tally expected = transport.batch(floor, LightClass.ONCE_REFLECTED, 0, Measurements.BATCH);
+        for (int batch = 1; batch < 8; batch++) {
+            expected = expected.and(transport.batch(floor, LightClass.ONCE_REFLECTED, batch, Measurements.BATCH));
+        }
+        assertThat(judged.surfaces().get(0).onceReflected()).isEqualTo(expected);
+    }
+
+    private static double valueOfTheFloor() {
+        return decide(NOTHING, Plan.alike(8), demand(reflected(1, Requirement.Per.SURFACE), "floor"))
+                .requirements()
+                .get(0)
+                .worst()
+                .value();
+    }
+
+    @Test
+    void aStopBetweenTwoLooksIsHeardAndTold() {
+        Demand inDoubt = demand(reflected(valueOfTheFloor(), Requirement.Per.SURFACE), "floor");
+        Hearing hearing = new Hearing(3);
+        try (Workers workers = new Workers(1)) {
+            Judge judge = judge(NOTHING, new Plan(1, Plan.Measured.UNDECIDED, 8), 1_000_000, workers);
+            Judgement judged = judge.decide(List.of(inDoubt), judge.prove(List.of(inDoubt), Watch.NONE), hearing);
+            assertThat(judged.stopped()).isTrue();
+            assertThat(judged.samples()).isEqualTo(Measurements.BATCH);
+            assertThat(judged.verdict()).isEqualTo(Verdict.UNDECIDED);
+        }
+        assertThat(hearing.heard).containsExactly("sampling light, at most " + Measurements.BATCH + "/1000000");
     }
 
     @Test
