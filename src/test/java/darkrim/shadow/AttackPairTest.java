@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -27,7 +26,6 @@ class AttackPairTest {
     private long pairs;
     private long closed;
 
-    @Tag("chance")
     @Test
     void noPairIsClosedThatAClearLineRunsThrough() {
         int scenes = Integer.getInteger("scenes", Boolean.getBoolean("long") ? 20_000 : 120);

@@ -14,14 +14,12 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Whole verdicts in awkward scenes against lines aimed at edges; witnesses checked without the tree; how much of what is dark is proved. */
 class AttackSurfaceTest {
     private static final double GAP = 1e-6;
 
-    @Tag("chance")
     @Test
     void noLineAimedAtAnEdgeContradictsAVerdict() {
         int scenes = Integer.getInteger("scenes", Boolean.getBoolean("long") ? 5000 : 50);

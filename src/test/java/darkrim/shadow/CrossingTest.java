@@ -3,7 +3,8 @@ package darkrim.shadow;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -86,7 +87,7 @@ class CrossingTest {
     @Test
     void anAnswerOtherThanUnsureIsThatOfExactArithmetic() {
         SplittableRandom random = new SplittableRandom(7);
-        int[] seen = new int[3];
+        Map<Crossing, Integer> seen = new EnumMap<>(Crossing.class);
         for (int i = 0; i < 3000; i++) {
             double[] t = new double[9];
             double[] from = new double[3];
@@ -99,14 +100,12 @@ class CrossingTest {
                 to[k] = random.nextInt(-3, 4) / 3.0;
             }
             Crossing found = Crossing.of(from, to, t, 0);
-            seen[found.ordinal()]++;
+            seen.merge(found, 1, Integer::sum);
             if (found != Crossing.UNSURE) {
                 assertThat(found == Crossing.YES).isEqualTo(crosses(from, to, t));
             }
         }
-        assertThat(Arrays.stream(seen).min().orElseThrow())
-                .as(Arrays.toString(seen))
-                .isGreaterThan(20);
+        assertThat(seen).hasSize(3).allSatisfy((found, count) -> assertThat(count).isGreaterThan(20));
     }
 
     private static boolean crosses(double[] from, double[] to, double[] t) {

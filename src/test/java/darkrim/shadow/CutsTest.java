@@ -137,6 +137,20 @@ class CutsTest {
         assertThat(cut.openCount()).isZero();
     }
 
+    /**
+     * The first line meets the top of the block once for sure, and the bottom along a diagonal; what it met does not count once another line is
+     * taken, which passes beside.
+     */
+    @Test
+    void whatAnUnsureLineMetIsForgottenByTheNext() {
+        double[] bottom = {-0.2, 0.2, -0.2, 0.2};
+        double[][] tops = {{-0.3, 0.2, -0.2, 0.2}, {-0.2, 0.3, -0.2, 0.2}, {-0.2, 0.2, -0.3, 0.2}};
+        for (double[] top : tops) {
+            assertThat(ask(to -> to.frustum("b", bottom, 4, top, 5), 0, false).sheetCuts()).isFalse();
+            assertThat(ask(to -> to.frustum("b", top, 4, bottom, 5), 0, false).sheetCuts()).isFalse();
+        }
+    }
+
     @Test
     void aHoodOfFiveSidesOverTheFaceCutsTheShaftAndOneWithoutAWallDoesNot() {
         // Walls beside the face down to below it; the foot lies behind the plane of the face.
@@ -373,6 +387,14 @@ class CutsTest {
         Scene other = scene.under(new Beam(BEAM.pupil(), Optional.of(square), OptionalDouble.empty()));
         assertThat(new LimitingEdge(other, FacetEdges.of(other), tolerance).of(ray, up))
                 .isEqualTo("field limit");
+        FieldLimit wide = new FieldLimit(
+                Polygon.rectangle(1.3, 8), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
+        Scene last = scene.under(new Beam(BEAM.pupil(), Optional.of(wide), OptionalDouble.empty()));
+        assertThat(new LimitingEdge(last, FacetEdges.of(last), tolerance).of(ray, up)).isEqualTo("b/+z, b/-x");
+        FieldLimit ring = new FieldLimit(
+                new Ring(9, 0.45), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
+        Scene hole = scene.under(new Beam(BEAM.pupil(), Optional.of(ring), OptionalDouble.empty()));
+        assertThat(new LimitingEdge(hole, FacetEdges.of(hole), tolerance).of(ray, up)).isEqualTo("field limit");
     }
 
     @Test

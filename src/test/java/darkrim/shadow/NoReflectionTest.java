@@ -9,12 +9,10 @@ import darkrim.trace.FacetTree;
 import darkrim.trace.Ray;
 import java.util.SplittableRandom;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class NoReflectionTest {
     /** 400 rays between any two surfaces of which one is proved unseen from the other, in 40 scenes: none of them may be clear. */
-    @Tag("chance")
     @Test
     void noClearRayJoinsTwoSurfacesOfARandomSceneOfWhichOneIsProvedUnseen() {
         int proved = 0;

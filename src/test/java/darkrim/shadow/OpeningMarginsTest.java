@@ -194,6 +194,26 @@ class OpeningMarginsTest {
         assertThat(room.surface()).isEmpty();
     }
 
+    /**
+     * A strip at z = 2 up to x = 14.6 hides the near part of the face: light from the far rim first comes to x = (14.6 + 0.2) / 0.99. No guess
+     * says so, for none looks at anything but the opening.
+     */
+    @Test
+    void theRoomIsFoundByHalvingWhereSomethingElseHidesPartOfTheFace() {
+        Scene scene = lid(60, WALL)
+                .sheet("face", 14, 19, -3, 3, 0)
+                .sheet("strip", 12, 14.6, -30, 30, 2)
+                .build(beam(Polygon.rectangle(40, 40)));
+        Room room = side(margins(scene, opening(WALL), List.of("face"), List.of()), "+x")
+                .outward()
+                .orElseThrow();
+        // Where lid and strip block only together a proof may end early, and says so.
+        double exact = 14.8 / 0.99 * 0.9 - 2 - 10;
+        assertThat(room.millimetres()).isBetween(0.7, exact + 2e-6);
+        assertThat(room.atLeast()).isEqualTo(room.millimetres() < exact - 2e-3);
+        assertThat(room.surface()).isEqualTo("face");
+    }
+
     @Test
     void aSideIsNotMovedBeyondTheRimOfItsPlate() {
         // 2.5 mm of plate are left: 4 is too far, 2 is not. The screen lets nothing through.

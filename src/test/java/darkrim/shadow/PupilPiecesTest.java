@@ -55,6 +55,29 @@ class PupilPiecesTest {
         assertThat(parts).allMatch(part -> part.area() > 0 && part.size() == 3);
     }
 
+    /** Regular polygons about any place are convex; with every other corner drawn in they are not. */
+    @Test
+    void aPolygonIsConvexWhereverItStands() {
+        for (int n = 3; n < 9; n++) {
+            for (double[] at : new double[][] {{0, 0}, {30, 5}, {-7, 40}, {-20, -60}}) {
+                double[] corners = new double[2 * n];
+                Vector2D[] all = new Vector2D[n];
+                for (int i = 0; i < n; i++) {
+                    corners[2 * i] = at[0] + 4 * Math.cos(0.3 + 2 * Math.PI * i / n);
+                    corners[2 * i + 1] = at[1] + 4 * Math.sin(0.3 + 2 * Math.PI * i / n);
+                    all[i] = Vector2D.of(corners[2 * i], corners[2 * i + 1]);
+                }
+                assertThat(PupilPieces.convexParts(Polygon.of(List.of(all)))).hasSize(1);
+                if (n % 2 == 0 && n > 4) {
+                    for (int i = 0; i < n; i += 2) {
+                        all[i] = Vector2D.of(at[0] + 0.2 * (corners[2 * i] - at[0]), at[1] + 0.2 * (corners[2 * i + 1] - at[1]));
+                    }
+                    assertThat(PupilPieces.convexParts(Polygon.of(List.of(all)))).hasSize(n - 2);
+                }
+            }
+        }
+    }
+
     @Test
     void halvesInTheHoleOrOutsideTheRimAreLeftOut() {
         PupilPieces ring = pieces(new Ring(5, 3));
@@ -134,6 +157,15 @@ class PupilPiecesTest {
         double[] ofPolygon = pieces(Polygon.rectangle(12, 12)).farthest(square, Vector3D.of(3, -4, 2));
         assertThat(ofPolygon[0]).isCloseTo(6, within(1e-7)).isLessThan(6);
         assertThat(ofPolygon[1]).isCloseTo(6, within(1e-7)).isLessThan(6);
+        // Just inside and just outside of a piece, beside each of its sides.
+        for (double[] r : new double[][] {{2.9, 9, 3.9, 9}, {-9, 3.1, 3.9, 9}, {2.9, 9, -9, 4.1}, {-9, 3.1, -9, 4.1}}) {
+            double[] in = pieces(Ring.disc(5)).farthest(rectangle(r[0], r[1], r[2], r[3]), Vector3D.of(3, -4, 2));
+            assertThat(Math.hypot(in[0] - 3, in[1] - 4)).isLessThan(1e-9);
+        }
+        for (double[] r : new double[][] {{3.1, 9, 3.9, 9}, {-9, 2.9, 3.9, 9}, {2.9, 9, -9, 3.9}, {2.9, 9, 4.1, 9}}) {
+            double[] out = pieces(Ring.disc(5)).farthest(rectangle(r[0], r[1], r[2], r[3]), Vector3D.of(3, -4, 2));
+            assertThat(Math.hypot(out[0] - 3, out[1] - 4)).isGreaterThan(1e-2);
+        }
         double[] other = pieces(Polygon.rectangle(12, 12)).farthest(square, Vector3D.of(-3, 4, 2));
         assertThat(other[0]).isCloseTo(-6, within(1e-7)).isGreaterThan(-6);
     }

@@ -14,9 +14,10 @@ class ShaftBoxesTest {
     private record Turn(int x, int y, int z, double sign) {
         double[] point(double a, double b, double c) {
             double[] at = new double[3];
-            at[x] = a;
-            at[y] = b;
-            at[z] = sign * c;
+            // Off the origin, so that no sum passes for a difference.
+            at[x] = a + 7;
+            at[y] = b - 3;
+            at[z] = sign * c + 50;
             return at;
         }
 
