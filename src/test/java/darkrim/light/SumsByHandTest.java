@@ -46,13 +46,6 @@ class SumsByHandTest {
         assertThat(of(7).standardError()).isInfinite();
         assertThat(of(1, 2).standardError()).isFinite();
         same(of(), Estimate.none(9));
-        Accumulator again = new Accumulator();
-        again.add(100);
-        again.add(3);
-        again.clear();
-        again.add(1);
-        again.add(2);
-        same(again.estimate(9), of(1, 2));
     }
 
     @Test

@@ -35,7 +35,7 @@ class IsDarkBeyondTest {
 
         @Override
         public Optional<WitnessRay> counterexample(double[] pupilPoint, Face face, Vector3D end) {
-            return Optional.of(new WitnessRay(end, end, "", ""));
+            return Optional.of(new WitnessRay(end, end, ""));
         }
 
         @Override

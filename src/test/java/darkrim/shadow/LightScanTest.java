@@ -50,7 +50,7 @@ class LightScanTest {
             starts.add(pupilPoint.clone());
             faces.add(face);
             ends.add(end);
-            return starts.size() >= findAt ? Optional.of(new WitnessRay(end, end, "", "")) : Optional.empty();
+            return starts.size() >= findAt ? Optional.of(new WitnessRay(end, end, "")) : Optional.empty();
         }
 
         @Override

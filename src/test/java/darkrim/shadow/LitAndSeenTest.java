@@ -66,7 +66,6 @@ class LitAndSeenTest {
                 .isGreaterThanOrEqualTo(top - 0.5 - 1e-9);
         assertThat(both.lit().from().getZ()).isCloseTo(100, within(1e-9));
         assertThat(both.seen().from().getZ()).isCloseTo(0, within(1e-9));
-        assertThat(both.seen().fromSurface()).isEqualTo("receiver");
         assertThat(Math.hypot(both.seen().from().getX(), both.seen().from().getY()))
                 .isLessThanOrEqualTo(5);
         assertThat(Math.hypot(both.lit().from().getX(), both.lit().from().getY()))
