@@ -40,11 +40,11 @@ part_mutants() {
         code=0
         of=$share
         [ $name != verdict ] || of=1
-        harness -Dmutant.seconds=6 org.pitest.mutationtest.commandline.MutationCoverageReport \
+        harness -Dmutant.seconds=60 org.pitest.mutationtest.commandline.MutationCoverageReport \
             --targetClasses "darkrim.$name.*" --targetTests "$(mutant_tests $name | sed 's/,$//')" \
             --features "+SAMPLE(share[$of] seed[$seed])" --mutableCodePaths target/classes --sourceDirs src/main/java \
             --reportDir "target/mutants/$name" --outputFormats CSV,HTML --timestampedReports=false \
-            --threads 1 --timeoutConst 5000 --timeoutFactor 2.5 --jvmArgs "-Xmx2g,-Djava.awt.headless=true" >"$work/$name" 2>&1 || code=1
+            --threads 1 --timeoutConst 20000 --timeoutFactor 2.5 --jvmArgs "-Xmx2g,-Djava.awt.headless=true" >"$work/$name" 2>&1 || code=1
         [ $code -eq 0 ] || tail -20 "$work/$name"
         mutant_line $name >"$work/line" || code=1
         line mutants "$(cat "$work/line")" $code

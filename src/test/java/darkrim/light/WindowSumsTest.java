@@ -19,6 +19,7 @@ import darkrim.scene.Scene;
 import darkrim.scene.SceneBuilder;
 import darkrim.scene.Window;
 import darkrim.trace.FacetTree;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -195,5 +196,34 @@ class WindowSumsTest {
         }
         agree("once", once.irradiance(), (broad + mirror + lobe) / reference, 0.03);
         agree("paths", paths.orders().get(1), (broad + mirror + lobe) / reference, 0.03);
+    }
+
+    /** The way that is told ends where its straight line below the glass meets the pupil, brought nearer by t (1 - 1 / n). */
+    @Test
+    void aWayByTheMirrorIsToldAlongItsStraightLine() {
+        Scene scene = scene();
+        FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
+        List<Vector3D> ends = new ArrayList<>();
+        new ManyReflections(scene, tree, 5)
+                .batch(
+                        new Receiver.AtPoint("point", POINT, at(1, 0.1, 0.4).normalize()),
+                        1,
+                        0,
+                        3000,
+                        (path, node, value) -> {
+                            if (path.part(1) == Part.MIRROR) {
+                                Vector3D hit = at(path.at(1, 0), path.at(1, 1), path.at(1, 2));
+                                Vector3D end = at(path.at(0, 0), path.at(0, 1), path.at(0, 2));
+                                Vector3D came = hit.subtract(POINT).normalize();
+                                Vector3D on = came.subtract(SLANT.normal().multiply(2 * came.dot(SLANT.normal())));
+                                assertThat(end.subtract(hit).normalize().distance(on))
+                                        .isLessThan(1e-9);
+                                ends.add(end);
+                            }
+                        });
+        assertThat(ends)
+                .hasSizeGreaterThan(20)
+                .allSatisfy(end ->
+                        assertThat(end.getZ()).isCloseTo(HEIGHT - THICKNESS * (1 - 1 / INDEX), within(1e-9)));
     }
 }
