@@ -105,7 +105,9 @@ class CrossingTest {
                 assertThat(found == Crossing.YES).isEqualTo(crosses(from, to, t));
             }
         }
-        assertThat(seen).hasSize(3).allSatisfy((found, count) -> assertThat(count).isGreaterThan(20));
+        assertThat(seen)
+                .hasSize(3)
+                .allSatisfy((found, count) -> assertThat(count).isGreaterThan(20));
     }
 
     private static boolean crosses(double[] from, double[] to, double[] t) {

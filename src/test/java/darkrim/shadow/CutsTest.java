@@ -103,7 +103,8 @@ class CutsTest {
     @Test
     void noFacetsCutNothingAndTwoSheetsCutAsWellAsOne() {
         Asked none = ask(to -> to.sheet("far", 50, 51, 50, 51, 5));
-        assertThat(new SheetCut(none.scene, none.scene.corners(), none.edges).cuts(none.pair.shaft(), none.pair, new int[0]))
+        assertThat(new SheetCut(none.scene, none.scene.corners(), none.edges)
+                        .cuts(none.pair.shaft(), none.pair, new int[0]))
                 .isFalse();
         assertThat(none.sheetCuts()).isFalse();
         assertThat(ask(to -> to.sheet("a", -9, 9, -9, 9, 5).sheet("b", -9, 9, -9, 9, 6))
@@ -145,8 +146,10 @@ class CutsTest {
         double[] bottom = {-0.2, 0.2, -0.2, 0.2};
         double[][] tops = {{-0.3, 0.2, -0.2, 0.2}, {-0.2, 0.3, -0.2, 0.2}, {-0.2, 0.2, -0.3, 0.2}};
         for (double[] top : tops) {
-            assertThat(ask(to -> to.frustum("b", bottom, 4, top, 5), 0, false).sheetCuts()).isFalse();
-            assertThat(ask(to -> to.frustum("b", top, 4, bottom, 5), 0, false).sheetCuts()).isFalse();
+            assertThat(ask(to -> to.frustum("b", bottom, 4, top, 5), 0, false).sheetCuts())
+                    .isFalse();
+            assertThat(ask(to -> to.frustum("b", top, 4, bottom, 5), 0, false).sheetCuts())
+                    .isFalse();
         }
     }
 
@@ -386,14 +389,15 @@ class CutsTest {
         Scene other = scene.under(new Beam(BEAM.pupil(), Optional.of(square), OptionalDouble.empty()));
         assertThat(new LimitingEdge(other, FacetEdges.of(other), tolerance).of(ray, up))
                 .isEqualTo("field limit");
-        FieldLimit wide = new FieldLimit(
-                Polygon.rectangle(1.3, 8), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
+        FieldLimit wide =
+                new FieldLimit(Polygon.rectangle(1.3, 8), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
         Scene last = scene.under(new Beam(BEAM.pupil(), Optional.of(wide), OptionalDouble.empty()));
-        assertThat(new LimitingEdge(last, FacetEdges.of(last), tolerance).of(ray, up)).isEqualTo("b/+z, b/-x");
-        FieldLimit ring = new FieldLimit(
-                new Ring(9, 0.45), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
+        assertThat(new LimitingEdge(last, FacetEdges.of(last), tolerance).of(ray, up))
+                .isEqualTo("b/+z, b/-x");
+        FieldLimit ring = new FieldLimit(new Ring(9, 0.45), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
         Scene hole = scene.under(new Beam(BEAM.pupil(), Optional.of(ring), OptionalDouble.empty()));
-        assertThat(new LimitingEdge(hole, FacetEdges.of(hole), tolerance).of(ray, up)).isEqualTo("field limit");
+        assertThat(new LimitingEdge(hole, FacetEdges.of(hole), tolerance).of(ray, up))
+                .isEqualTo("field limit");
     }
 
     @Test

@@ -212,8 +212,8 @@ class PairTest {
         Pair pair = new Pair(square(2, 10, false), FlatPiece.of(frame, corners), 0, TOLERANCE);
         for (int i = 1; i < 7; i++) {
             int corner = i % 3;
-            Vector3D expected = frame.at(
-                    4 + 0.37 * (corners[2 * corner] - 4), 4 + 0.37 * (corners[2 * corner + 1] - 4));
+            Vector3D expected =
+                    frame.at(4 + 0.37 * (corners[2 * corner] - 4), 4 + 0.37 * (corners[2 * corner + 1] - 4));
             assertThat(distance(pair.facePoint(i), expected)).isLessThan(1e-12);
         }
         assertThat(distance(pair.facePoint(0), frame.at(4, 4))).isLessThan(1e-12);

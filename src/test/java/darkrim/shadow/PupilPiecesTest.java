@@ -70,9 +70,11 @@ class PupilPiecesTest {
                 assertThat(PupilPieces.convexParts(Polygon.of(List.of(all)))).hasSize(1);
                 if (n % 2 == 0 && n > 4) {
                     for (int i = 0; i < n; i += 2) {
-                        all[i] = Vector2D.of(at[0] + 0.2 * (corners[2 * i] - at[0]), at[1] + 0.2 * (corners[2 * i + 1] - at[1]));
+                        all[i] = Vector2D.of(
+                                at[0] + 0.2 * (corners[2 * i] - at[0]), at[1] + 0.2 * (corners[2 * i + 1] - at[1]));
                     }
-                    assertThat(PupilPieces.convexParts(Polygon.of(List.of(all)))).hasSize(n - 2);
+                    assertThat(PupilPieces.convexParts(Polygon.of(List.of(all))))
+                            .hasSize(n - 2);
                 }
             }
         }
