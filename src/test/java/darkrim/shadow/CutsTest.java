@@ -26,22 +26,22 @@ class CutsTest {
 
     private final TestParts parts = new TestParts();
 
-    private record Asked(Scene scene, double[] corners, FacetEdges edges, Tolerance tolerance, Pair pair) {
+    private record Asked(Scene scene, FacetEdges edges, Tolerance tolerance, Pair pair) {
         int[] all() {
             return IntStream.range(0, scene.facetCount()).toArray();
         }
 
         boolean sheetCuts() {
-            return new SheetCut(scene, corners, edges).cuts(pair.shaft(), pair, all());
+            return new SheetCut(scene, scene.corners(), edges).cuts(pair.shaft(), pair, all());
         }
 
         boolean planeCovers() {
-            return new CoverCut(scene, corners, edges, tolerance).covers(pair.shaft(), pair, all());
+            return new CoverCut(scene, scene.corners(), edges, tolerance).covers(pair.shaft(), pair, all());
         }
 
         boolean sliceCovers() {
-            CoverCut judge = new CoverCut(scene, corners, edges, tolerance);
-            return new SliceCut(corners, edges, tolerance).covers(judge, pair.shaft(), pair, all());
+            CoverCut judge = new CoverCut(scene, scene.corners(), edges, tolerance);
+            return new SliceCut(scene.corners(), edges, tolerance).covers(judge, pair.shaft(), pair, all());
         }
     }
 
@@ -73,7 +73,6 @@ class CutsTest {
         Tolerance tolerance = Tolerance.of(scene.bound(), 1e-6);
         return new Asked(
                 scene,
-                scene.corners(),
                 FacetEdges.of(scene),
                 tolerance,
                 new Pair(turned ? turned(pupil) : pupil, turned ? turned(face) : face, radius, tolerance));
@@ -104,7 +103,8 @@ class CutsTest {
     @Test
     void noFacetsCutNothingAndTwoSheetsCutAsWellAsOne() {
         Asked none = ask(to -> to.sheet("far", 50, 51, 50, 51, 5));
-        assertThat(new SheetCut(none.scene, none.corners, none.edges).cuts(none.pair.shaft(), none.pair, new int[0]))
+        assertThat(new SheetCut(none.scene, none.scene.corners(), none.edges)
+                        .cuts(none.pair.shaft(), none.pair, new int[0]))
                 .isFalse();
         assertThat(none.sheetCuts()).isFalse();
         assertThat(ask(to -> to.sheet("a", -9, 9, -9, 9, 5).sheet("b", -9, 9, -9, 9, 6))
@@ -123,7 +123,7 @@ class CutsTest {
         // A strip across: the shaft passes on both of its sides.
         assertThat(ask(to -> to.block("b", -9, 9, -0.3, 0.3, 4, 5)).sheetCuts()).isFalse();
         // The edges that keep it open are those of the small block, each once.
-        SheetCut cut = new SheetCut(small.scene, small.corners, small.edges);
+        SheetCut cut = new SheetCut(small.scene, small.scene.corners(), small.edges);
         cut.cuts(small.pair.shaft(), small.pair, small.all());
         assertThat(cut.openCount()).isEqualTo(12);
         assertThat(IntStream.range(0, 12).map(cut::open).distinct().count()).isEqualTo(12);
@@ -268,7 +268,7 @@ class CutsTest {
         Tolerance rough = new Tolerance(gap / 16 / times, gap / 64, gap);
         Asked sheets = ask(to -> to.sheet("a", -9, 0.2, -9, 9, 5).sheet("b", 0.2, 9, -8, 8, 5), 0, false);
         Pair flat = new Pair(sheets.pair.pupil(), sheets.pair.face(), 0, rough);
-        boolean covered = new CoverCut(sheets.scene, sheets.corners, sheets.edges, rough)
+        boolean covered = new CoverCut(sheets.scene, sheets.scene.corners(), sheets.edges, rough)
                 .covers(flat.shaft(), flat, sheets.all());
         assertThat(covered).isEqualTo(times > 2.4);
     }

@@ -93,6 +93,27 @@ class FieldExclusionTest {
         }
     }
 
+    /** Rounding of a thousandth grows 2.4 times or more in the crossing: what is nearer to a limit than that is neither in nor out. */
+    @Test
+    void whatRoundingMayMoveAcrossALimitIsNotDecided() {
+        Tolerance rough = new Tolerance(1e-3, 4e-3, 0.256);
+        for (Outline outline : new Outline[] {Polygon.rectangle(8, 8), Ring.disc(4), new Ring(9, 4)}) {
+            boolean hole = outline instanceof Ring ring && ring.hole() > 0;
+            FieldExclusion limit = new FieldExclusion(
+                    new FieldLimit(outline, Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z)), rough);
+            for (double off : new double[] {1.5e-3, 0.05}) {
+                Pair beside = pair(2 * (5.5 + off), 0);
+                assertThat(hole ? limit.admits(beside.shaft()) : limit.excludes(beside.shaft()))
+                        .isEqualTo(off > 0.01);
+                // The far side of the crossings at 2.5 + 1.5 = 4, or at a corner of them.
+                double far = outline instanceof Polygon ? 2.5 - off : Math.sqrt(16 - 2.25) - 1.5 - off;
+                Pair within = pair(2 * far, 0);
+                assertThat(hole ? limit.excludes(within.shaft()) : limit.admits(within.shaft()))
+                        .isEqualTo(off > 0.01);
+            }
+        }
+    }
+
     /** An L: all of the square of half side 4 but the quarter of positive x and y. */
     @Test
     void aLimitThatIsNotConvexIsJudgedByItsParts() {

@@ -93,7 +93,7 @@ class LightScanTest {
             double u = GROUND.inU(notes.ends.get(i));
             double v = GROUND.inV(notes.ends.get(i));
             assertThat(isIn(face, u, v)).isTrue();
-            if (face == FACES.get(0)) {
+            if (face.equals(FACES.get(0))) {
                 middle[0] += u;
                 middle[1] += v;
                 // Shares of the rectangle's quarters; the roof is left out.

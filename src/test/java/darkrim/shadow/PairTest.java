@@ -204,6 +204,21 @@ class PairTest {
         }
     }
 
+    /** In a triangle as well: on the way from the mean of the corners to one of them. */
+    @Test
+    void pointsWithinATriangleLieInIt() {
+        Frame frame = square(1, 0, true).frame();
+        double[] corners = {2, 1, 8, 1, 2, 10};
+        Pair pair = new Pair(square(2, 10, false), FlatPiece.of(frame, corners), 0, TOLERANCE);
+        for (int i = 1; i < 7; i++) {
+            int corner = i % 3;
+            Vector3D expected =
+                    frame.at(4 + 0.37 * (corners[2 * corner] - 4), 4 + 0.37 * (corners[2 * corner + 1] - 4));
+            assertThat(distance(pair.facePoint(i), expected)).isLessThan(1e-12);
+        }
+        assertThat(distance(pair.facePoint(0), frame.at(4, 4))).isLessThan(1e-12);
+    }
+
     private static double distance(double[] point, Vector3D other) {
         return Vector3D.of(point[0], point[1], point[2]).distance(other);
     }

@@ -87,6 +87,25 @@ class ReflectedFluxTest {
         assertThat(bound(table)).isBetween(some, 1.2 * some);
     }
 
+    private static double close(Reflection reflection) {
+        return bound(new SceneBuilder()
+                .sheet("tile", Finish.ABSORBER, "tile/back", Finish.ABSORBER, TestParts.NOWHERE)
+                .sheet("wall", new Finish("wall", reflection), "wall/back", Finish.ABSORBER, TestParts.NOWHERE)
+                .quad("tile", at(0.99, -0.01, 0), at(1, -0.01, 0), at(1, 0.01, 0), at(0.99, 0.01, 0))
+                .quad("wall", at(1, -30, 0), at(1, -30, 60), at(1, 30, 60), at(1, 30, 0))
+                .build(Beam.of(TestParts.pupilAt(150, Ring.disc(20)))));
+    }
+
+    /** A wall that touches the tile is as bright as it is lit; a peaked lobe never sends more than all of a full sky. */
+    @Test
+    void aLobeCloseByIsNoBrighterThanWhatItReflects() {
+        Reflection even = new Reflection(0, List.of(), List.of(), List.of(new RollOff(0.02, 1, 0)));
+        double diffuse = close(Reflection.of(0.01 * Math.PI, 0));
+        assertThat(close(even)).isCloseTo(diffuse, within(1e-3 * diffuse));
+        Reflection peaked = new Reflection(0, List.of(), List.of(), List.of(new RollOff(1e-4, 1e-6, 2.6)));
+        assertThat(close(peaked)).isCloseTo(Math.PI * peaked.greatestLobeReflectance(), within(1e-6));
+    }
+
     /** A mirror close by: however much of it there is, it is no brighter than its reflectance times the light of a full sky. */
     @Test
     void aMirrorIsNoBrighterThanAFullSky() {

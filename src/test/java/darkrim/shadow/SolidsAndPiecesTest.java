@@ -235,6 +235,19 @@ class SolidsAndPiecesTest {
         assertThat(tolerance.flat()).isEqualTo(0x1p-24);
     }
 
+    /** A rim is thrown from the knife, 150 below the pupil or 50, onto it: by so much more rounding moves it. */
+    @ParameterizedTest
+    @CsvSource({"50, 0.5", "150, 0.5", "250, 1"})
+    void theBlurIsTheRoundingThrownFromTheNearestPart(double height, double seen) {
+        Scene scene = new TestParts().sheet("knife", 0, 90, -90, 90, height).build(HIGH);
+        PupilView view = new VisiblePupil(scene, TestParts.tree(scene)).from(Vector3D.ZERO, Vector3D.Unit.PLUS_Z);
+        assertThat(view.areaFraction()).isCloseTo(seen, within(1e-12));
+        double rounding = Tolerance.of(scene.bound(), 1e-6).rounding();
+        double length = seen < 1 ? 20 * Math.PI + 40 : 40 * Math.PI;
+        double thrown = seen < 1 ? 200 / height : 1;
+        assertThat(view.roundingFraction() / rounding).isCloseTo(thrown * length / (400 * Math.PI), within(1e-9));
+    }
+
     /** A face under a lid with a hole sees the pupil's middle only: what is cut off by the plane of a tilted element is not seen. */
     @Test
     void anElementSeesNothingBehindItsPlane() {

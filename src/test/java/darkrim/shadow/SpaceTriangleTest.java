@@ -109,6 +109,22 @@ class SpaceTriangleTest {
         assertThat(RIGHT.distanceFrom(at(2.5, 1, 3))).isZero();
     }
 
+    /** Above a plane that lies anyhow: the height is the distance of the farthest corner from it. */
+    @Test
+    void theGreatestHeightIsSquareToThePlane() {
+        SplittableRandom random = new SplittableRandom(31);
+        for (int i = 0; i < 50; i++) {
+            SpaceTriangle base = any(random, 0);
+            double[] heights = {random.nextDouble(1, 3), random.nextDouble(1, 3), random.nextDouble(4, 9)};
+            Vector3D[] corners = new Vector3D[3];
+            for (int k = 0; k < 3; k++) {
+                corners[(k + i) % 3] = inside(base, random).add(base.normal().multiply(heights[k]));
+            }
+            SpaceTriangle above = new SpaceTriangle(corners[0], corners[1], corners[2], base.normal());
+            assertThat(base.greatestHeightOf(above)).isCloseTo(heights[2], within(1e-9));
+        }
+    }
+
     @Test
     void theGreatestHeightIsThatOfTheHighestCorner() {
         SpaceTriangle other = triangle(at(0, 0, 1), at(9, 9, 7), at(3, -4, -5));
