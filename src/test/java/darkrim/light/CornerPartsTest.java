@@ -192,11 +192,20 @@ class CornerPartsTest {
             assertThat(tally.seen(number) / 1e4).isCloseTo(expected, within(0.01));
             assertThat(tally.lit(number)).isEqualTo(tally.seen(number));
             shares[plate.equals(LEFT) ? 0 : 1] = expected;
+            Estimate factor = new ViewFactors(SCENE, TREE, 6)
+                    .between(
+                            new Receiver.AtPoint("point", POINT, FACING),
+                            SCENE.surface(plate.name()).orElseThrow(),
+                            10_000);
+            assertThat(factor.mean()).isCloseTo(expected, within(5 * 0.5 / Math.sqrt(10_000)));
         }
         double pupil = sums(1, false).irradiance(POINT, FACING) / Math.PI;
         assertThat(tally.seen(tally.pupil()) / 1e4).isCloseTo(pupil, within(0.005));
         assertThat(tally.seen(tally.open()) / 1e4).isCloseTo(1 - shares[0] - shares[1] - pupil, within(0.015));
         assertThat(tally.seen(tally.inside())).isZero();
+        int surfaces = SCENE.surfaces().size();
+        assertThat(List.of(tally.pupil(), tally.open(), tally.inside()))
+                .containsExactly(surfaces, surfaces + 1, surfaces + 2);
     }
 
     @Test

@@ -143,4 +143,24 @@ class MirrorsTwiceTest {
                 passes * irradiance(pupil, point, facing, p -> p) / scene.referenceIrradiance(),
                 0.02);
     }
+
+    /** One mirror and a pupil that leans by 40 degrees, so that each of its axes has a part along every axis of the layout. */
+    @Test
+    void aMirrorShowsALeaningPupilWhereItIs() {
+        Pupil leaning = new Pupil(new Ring(30, 5), Frame.about(turned(at(30, 20, 60)), turned(at(-0.7, 0.5, -1))));
+        SceneBuilder builder = new SceneBuilder()
+                .sheet("left", new Finish("left", 0, 0.9), "left/back", Finish.ABSORBER, Place.IN_CODE);
+        quad(builder, "left", List.of(at(0, -300, -300), at(0, 300, -300), at(0, 300, 300), at(0, -300, 300)));
+        Scene scene = builder.build(Beam.of(leaning));
+        Vector3D x = turned(at(1, 0, 0));
+        double expected = 0.9 * irradiance(leaning, POINT, FACING, p -> p.subtract(x.multiply(2 * p.dot(x))));
+        Receiver point = new Receiver.AtPoint("point", POINT, FACING);
+        Estimate found = Transport.of(scene, 9)
+                .batch(point, LightClass.ONCE_REFLECTED, 0, 40_000)
+                .irradiance();
+        assertThat(found.mean() * scene.referenceIrradiance())
+                .isCloseTo(
+                        expected, within(0.003 * expected + 5 * found.standardError() * scene.referenceIrradiance()));
+        assertThat(found.standardError()).isLessThan(0.005 * found.mean());
+    }
 }
