@@ -27,7 +27,7 @@ mutant_tests() {
         shadow)
             printf 'darkrim.shadow.%s,' PlanarPolygonsTest PlanarCoverTest CrossingTest CrossingHullTest ShaftBoxesTest ShaftTest PairTest \
                 FieldExclusionTest FieldProjectionTest SpaceTriangleTest FlatPieceTest GrowthTest LimitBracketTest LightScanTest IsDarkBeyondTest \
-                PieceFluxTest PupilPiecesTest PupilViewTest CutsTest SolidsAndPiecesTest OpeningMarginsTest LeastMarginsTest ReflectedFluxTest \
+                PieceFluxTest PupilPiecesTest PupilViewTest CutsTest LinesOfLightTest FacetEdgesTest SolidsAndPiecesTest OpeningMarginsTest MovedSidesTest LeastMarginsTest ReflectedFluxTest \
                 LitAndSeenTest DarknessProofTest FullyLitProofTest LeastShareTest MarginsTest NoReflectionTest ReflectedBoundTest ThinGapTest \
                 VisiblePupilTest VisibleAreaTest VaneSightTest WindowProofTest AttackPairTest AttackSurfaceTest StoppedProofTest AttackDirectedTest MosaicTest
             ;;
