@@ -27,6 +27,11 @@ final class PairSearch {
     /** A point at the corner of a face is drawn in by this, mm, so that it lies on the face. */
     private static final double DRAWN_IN = 1e-8;
 
+    /** A pair may cost this many facets looked at, on average: one among many thousands of facets costs more. */
+    private static final long STEPS_A_PAIR = 20_000;
+    /** The first pairs see far more than the average: all facets may be looked at this often beside. */
+    private static final long STEPS_A_FACET = 64;
+
     private final Scene scene;
     private final double radius;
     private final ProofSettings settings;
@@ -36,6 +41,7 @@ final class PairSearch {
     private final double[] corners;
     private final FacetEdges edges;
     private final PupilPieces pupil;
+    private final long mostSteps;
 
     private BooleanSupplier stop = () -> false;
     private LightScan scan;
@@ -45,6 +51,9 @@ final class PairSearch {
     private int lastOpenEdge = -1;
     private Optional<WitnessRay> lastOpen = Optional.empty();
     private long pairs;
+    /** Facets looked at so far: counted, so that every machine ends at the same place. */
+    private long steps;
+
     private Optional<WitnessRay> witness = Optional.empty();
 
     /**
@@ -69,6 +78,7 @@ final class PairSearch {
         this.settings = settings;
         this.question = question;
         this.radius = radius;
+        mostSteps = STEPS_A_PAIR * settings.mostPairs() + STEPS_A_FACET * scene.facetCount();
         this.pupil = new PupilPieces(
                 scene.covering().pupil().outline(), scene.covering().pupil().frame(), tolerance);
     }
@@ -123,7 +133,7 @@ final class PairSearch {
         scan = new LightScan(scene.covering(), question, faces);
         for (Face face : faces) {
             if (witness.isEmpty()) {
-                open += stop.getAsBoolean() ? unproved(face) : open(face);
+                open += steps > mostSteps || stop.getAsBoolean() ? unproved(face) : open(face);
             }
         }
         return open;
@@ -162,7 +172,7 @@ final class PairSearch {
         Deque<Task> waiting = new ArrayDeque<>(tasks);
         List<Task> left = new ArrayList<>();
         while (!waiting.isEmpty()) {
-            if (++pairs > settings.mostPairs() || stop.getAsBoolean()) {
+            if (++pairs > settings.mostPairs() || steps > mostSteps || stop.getAsBoolean()) {
                 return unproved(face);
             }
             // Of a face that is moved the place where it stands is not the place to look for light.
@@ -348,6 +358,7 @@ final class PairSearch {
     }
 
     private int[] stillInTheWay(Shaft shaft, int[] facets) {
+        steps += facets.length;
         int[] left = new int[facets.length];
         int count = 0;
         double[] box = new double[6];
