@@ -138,7 +138,7 @@ public record DirectMargins(
             dark.addAll(group.dark);
             lit.addAll(group.lit);
         });
-        Margins margins = new Margins(placed.scene(), placed.tree());
+        Margins margins = new Margins(placed.scene(), placed.tree(), watch::stop);
         List<Task> tasks = new ArrayList<>();
         if (scope != MarginScope.ALL) {
             for (Group group : groups) {
@@ -161,9 +161,10 @@ public record DirectMargins(
                     placed.tree(),
                     List.copyOf(dark),
                     List.copyOf(lit),
-                    placed.assembly().detectors());
+                    placed.assembly().detectors(),
+                    watch::stop);
             for (Opening opening : placed.assembly().openings()) {
-                tasks.add(new Task(Integer.MAX_VALUE, () -> new Found(Map.of(), edges.of(opening, watch::stop), 0)));
+                tasks.add(new Task(Integer.MAX_VALUE, () -> new Found(Map.of(), edges.of(opening), 0)));
             }
         }
         return new Search(begun(tasks, workers, watch), scope, watch);
@@ -185,6 +186,10 @@ public record DirectMargins(
         }
         long start = System.nanoTime();
         Found found = task.work.get();
+        if (watch.stop()) {
+            // What was still looked for when the proofs gave up is wrong.
+            return new Found(Map.of(), List.of(), 1e-9 * (System.nanoTime() - start));
+        }
         return new Found(found.bySurface, found.openings, 1e-9 * (System.nanoTime() - start));
     }
 
