@@ -93,7 +93,7 @@ part_ways() {
 # How long a check goes on after it is asked to stop: less than a second of a processor.
 part_stop() {
     local code=0
-    harness darkrim.hard.StopDelay 3 1 $here/slow-vanes.yaml $here/wide-pupil.yaml geometries/nightglow-a.yaml geometries/nightglow-b.yaml \
+    harness darkrim.hard.StopDelay 3 1 $here/slow-vanes.yaml $here/wide-pupil.yaml $here/lit-vanes.yaml geometries/nightglow-a.yaml geometries/nightglow-b.yaml \
         geometries/nightglow-80k.yaml geometries/part-vanes.yaml geometries/part-sphere-cap.yaml geometries/part-bond-wires.yaml \
         2>&1 | tee "$work/stop" || code=1
     line stop "$(tail -1 "$work/stop")" $code

@@ -7,8 +7,10 @@ import darkrim.layout.Mounting;
 import darkrim.layout.Part;
 import darkrim.material.Material;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -97,6 +99,7 @@ public final class Cooling {
         Mounting mounting = own.mounting().get();
         Vector3D drawn = own.placement().point(mounting.heldAt()).add(step);
         Vector3D held = mounting.heldBy()
+                .filter(holder -> !isHeldByItself(part))
                 .flatMap(this::of)
                 .map(holder -> holder.point(drawn))
                 .orElse(drawn);
@@ -104,5 +107,17 @@ public final class Cooling {
         return shrinks == 0 && held.equals(drawn)
                 ? Optional.empty()
                 : Optional.of(Placement.NONE.thenScaled(1 - shrinks, drawn, held));
+    }
+
+    /** Whether a part is held by itself in the end: a finding says so, and nothing is computed, but the parts are placed to say what else is wrong. */
+    private boolean isHeldByItself(String part) {
+        Set<String> seen = new HashSet<>();
+        Optional<String> at = Optional.of(part);
+        while (at.isPresent() && seen.add(at.get())) {
+            at = Optional.ofNullable(parts.get(at.get()))
+                    .flatMap(Part::mounting)
+                    .flatMap(Mounting::heldBy);
+        }
+        return at.isPresent();
     }
 }

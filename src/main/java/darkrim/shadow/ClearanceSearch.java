@@ -49,11 +49,12 @@ final class ClearanceSearch {
      * @param tree the tree over its facets
      * @param limiting names what sets a clearance
      * @param farthest clearances are looked for up to this, mm
+     * @param stop whether proofs give up
      */
-    ClearanceSearch(Scene scene, FacetTree tree, LimitingEdge limiting, double farthest) {
-        proofs = new DarknessProof(scene, tree, FEW_PAIRS);
-        quick = new DarknessProof(scene, tree, FEWEST_PAIRS);
-        places = new DarknessProof(scene, tree, PLACE);
+    ClearanceSearch(Scene scene, FacetTree tree, LimitingEdge limiting, double farthest, BooleanSupplier stop) {
+        proofs = new DarknessProof(scene, tree, FEW_PAIRS, stop);
+        quick = new DarknessProof(scene, tree, FEWEST_PAIRS, stop);
+        places = new DarknessProof(scene, tree, PLACE, stop);
         this.limiting = limiting;
         this.farthest = farthest;
     }
@@ -104,10 +105,8 @@ final class ClearanceSearch {
                 least = alike;
             }
         }
-        if (stop.getAsBoolean()) {
-            return Optional.empty();
-        }
-        return Optional.of(new Margins.Least(worst.surface, least >= farthest ? capped() : margin(worst, least)));
+        Margin margin = least >= farthest ? capped() : margin(worst, least);
+        return stop.getAsBoolean() ? Optional.empty() : Optional.of(new Margins.Least(worst.surface, margin));
     }
 
     private LimitBracket around(Moving moving, MarginGuess guess) {

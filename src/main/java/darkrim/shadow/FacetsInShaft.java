@@ -4,12 +4,13 @@ import darkrim.scene.Scene;
 import darkrim.trace.FacetTree;
 import java.util.Arrays;
 
-/** Finds the facets that may touch a shaft: all others are apart from it. Immutable. */
+/** Finds the facets that may touch a shaft: all others are apart from it. Counts those it looks at; one for each search. */
 final class FacetsInShaft {
     private final Scene scene;
     private final FacetTree tree;
     private final double[] corners;
     private final double radius;
+    private long lookedAt;
 
     /**
      * @param corners nine coordinates a facet, mm; not changed
@@ -46,6 +47,7 @@ final class FacetsInShaft {
 
     /** Those among some facets, in the same order. */
     int[] among(Shaft shaft, int[] facets) {
+        lookedAt += facets.length;
         int[] left = new int[facets.length];
         int count = 0;
         double[] box = new double[6];
@@ -56,6 +58,11 @@ final class FacetsInShaft {
             }
         }
         return Arrays.copyOf(left, count);
+    }
+
+    /** How many facets were looked at so far: counted, so that every machine ends at the same place. */
+    long lookedAt() {
+        return lookedAt;
     }
 
     /** The box about a facet: least x, y, z, greatest x, y, z, mm. */

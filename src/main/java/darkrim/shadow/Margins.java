@@ -43,7 +43,19 @@ public final class Margins {
      * @param tree the tree over its facets
      */
     public Margins(Scene scene, FacetTree tree) {
-        this(scene, tree, new ProofSettings(1e-5, 300, ProofSettings.DEFAULT.gapWidth()), FARTHEST);
+        this(scene, tree, () -> false);
+    }
+
+    /**
+     * The same, with proofs that give up when they are asked to.
+     *
+     * @param scene the scene
+     * @param tree the tree over its facets
+     * @param stop whether to give up, asked often and from any thread, and true for good once it is: a margin that was still looked for then is
+     *     wrong, and must be thrown away, as the searches over several surfaces do
+     */
+    public Margins(Scene scene, FacetTree tree, BooleanSupplier stop) {
+        this(scene, tree, new ProofSettings(1e-5, 300, ProofSettings.DEFAULT.gapWidth()), FARTHEST, stop);
     }
 
     /**
@@ -53,12 +65,16 @@ public final class Margins {
      * @param farthest margins are looked for up to this, mm
      */
     public Margins(Scene scene, FacetTree tree, ProofSettings settings, double farthest) {
+        this(scene, tree, settings, farthest, () -> false);
+    }
+
+    private Margins(Scene scene, FacetTree tree, ProofSettings settings, double farthest, BooleanSupplier stop) {
         this.farthest = farthest;
-        darkness = new DarknessProof(scene, tree, settings);
-        fullyLit = new FullyLitProof(scene, tree, settings);
+        darkness = new DarknessProof(scene, tree, settings, stop);
+        fullyLit = new FullyLitProof(scene, tree, settings, stop);
         Tolerance tolerance = Tolerance.of(scene.bound(), settings.gapWidth());
         limiting = new LimitingEdge(scene, FacetEdges.of(scene), tolerance);
-        clearances = new ClearanceSearch(scene, tree, limiting, farthest);
+        clearances = new ClearanceSearch(scene, tree, limiting, farthest, stop);
     }
 
     /** The shadow margin of a surface, mm. */
@@ -215,7 +231,7 @@ public final class Margins {
                 }
             }
         }
-        return found;
+        return stop.getAsBoolean() ? Optional.empty() : found;
     }
 
     /** Surfaces with the one in front that is likely to matter. */

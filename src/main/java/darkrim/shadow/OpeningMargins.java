@@ -46,6 +46,7 @@ public final class OpeningMargins {
     private final List<Surface> dark;
     private final List<Surface> lit;
     private final List<Die> dies;
+    private final BooleanSupplier stop;
 
     /**
      * @param scene the scene
@@ -53,15 +54,18 @@ public final class OpeningMargins {
      * @param dark surfaces that must be dark and are
      * @param lit surfaces that must be dark and are lit
      * @param dies the detectors
+     * @param stop whether proofs give up, asked often and from any thread, and true for good once it is
      */
-    public OpeningMargins(Scene scene, FacetTree tree, List<Surface> dark, List<Surface> lit, List<Die> dies) {
+    public OpeningMargins(
+            Scene scene, FacetTree tree, List<Surface> dark, List<Surface> lit, List<Die> dies, BooleanSupplier stop) {
         this.scene = scene;
         this.dark = List.copyOf(dark);
         this.lit = List.copyOf(lit);
         this.dies = List.copyOf(dies);
         settings = new ProofSettings(1e-5, 300, ProofSettings.DEFAULT.gapWidth());
         tolerance = Tolerance.of(scene.bound(), settings.gapWidth());
-        proofs = new DarknessProof(scene, tree, settings);
+        proofs = new DarknessProof(scene, tree, settings, stop);
+        this.stop = stop;
         Stream.concat(dark.stream(), lit.stream()).forEach(surface -> reaches.put(surface, reach(surface)));
     }
 
@@ -85,10 +89,9 @@ public final class OpeningMargins {
      * The margins of an opening: its sides, its corners, and all of it.
      *
      * @param opening the opening
-     * @param stop asked between steps whether to give up
      * @return empty if the opening is not convex or the search was stopped
      */
-    public List<OpeningMargin> of(Opening opening, BooleanSupplier stop) {
+    public List<OpeningMargin> of(Opening opening) {
         MovedSides sides = new MovedSides(scene, opening);
         List<OpeningMargin> found = new ArrayList<>();
         if (!sides.isConvex()) {
@@ -210,7 +213,7 @@ public final class OpeningMargins {
     private DarknessProof proofs(MovedSides sides, boolean[] moved, double by) {
         Scene changed = sides.scene(moved, by).orElseThrow();
         FacetTree tree = FacetTree.build(changed.corners(), changed.copyPlanes(), changed.bound());
-        return new DarknessProof(changed, tree, settings);
+        return new DarknessProof(changed, tree, settings, stop);
     }
 
     private static boolean isDark(DarknessProof proofs, Surface surface) {

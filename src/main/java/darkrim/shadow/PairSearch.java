@@ -18,6 +18,11 @@ final class PairSearch {
     /** How often corners of the pupil polygon are cut off toward its round outline before a pair is cut in two. */
     private static final int TANGENT_ROUNDS = 3;
 
+    /** A pair may cost this many facets looked at, on average: one among many thousands of facets costs more. */
+    private static final long STEPS_A_PAIR = 20_000;
+    /** The first pairs see far more than the average: all facets may be looked at this often beside. */
+    private static final long STEPS_A_FACET = 64;
+
     private final Scene scene;
     private final double radius;
     private final ProofSettings settings;
@@ -26,6 +31,7 @@ final class PairSearch {
     private final FacetEdges edges;
     private final FacetsInShaft facets;
     private final PupilPieces pupil;
+    private final long mostSteps;
 
     private BooleanSupplier stop = () -> false;
     /** Of the faces at hand; none before there are any. */
@@ -56,6 +62,7 @@ final class PairSearch {
         this.settings = settings;
         this.question = question;
         this.radius = radius;
+        mostSteps = STEPS_A_PAIR * settings.mostPairs() + STEPS_A_FACET * scene.facetCount();
         this.pupil = new PupilPieces(
                 scene.covering().pupil().outline(), scene.covering().pupil().frame(), tolerance);
     }
@@ -110,7 +117,7 @@ final class PairSearch {
         search = new CounterexampleSearch(scene, question, pupil, edges, radius, faces);
         for (Face face : faces) {
             if (search.found().isEmpty()) {
-                open += stop.getAsBoolean() ? unproved(face) : open(face);
+                open += facets.lookedAt() > mostSteps || stop.getAsBoolean() ? unproved(face) : open(face);
             }
         }
         return open;
@@ -149,7 +156,7 @@ final class PairSearch {
         Deque<Task> waiting = new ArrayDeque<>(tasks);
         List<Task> left = new ArrayList<>();
         while (!waiting.isEmpty()) {
-            if (++pairs > settings.mostPairs() || stop.getAsBoolean()) {
+            if (++pairs > settings.mostPairs() || facets.lookedAt() > mostSteps || stop.getAsBoolean()) {
                 return unproved(face);
             }
             search.scan(pairs);

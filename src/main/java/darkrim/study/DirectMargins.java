@@ -132,7 +132,7 @@ public record DirectMargins(
         }
         List<Group> groups = new ArrayList<>();
         List<Task> tasks = new ArrayList<>();
-        Margins margins = new Margins(placed.scene(), placed.tree());
+        Margins margins = new Margins(placed.scene(), placed.tree(), watch::stop);
         for (Demand demand : placed.demands()) {
             Group group = Group.of(demand, proofs);
             if (demand.requirement().condition() instanceof Requirement.NoDirect) {
@@ -169,9 +169,10 @@ public record DirectMargins(
                     placed.tree(),
                     List.copyOf(dark),
                     List.copyOf(lit),
-                    placed.assembly().detectors());
+                    placed.assembly().detectors(),
+                    watch::stop);
             for (Opening opening : placed.assembly().openings()) {
-                tasks.add(new Task(Integer.MAX_VALUE, () -> new Found(Map.of(), edges.of(opening, watch::stop), 0)));
+                tasks.add(new Task(Integer.MAX_VALUE, () -> new Found(Map.of(), edges.of(opening), 0)));
             }
         }
         return new Search(begun(tasks, workers, watch), scope, watch);
@@ -202,6 +203,10 @@ public record DirectMargins(
         }
         long start = System.nanoTime();
         Found found = task.work.get();
+        if (watch.stop()) {
+            // What was still looked for when the proofs gave up is wrong.
+            return new Found(Map.of(), List.of(), 1e-9 * (System.nanoTime() - start));
+        }
         return new Found(found.bySurface, found.openings, 1e-9 * (System.nanoTime() - start));
     }
 

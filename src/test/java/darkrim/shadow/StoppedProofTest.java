@@ -8,8 +8,11 @@ import darkrim.scene.Beam;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BiFunction;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
 
@@ -95,6 +98,38 @@ class StoppedProofTest {
                     .isInfinite();
         }
         assertThat(compared).isGreaterThan(20);
+    }
+
+    /** Half a margin is none: what was found when the proofs gave up is thrown away, whole ones are the same as without a stop. */
+    @Test
+    void aStoppedMarginIsNone() {
+        Scene hidden = new TestParts()
+                .sheet("lid", -12, 12, -12, 12, 30)
+                .sheet("face", -3, 3, -3, 3, 0)
+                .build(Beam.of(TestParts.pupilAt(200, Ring.disc(20))));
+        int thrownAway = 0;
+        for (Scene scene : List.of(hidden, SLIT)) {
+            FacetTree tree = TestParts.tree(scene);
+            List<Surface> faces = List.of(scene.surface("face").orElseThrow());
+            BiFunction<Margins, BooleanSupplier, Optional<Margins.Least>> search = scene == SLIT
+                    ? (margins, stop) -> margins.deepestIntrusion(faces, stop)
+                    : (margins, stop) -> margins.leastClearance(faces, stop);
+            Optional<Margins.Least> whole = search.apply(new Margins(scene, tree), () -> false);
+            assertThat(whole).isPresent();
+            for (int question = 1; question < 100_000; question = 2 * question + 1) {
+                From stop = new From(question);
+                Optional<Margins.Least> stopped = search.apply(new Margins(scene, tree, stop), stop);
+                if (stop.rang()) {
+                    thrownAway++;
+                    assertThat(stopped).as("question %d", question).isEmpty();
+                    // Each further proof of the search asks a few times, and finds out.
+                    assertThat(stop.asked.get()).as("question %d", question).isLessThan(question + 1_000);
+                } else {
+                    assertThat(stopped).as("question %d", question).isEqualTo(whole);
+                }
+            }
+        }
+        assertThat(thrownAway).isGreaterThan(10);
     }
 
     @Test
