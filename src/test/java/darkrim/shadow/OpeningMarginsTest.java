@@ -34,8 +34,9 @@ class OpeningMarginsTest {
                         lit.stream()
                                 .map(name -> scene.surface(name).orElseThrow())
                                 .toList(),
-                        List.of(dies))
-                .of(opening, () -> false);
+                        List.of(dies),
+                        () -> false)
+                .of(opening);
     }
 
     private static OpeningMargin side(List<OpeningMargin> margins, String name) {
@@ -238,8 +239,13 @@ class OpeningMarginsTest {
                 OpenLid.lid(60, OpenLid.WALL).sheet("face", 14, 19, -3, 3, 0).build(OpenLid.beam(Ring.disc(20)));
         assertThat(margins(scene, bent, List.of("face"), List.of())).isEmpty();
         OpeningMargins margins = new OpeningMargins(
-                scene, TestParts.tree(scene), List.of(scene.surface("face").orElseThrow()), List.of(), List.of());
-        assertThat(margins.of(OpenLid.opening(OpenLid.WALL), () -> true)).isEmpty();
+                scene,
+                TestParts.tree(scene),
+                List.of(scene.surface("face").orElseThrow()),
+                List.of(),
+                List.of(),
+                () -> true);
+        assertThat(margins.of(OpenLid.opening(OpenLid.WALL))).isEmpty();
     }
 
     /** Light comes around the outer rim of the plate as well, at 25: from x = 25.56 on. The side alone makes no such face dark. */
