@@ -6,8 +6,12 @@ import darkrim.geom.Frame;
 import darkrim.geom.Outline;
 import darkrim.geom.Polygon;
 import darkrim.geom.Ring;
+import darkrim.scene.Beam;
 import darkrim.scene.FieldLimit;
+import darkrim.scene.Scene;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
@@ -57,6 +61,46 @@ class FieldExclusionTest {
         assertThat(disc.excludes(pair(0, 0).shaft())).isFalse();
         assertThat(disc.admits(pair(0, 0).shaft())).isTrue();
         assertThat(disc.admits(pair(20, 0).shaft())).isFalse();
+    }
+
+    /** The crossings, 3 wide, hold all of a small limit or of a small hole, wherever these lie among them. */
+    @Test
+    void aLimitSmallerThanTheCrossingsIsNeitherExcludedNorItsHoleMissed() {
+        for (double x = -2; x <= 2; x += 0.8) {
+            for (double y = -2; y <= 2; y += 0.8) {
+                Pair pair = pair(x, y);
+                assertThat(limit(Ring.disc(0.2), 5, true).excludes(pair.shaft()))
+                        .isFalse();
+                assertThat(limit(Polygon.rectangle(0.2, 0.3), 5, true).excludes(pair.shaft()))
+                        .isFalse();
+                assertThat(limit(new Ring(6, 0.2), 5, true).admits(pair.shaft()))
+                        .isFalse();
+            }
+        }
+    }
+
+    /** Without any part in the way a pair is lit in full if and only if all of its lines pass the limit. */
+    @Test
+    void aPairIsFullyLitOnlyWithinTheLimit() {
+        for (double radius : new double[] {1, 2.1, 2.2, 9}) {
+            FieldLimit limit =
+                    new FieldLimit(Ring.disc(radius), Frame.about(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_Z));
+            Scene scene = new TestParts()
+                    .sheet("far", 15, 16, 15, 16, 0)
+                    .build(new Beam(
+                            TestParts.pupilAt(10, Polygon.rectangle(4, 4)),
+                            Optional.of(limit),
+                            OptionalDouble.empty()));
+            IsFullyLit lit = new IsFullyLit(
+                    scene,
+                    scene.corners(),
+                    FacetEdges.of(scene),
+                    TOLERANCE,
+                    new BlockedLine(scene, TestParts.tree(scene), scene.corners(), TOLERANCE),
+                    "");
+            // The corner of the crossings lies at 1.5 sqrt 2 = 2.12.
+            assertThat(lit.holds(pair(0, 0).shaft(), pair(0, 0), new int[0])).isEqualTo(radius > 2.15);
+        }
     }
 
     @Test
