@@ -118,9 +118,9 @@ class EvidenceToldTest {
     }
 
     @Test
-    void aRequirementOfAnotherKindIsNotDoubted() {
+    void onlyDarknessIsDoubted() {
         Outcome dark = outcome(FLOOR, new Evidence.ProvedDark(0));
-        RequirementResult share = result(new Requirement.PupilSeen(0.5), dark);
+        RequirementResult share = result(new Requirement.PupilSeen(0.5), outcome(FLOOR, Evidence.ExactShare.WHOLE));
         assertThat(share.doubting(one -> true)).isSameAs(share);
         // Taken back, it keeps its evidence and its value.
         Outcome doubted = result(new Requirement.NoDirect(), dark)
