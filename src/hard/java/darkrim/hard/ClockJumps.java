@@ -29,7 +29,8 @@ public final class ClockJumps {
 
     private final Path file;
     private volatile boolean over;
-    private volatile int seen;
+    // Read by the other thread after this one has ended.
+    private int seen;
 
     private ClockJumps(Path file) {
         this.file = file;
