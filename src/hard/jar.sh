@@ -26,7 +26,7 @@ part_jar() {
     done < <(printf '%s\n' "${written[@]}" | shuf --random-source=<(yes "$seed"))
     local of_written=$tried
     # Beside the shipped ones, for they name meshes and tables there.
-    harness darkrim.hard.LayoutFiles "$work/chance" 300 "$seed"
+    harness darkrim.hard.LayoutFiles "$work/chance" 300 "$seed" || bad=$((bad + 1))
     end=$(($(date +%s) + minutes * 60))
     for file in "$work"/chance/*.yaml; do
         [ "$(date +%s)" -lt $end ] || break
