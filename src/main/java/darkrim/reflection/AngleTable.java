@@ -64,7 +64,7 @@ public record AngleTable(List<Double> angles, List<Double> values) implements An
                 double last = values.get(Math.min(angles.size() - 1, i));
                 double slope = (last - first) / (to - from);
                 sum += (first * StrictMath.cos(2 * from) - last * StrictMath.cos(2 * to)) / 2
-                        + slope * (StrictMath.sin(2 * to) - StrictMath.sin(2 * from)) / 4;
+                        + slope * StrictMath.cos(to + from) * StrictMath.sin(to - from) / 2;
             }
         }
         return sum;

@@ -244,6 +244,17 @@ class ReflectionLawsTest {
                 .isCloseTo(0.6, within(1e-9));
     }
 
+    /** A step at 80 deg, 0.1 below and 0.9 above: its mean over the hemisphere is 0.1 sin^2(80 deg) + 0.9 cos^2(80 deg). */
+    @Test
+    void aTableWithTwoAnglesAllButAlikeHasTheMeanOfAStep() {
+        double s = StrictMath.sin(Math.toRadians(80));
+        double step = 0.1 * s * s + 0.9 * (1 - s * s);
+        for (double gap : new double[] {1e-10, 1e-11, Math.ulp(80.0)}) {
+            AngleTable table = new AngleTable(List.of(0.0, 80.0, 80 + gap), List.of(0.1, 0.1, 0.9));
+            assertThat(table.mean()).as("%s deg", gap).isCloseTo(step, within(1e-11));
+        }
+    }
+
     private static double[] direction(UniformRandomProvider random) {
         double z = random.nextDouble();
         double turn = 2 * Math.PI * random.nextDouble();
