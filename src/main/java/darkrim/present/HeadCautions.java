@@ -21,7 +21,8 @@ public final class HeadCautions {
 
     /** The cautions about what a check found, a line each. */
     public static List<String> of(CheckResult result) {
-        return of(result.feasibility(), result.warnings());
+        return Stream.concat(stopped(result).stream(), of(result.feasibility(), result.warnings()).stream())
+                .toList();
     }
 
     /** The cautions, a line each. */
@@ -29,6 +30,15 @@ public final class HeadCautions {
         return Stream.of(infeasible(feasibility), leaks(warnings), facets(warnings), again(warnings))
                 .flatMap(Optional::stream)
                 .toList();
+    }
+
+    /** Without it the missing warnings of a check that was stopped would look like none. */
+    private static Optional<String> stopped(CheckResult result) {
+        return result.stopped()
+                ? Optional.of(
+                        "CAUTION: the check was stopped before its end. What is decided holds; light reflected twice was not"
+                                + " looked at, or not all of it, and margins may be missing.")
+                : Optional.empty();
     }
 
     /** A verdict is about the drawn positions; the feasibility line counts the placement error too and may speak against it. */

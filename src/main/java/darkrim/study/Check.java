@@ -170,7 +170,7 @@ public final class Check {
                 new ReflectedAgain(new ManyReflections(scene, tree, asked.seed()), workers, watch)
                         .look(judgement, findings);
             }
-            DirectMargins.Measured measured = judgement.stopped() ? DirectMargins.Measured.NOTHING : search.found();
+            DirectMargins.Measured measured = judgement.stopped() ? search.stopped() : search.found();
             DirectMargins margins = measured.margins();
             Judgement found = judgement.with(margins.bySurface());
             Judgement certain = doubt.map(one -> one.applied(found, findings)).orElse(found);

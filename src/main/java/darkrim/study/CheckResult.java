@@ -48,6 +48,11 @@ public record CheckResult(
         this(layout, effort, scene, feasibility, chordError, judgement, margins, warnings, timing, Optional.empty());
     }
 
+    /** Whether the work was stopped before all was looked at: what is decided holds, what is missing was not looked at. */
+    public boolean stopped() {
+        return judgement.stopped() || margins.stopped();
+    }
+
     /** The same with what the cool-down does. */
     CheckResult with(CooldownResult other, List<Finding> otherWarnings, Timing otherTiming) {
         return new CheckResult(

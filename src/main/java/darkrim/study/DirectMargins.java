@@ -86,10 +86,15 @@ public record DirectMargins(
             this.watch = watch;
         }
 
+        /** Nothing, since the work was stopped: what was asked for stands beside it, so that nobody takes it for not asked. */
+        Measured stopped() {
+            return new Measured(new DirectMargins(Map.of(), List.of(), scope, true), 0);
+        }
+
         /** What was found; waits for it. */
         Measured found() {
             if (begun.isEmpty()) {
-                return Measured.NOTHING;
+                return watch.stop() ? stopped() : Measured.NOTHING;
             }
             Map<Surface, LightMargin> bySurface = new LinkedHashMap<>();
             List<OpeningMargin> openings = new ArrayList<>();
@@ -163,7 +168,9 @@ public record DirectMargins(
                     .filter(margins::isFlat)
                     .forEach(surface -> tasks.add(Task.of(1, () -> own(margins, surface, margins.shadow(surface)))));
         }
-        if (scope != MarginScope.REQUIREMENTS && !placed.assembly().openings().isEmpty()) {
+        if (scope != MarginScope.REQUIREMENTS
+                && !groups.isEmpty()
+                && !placed.assembly().openings().isEmpty()) {
             OpeningMargins edges = new OpeningMargins(
                     placed.scene(),
                     placed.tree(),

@@ -3,14 +3,19 @@ package darkrim.present;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import darkrim.diagnostic.Finding;
+import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.Place;
 import darkrim.layout.Layout;
+import darkrim.study.Check;
 import darkrim.study.CheckResult;
+import darkrim.study.Effort;
 import darkrim.verdict.Verdict;
+import darkrim.verdict.Watch;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Reports of a small layout: a screen that is lit through the slit between two flags. */
@@ -48,6 +53,31 @@ class TextReportTest {
     void lightPathsNameTheSurfaceAndThePartOfItsFinish() {
         // The pupil lights the fronts of the flags from above; by the screen they cannot be seen from the pupil's side.
         assertThat(plain(MIXED)).containsPattern("left/back +screen/front +diffuse +2 +100\\.0 %");
+    }
+
+    @Test
+    void aReportOfStoppedWorkSaysSoEvenWhereAllIsDecided() throws Exception {
+        // While margins are looked for, as by Ctrl-C: all is decided by then.
+        boolean[] stopped = new boolean[1];
+        Watch watch = new Watch() {
+            @Override
+            public void progress(String step, long done, long most) {
+                stopped[0] |= step.equals("measuring margins");
+            }
+
+            @Override
+            public boolean stop() {
+                return stopped[0];
+            }
+        };
+        Layout layout = Results.slit("backs-dark: {surfaces: '{left,right}/back', direct: none}")
+                .layout();
+        CheckResult result =
+                Check.of(layout, new Findings(), new Effort(1, Optional.empty(), Optional.of(1_000_000L)), watch);
+        assertThat(result.stopped()).isTrue();
+        assertThat(result.judgement().verdict()).isEqualTo(Verdict.PASS);
+        assertThat(plain(result).replaceAll("\\s+", " ")).contains("CAUTION: the check was stopped before its end.");
+        assertThat(plain(MIXED)).doesNotContain("stopped before its end");
     }
 
     @Test

@@ -156,6 +156,10 @@ class CheckTest {
                 .containsEntry("edges-dark", Verdict.PASS)
                 .containsEntry("full-pupil", Verdict.PASS)
                 .containsEntry("pixels-clean", Verdict.PASS);
+        // Asked for and not looked for, which is not the same as not asked for.
+        assertThat(result.margins().scope()).isEqualTo(MarginScope.LEAST);
+        assertThat(result.margins().stopped()).isTrue();
+        assertThat(result.stopped()).isTrue();
         CheckResult other = Check.of(A, Effort.asAsked(), stoppingAt("sampling light"));
         assertThat(verdicts(other)).containsEntry("pixels-clean", Verdict.UNDECIDED);
     }
