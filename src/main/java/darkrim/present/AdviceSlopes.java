@@ -37,7 +37,7 @@ final class AdviceSlopes {
         page.paragraph("Dimensions that are not named make no difference that can be told from none.");
         if (!flat.isEmpty()) {
             page.paragraph("A slope of 0 for " + String.join(", ", flat)
-                    + ": a surface is lit all over, so that a small change makes no difference yet; the smallest changes"
+                    + ": a small change makes no difference yet, as where a surface is lit all over; the smallest changes"
                     + " above tell more.");
         }
     }

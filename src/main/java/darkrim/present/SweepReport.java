@@ -145,6 +145,17 @@ public final class SweepReport {
                             .map(line -> place(requirements, line, named))
                             .collect(Collectors.joining(", "));
         }
+        List<RequirementLine> unknown = point.lines().stream()
+                .filter(line -> line.figure().verdict() == Verdict.UNDECIDED
+                        && Double.isNaN(line.figure().margin()))
+                .toList();
+        if (failing.isEmpty() && !unknown.isEmpty()) {
+            // The margin of what passes is not how near the layout is to failing.
+            return "undecided: "
+                    + unknown.stream()
+                            .map(line -> place(requirements, line, named))
+                            .collect(Collectors.joining(", "));
+        }
         Optional<RequirementLine> least = point.lines().stream()
                 .filter(line -> isInMillimetres(requirements, line)
                         && !Double.isNaN(line.figure().margin()))

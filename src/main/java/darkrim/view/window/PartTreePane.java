@@ -41,7 +41,7 @@ final class PartTreePane {
         this.model = model;
         this.commands = commands;
         search.setId("search");
-        search.setPromptText("Search: words, or mosaic/**/edge/*");
+        search.setPromptText("words, or **/edge/*");
         search.setTooltip(new Tooltip("Words that occur in the name, or a pattern as in a layout (Ctrl+F)"));
         search.textProperty().addListener(changed -> fill());
         tree.setId("parts");
