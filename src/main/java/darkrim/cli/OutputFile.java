@@ -48,7 +48,7 @@ record OutputFile(String option, Path path, boolean overwrite) {
             OutputFile file = files.get(i);
             files.subList(0, i).stream()
                     .filter(earlier -> !earlier.option().equals(file.option())
-                            && earlier.place().equals(file.place()))
+                            && place(earlier.path()).equals(place(file.path())))
                     .map(earlier -> earlier.option() + " and " + file.option() + " name the same file "
                             + earlier.shown() + ", expected two files")
                     .forEach(problems::add);
@@ -170,16 +170,25 @@ record OutputFile(String option, Path path, boolean overwrite) {
     }
 
     /** Its name on one line. */
-    private String shown() {
+    String shown() {
         return Wording.oneLine(path.toString());
     }
 
-    private Path place() {
-        return path.toAbsolutePath().normalize();
+    /** Where a file is or would be: the same for all names of its folder, but for a folder that is not there. */
+    static Path place(Path file) {
+        Path whole = file.toAbsolutePath();
+        try {
+            if (whole.getParent() != null) {
+                return whole.getParent().toRealPath().resolve(whole.getFileName());
+            }
+        } catch (IOException noFolder) {
+            return whole.normalize();
+        }
+        return whole;
     }
 
     private Path folder() {
-        return place().getParent();
+        return path.toAbsolutePath().normalize().getParent();
     }
 
     private Path beside() throws IOException {

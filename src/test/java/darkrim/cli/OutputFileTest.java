@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -90,6 +93,21 @@ class OutputFileTest {
     void aDashIsNotTakenForAFileName() {
         assertThat(new OutputFile("--json", Path.of("-"), false).problem(input))
                 .hasValue("standard output holds the report, expected a file name");
+    }
+
+    @Test
+    void oneFileUnderTwoNamesIsSeenThroughALinkedFolder() throws IOException {
+        Path real = Files.createDirectory(folder.resolve("real"));
+        Path linked = Files.createSymbolicLink(folder.resolve("linked"), real);
+        StringWriter said = new StringWriter();
+        OutputFile csv = new OutputFile("--csv", real.resolve("a"), false);
+        OutputFile json = new OutputFile("--json", linked.resolve("a"), false);
+        OutputFile chart = new OutputFile("--chart", linked.resolve("b"), false);
+        assertThat(OutputFile.areUsable(List.of(csv, json, chart), List.of(input), new PrintWriter(said)))
+                .isFalse();
+        assertThat(said.toString())
+                .isEqualToIgnoringNewLines("darkrim: --csv and --json name the same file " + real.resolve("a")
+                        + ", expected two files; nothing was done.\n");
     }
 
     private Stream<String> names() throws IOException {
