@@ -85,17 +85,17 @@ record OutputFile(String option, Path path, boolean overwrite) {
                     return Optional.of("there is such a file already; --overwrite replaces it");
                 }
                 if (isNamedIn(input)) {
-                    return Optional.of("is a file that " + input.getFileName() + " reads, or has the name of one;"
+                    return Optional.of("is a file that " + Wording.oneLine(input.getFileName().toString()) + " reads, or has the name of one;"
                             + " expected another name");
                 }
             }
             if (!Files.isDirectory(folder())) {
-                return Optional.of("there is no folder " + folder());
+                return Optional.of("there is no folder " + Wording.oneLine(folder().toString()));
             }
             Files.delete(beside());
             return Optional.empty();
         } catch (IOException refused) {
-            return Optional.of("no file can be made in the folder " + folder());
+            return Optional.of("no file can be made in the folder " + Wording.oneLine(folder().toString()));
         }
     }
 

@@ -90,6 +90,13 @@ class OutputFileTest {
     }
 
     @Test
+    void theNameOfAFolderKeepsToItsLine() {
+        Path missing = folder.resolve("two\n\u001blines");
+        assertThat(new OutputFile("--json", missing.resolve("out.json"), false).problem(input))
+                .hasValue("there is no folder " + folder.resolve("two\u00b7\u00b7lines"));
+    }
+
+    @Test
     void aDashIsNotTakenForAFileName() {
         assertThat(new OutputFile("--json", Path.of("-"), false).problem(input))
                 .hasValue("standard output holds the report, expected a file name");
