@@ -162,11 +162,18 @@ record OutputFile(String option, Path path, boolean overwrite) {
             write(content);
             return true;
         } catch (IOException problem) {
-            errors.println("darkrim: " + option + " " + shown() + ": the file could not be written: "
-                    + problem.getClass().getSimpleName() + " " + Wording.oneLine(String.valueOf(problem.getMessage()))
-                    + "; there is no such file now.");
+            errors.println("darkrim: " + option + " " + shown() + ": the file could not be written: " + words(problem));
             return false;
         }
+    }
+
+    private String words(IOException problem) {
+        boolean there = Files.exists(path, LinkOption.NOFOLLOW_LINKS);
+        if (there && problem instanceof FileAlreadyExistsException) {
+            return "there is such a file by now; it was left as it is.";
+        }
+        return problem.getClass().getSimpleName() + " " + Wording.oneLine(String.valueOf(problem.getMessage()))
+                + (there ? "; the file of that name was left as it is." : "; there is no such file now.");
     }
 
     /** Its name on one line. */

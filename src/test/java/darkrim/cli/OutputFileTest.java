@@ -52,6 +52,24 @@ class OutputFileTest {
     }
 
     @Test
+    void whyAFileWasNotWrittenIsSaidWithWhatIsThereNow() throws IOException {
+        Path out = folder.resolve("out.json");
+        StringWriter said = new StringWriter();
+        Files.writeString(out, "another's");
+        assertThat(new OutputFile("--json", out, false).write("mine", new PrintWriter(said)))
+                .isFalse();
+        assertThat(said.toString())
+                .isEqualToIgnoringNewLines("darkrim: --json " + out
+                        + ": the file could not be written: there is such a file by now; it was left as it is.");
+        assertThat(out).hasContent("another's");
+        StringWriter gone = new StringWriter();
+        Path nowhere = folder.resolve("none").resolve("out.json");
+        assertThat(new OutputFile("--json", nowhere, false).write("mine", new PrintWriter(gone)))
+                .isFalse();
+        assertThat(gone.toString()).contains("; there is no such file now.").hasLineCount(1);
+    }
+
+    @Test
     void theLayoutIsNeverWrittenOver() throws IOException {
         assertThat(new OutputFile("--json", input, true).problem(input))
                 .hasValue("is the layout file itself and would be lost");
