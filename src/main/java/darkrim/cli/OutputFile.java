@@ -85,7 +85,8 @@ record OutputFile(String option, Path path, boolean overwrite) {
                     return Optional.of("there is such a file already; --overwrite replaces it");
                 }
                 if (isNamedIn(input)) {
-                    return Optional.of("is a file that " + Wording.oneLine(input.getFileName().toString()) + " reads, or has the name of one;"
+                    return Optional.of("is a file that "
+                            + Wording.oneLine(input.getFileName().toString()) + " reads, or has the name of one;"
                             + " expected another name");
                 }
             }

@@ -32,7 +32,6 @@ final class WrongUse {
     /** Whether an option has no value: the words after it are left over then, and nothing is known of them. */
     private boolean valueMissing;
 
-
     private WrongUse(String... given) {
         this.given = List.of(given);
     }

@@ -37,8 +37,6 @@ class DecimalTest {
     }
 
     private static void assertRefused(ThrowingCallable reading) {
-        assertThatThrownBy(reading)
-                .isInstanceOf(TypeConversionException.class)
-                .hasMessageContaining("expected ");
+        assertThatThrownBy(reading).isInstanceOf(TypeConversionException.class).hasMessageContaining("expected ");
     }
 }

@@ -11,12 +11,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class WorstCaseSectionTest {
     @ParameterizedTest
-    @CsvSource(delimiter = '|', ignoreLeadingAndTrailingWhitespace = false, value = {
-        "screen/front|edge| at screen/front, set by edge",
-        "screen/front|| at screen/front",
-        "|edge|, set by edge",
-        "||"
-    })
+    @CsvSource(
+            delimiter = '|',
+            ignoreLeadingAndTrailingWhitespace = false,
+            value = {
+                "screen/front|edge| at screen/front, set by edge",
+                "screen/front|| at screen/front",
+                "|edge|, set by edge",
+                "||"
+            })
     void nothingIsSaidOfAPlaceThatIsNotKnown(String where, String setBy, String expected) {
         RequirementMargin margin = new RequirementMargin(
                 "dark",
