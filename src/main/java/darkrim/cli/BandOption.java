@@ -18,8 +18,8 @@ record BandOption(double from, double to) {
             String[] ends = text.split(",", -1);
             try {
                 if (ends.length == 2) {
-                    double from = Double.parseDouble(ends[0].strip());
-                    double to = Double.parseDouble(ends[1].strip());
+                    double from = Decimal.read(ends[0]);
+                    double to = Decimal.read(ends[1]);
                     if (from > 0 && to > from && to < Double.POSITIVE_INFINITY) {
                         return new BandOption(from, to);
                     }

@@ -42,7 +42,7 @@ final class DirectionOption implements ITypeConverter<ViewDirection> {
         String[] angles = text.split(",", -1);
         if (angles.length == 2) {
             try {
-                return new ViewDirection(Double.parseDouble(angles[0].strip()), Double.parseDouble(angles[1].strip()));
+                return new ViewDirection(Decimal.read(angles[0]), Decimal.read(angles[1]));
             } catch (IllegalArgumentException noAngles) {
                 throw refused(text);
             }

@@ -48,7 +48,7 @@ record OutputFile(String option, Path path, boolean overwrite) {
             OutputFile file = files.get(i);
             files.subList(0, i).stream()
                     .filter(earlier -> !earlier.option().equals(file.option())
-                            && earlier.place().equals(file.place()))
+                            && place(earlier.path()).equals(place(file.path())))
                     .map(earlier -> earlier.option() + " and " + file.option() + " name the same file "
                             + earlier.shown() + ", expected two files")
                     .forEach(problems::add);
@@ -85,17 +85,18 @@ record OutputFile(String option, Path path, boolean overwrite) {
                     return Optional.of("there is such a file already; --overwrite replaces it");
                 }
                 if (isNamedIn(input)) {
-                    return Optional.of("is a file that " + input.getFileName() + " reads, or has the name of one;"
+                    return Optional.of("is a file that "
+                            + Wording.oneLine(input.getFileName().toString()) + " reads, or has the name of one;"
                             + " expected another name");
                 }
             }
             if (!Files.isDirectory(folder())) {
-                return Optional.of("there is no folder " + folder());
+                return Optional.of("there is no folder " + Wording.oneLine(folder().toString()));
             }
             Files.delete(beside());
             return Optional.empty();
         } catch (IOException refused) {
-            return Optional.of("no file can be made in the folder " + folder());
+            return Optional.of("no file can be made in the folder " + Wording.oneLine(folder().toString()));
         }
     }
 
@@ -162,24 +163,40 @@ record OutputFile(String option, Path path, boolean overwrite) {
             write(content);
             return true;
         } catch (IOException problem) {
-            errors.println("darkrim: " + option + " " + shown() + ": the file could not be written: "
-                    + problem.getClass().getSimpleName() + " " + Wording.oneLine(String.valueOf(problem.getMessage()))
-                    + "; there is no such file now.");
+            errors.println("darkrim: " + option + " " + shown() + ": the file could not be written: " + words(problem));
             return false;
         }
     }
 
+    private String words(IOException problem) {
+        boolean there = Files.exists(path, LinkOption.NOFOLLOW_LINKS);
+        if (there && problem instanceof FileAlreadyExistsException) {
+            return "there is such a file by now; it was left as it is.";
+        }
+        return problem.getClass().getSimpleName() + " " + Wording.oneLine(String.valueOf(problem.getMessage()))
+                + (there ? "; the file of that name was left as it is." : "; there is no such file now.");
+    }
+
     /** Its name on one line. */
-    private String shown() {
+    String shown() {
         return Wording.oneLine(path.toString());
     }
 
-    private Path place() {
-        return path.toAbsolutePath().normalize();
+    /** Where a file is or would be: the same for all names of its folder, but for a folder that is not there. */
+    static Path place(Path file) {
+        Path whole = file.toAbsolutePath();
+        try {
+            if (whole.getParent() != null) {
+                return whole.getParent().toRealPath().resolve(whole.getFileName());
+            }
+        } catch (IOException noFolder) {
+            return whole.normalize();
+        }
+        return whole;
     }
 
     private Path folder() {
-        return place().getParent();
+        return path.toAbsolutePath().normalize().getParent();
     }
 
     private Path beside() throws IOException {

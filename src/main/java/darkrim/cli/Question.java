@@ -108,7 +108,7 @@ enum Question {
             bare = bare.substring(0, bare.length() - unit.length()).strip();
         }
         try {
-            double value = Double.parseDouble(bare);
+            double value = Decimal.read(bare);
             boolean good = value >= least
                     && value <= most
                     && (!whole || value == Math.rint(value))

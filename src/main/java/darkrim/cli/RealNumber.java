@@ -21,7 +21,7 @@ class RealNumber implements ITypeConverter<Double> {
     @Override
     public Double convert(String text) {
         try {
-            double number = Double.parseDouble(text.strip());
+            double number = Decimal.read(text);
             if (number >= least && number <= most) {
                 return number;
             }

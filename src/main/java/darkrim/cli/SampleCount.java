@@ -7,12 +7,18 @@ import picocli.CommandLine.TypeConversionException;
 
 /** Reads a number of samples, at least 1 and at most what a {@code long} holds: {@code 200000000} or {@code 2e8}. */
 final class SampleCount implements ITypeConverter<Long> {
+    private static final BigDecimal MOST = BigDecimal.valueOf(Long.MAX_VALUE);
+
     @Override
     public Long convert(String text) {
         try {
-            long count = new BigDecimal(text).longValueExact();
-            if (count > 0) {
-                return count;
+            BigDecimal count = new BigDecimal(text);
+            if (count.compareTo(MOST) > 0) {
+                throw new TypeConversionException(
+                        "expected no more than 9e18 samples, got '" + Wording.shortened(text) + "'");
+            }
+            if (count.signum() > 0) {
+                return count.longValueExact();
             }
         } catch (NumberFormatException notANumber) {
             throw refused(text);
@@ -23,7 +29,7 @@ final class SampleCount implements ITypeConverter<Long> {
     }
 
     private static TypeConversionException refused(String text) {
-        return new TypeConversionException("expected a whole number from 1 to " + Long.MAX_VALUE
-                + ", such as 2e8, got '" + Wording.shortened(text) + "'");
+        return new TypeConversionException(
+                "expected a whole number, at least 1, such as 2e8, got '" + Wording.shortened(text) + "'");
     }
 }

@@ -12,7 +12,7 @@ final class Share implements ITypeConverter<Double> {
     public Double convert(String text) {
         boolean percent = text.endsWith("%");
         try {
-            double number = Double.parseDouble(percent ? text.substring(0, text.length() - 1) : text);
+            double number = Decimal.read(percent ? text.substring(0, text.length() - 1) : text);
             double share = percent ? number / PERCENT : number;
             if (share > 0 && share < 1) {
                 return share;

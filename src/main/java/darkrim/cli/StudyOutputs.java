@@ -77,7 +77,21 @@ final class StudyOutputs<R> {
                         .isPresent();
         List<Path> inputs = new ArrayList<>(List.of(others));
         inputs.add(0, options.layout());
-        return OutputFile.areUsable(outputs.stream().map(this::file).toList(), inputs, errors);
+        boolean usable = OutputFile.areUsable(outputs.stream().map(this::file).toList(), inputs, errors);
+        return journalIsNoOutput(errors) && usable;
+    }
+
+    /** Whether no file has the place of the journal, whose removal would take it away; says so if one has. */
+    private boolean journalIsNoOutput(PrintWriter errors) {
+        Optional<Path> journal = journal().map(OutputFile::place);
+        List<OutputFile> taken = outputs.stream()
+                .map(this::file)
+                .filter(file -> journal.equals(Optional.of(OutputFile.place(file.path()))))
+                .toList();
+        taken.forEach(file -> errors.println("darkrim: " + file.option() + " " + file.shown()
+                + ": has the name of the file that keeps what is finished until the study ends, expected another name;"
+                + " nothing was done."));
+        return taken.isEmpty();
     }
 
     private OutputFile file(Output<R> output) {

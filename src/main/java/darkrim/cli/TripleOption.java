@@ -15,7 +15,7 @@ final class TripleOption implements ITypeConverter<Vector3D> {
         double[] numbers = new double[3];
         try {
             for (int i = 0; i < 3 && words.length == 3; i++) {
-                numbers[i] = Double.parseDouble(words[i].strip());
+                numbers[i] = Decimal.read(words[i]);
                 if (!(Math.abs(numbers[i]) <= MOST)) {
                     throw refused(text);
                 }

@@ -23,7 +23,7 @@ final class ValueRange implements ITypeConverter<Range> {
 
     private static double number(String digits) {
         try {
-            return Double.parseDouble(digits.strip());
+            return Decimal.read(digits);
         } catch (NumberFormatException none) {
             return Double.NaN;
         }

@@ -29,6 +29,8 @@ final class WrongUse {
     private final Set<String> found = new LinkedHashSet<>();
     private final Set<ArgSpec> refused = new HashSet<>();
     private final Set<String> refusedWords = new HashSet<>();
+    /** Whether an option has no value: the words after it are left over then, and nothing is known of them. */
+    private boolean valueMissing;
 
     private WrongUse(String... given) {
         this.given = List.of(given);
@@ -81,6 +83,7 @@ final class WrongUse {
     private String missing(ArgSpec missing) {
         if (missing instanceof OptionSpec option
                 && List.of(option.names()).stream().anyMatch(given::contains)) {
+            valueMissing = true;
             return option.longestName() + " has no value, expected " + shown(option);
         }
         return shown(missing) + " is missing, expected " + sentence(missing);
@@ -125,7 +128,7 @@ final class WrongUse {
             } else if (commands) {
                 found.add("there is no command '" + Wording.shortened(word) + "', " + nearestCommand(command, word));
                 return false;
-            } else if (!refusedWords.contains(word)) {
+            } else if (!valueMissing && !refusedWords.contains(word)) {
                 found.add("'" + Wording.shortened(word) + "' is one word too many, expected " + room(command));
             }
         }

@@ -1,5 +1,6 @@
 package darkrim.present;
 
+import darkrim.study.RequirementMargin;
 import darkrim.study.tolerance.RequirementTolerance;
 import darkrim.study.tolerance.ToleranceResult;
 import darkrim.study.tolerance.WorstCase;
@@ -26,12 +27,14 @@ final class WorstCaseSection {
             return "cannot be built with " + where + ": "
                     + Printable.of(worst.margin().impossible());
         }
-        String setBy = worst.margin().setBy().isEmpty()
-                ? ""
-                : ", set by " + worst.margin().setBy();
-        return MarginWords.of(worst.margin()) + " at "
-                + Printable.of(worst.margin().where() + setBy) + "; " + where + " ("
+        return MarginWords.of(worst.margin()) + place(worst.margin()) + "; " + where + " ("
                 + Figures.counted(worst.looks(), "layout") + " looked at"
                 + (worst.everyCorner() ? ", every corner" : "") + ")";
+    }
+
+    /** Where a margin is and what sets it; nothing of what is not known. */
+    static String place(RequirementMargin margin) {
+        return (margin.where().isEmpty() ? "" : " at " + Printable.of(margin.where()))
+                + (margin.setBy().isEmpty() ? "" : ", set by " + Printable.of(margin.setBy()));
     }
 }

@@ -122,11 +122,11 @@ class MainTest {
                 Arguments.of(
                         "whole number from 1 to 1024, got '2.5'", new String[] {"check", "LAYOUT", "--threads", "2.5"}),
                 Arguments.of(
-                        "expected a whole number from 1 to 9223372036854775807",
+                        "expected a whole number, at least 1, such as 2e8, got '0'",
                         new String[] {"check", "LAYOUT", "--samples", "0"}),
                 Arguments.of("such as 2e8, got '1.5'", new String[] {"check", "LAYOUT", "--samples", "1.5"}),
                 Arguments.of(
-                        "expected a whole number from 1 to 9223372036854775807",
+                        "expected no more than 9e18 samples, got '1e30'",
                         new String[] {"check", "LAYOUT", "--samples", "1e30"}),
                 Arguments.of("such as 2e8, got 'lots'", new String[] {"check", "LAYOUT", "--samples", "lots"}),
                 Arguments.of("--json", new String[] {"check", "LAYOUT", "--json"}),

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -49,6 +52,24 @@ class OutputFileTest {
     }
 
     @Test
+    void whyAFileWasNotWrittenIsSaidWithWhatIsThereNow() throws IOException {
+        Path out = folder.resolve("out.json");
+        StringWriter said = new StringWriter();
+        Files.writeString(out, "another's");
+        assertThat(new OutputFile("--json", out, false).write("mine", new PrintWriter(said)))
+                .isFalse();
+        assertThat(said.toString())
+                .isEqualToIgnoringNewLines("darkrim: --json " + out
+                        + ": the file could not be written: there is such a file by now; it was left as it is.");
+        assertThat(out).hasContent("another's");
+        StringWriter gone = new StringWriter();
+        Path nowhere = folder.resolve("none").resolve("out.json");
+        assertThat(new OutputFile("--json", nowhere, false).write("mine", new PrintWriter(gone)))
+                .isFalse();
+        assertThat(gone.toString()).contains("; there is no such file now.").hasLineCount(1);
+    }
+
+    @Test
     void theLayoutIsNeverWrittenOver() throws IOException {
         assertThat(new OutputFile("--json", input, true).problem(input))
                 .hasValue("is the layout file itself and would be lost");
@@ -87,9 +108,31 @@ class OutputFileTest {
     }
 
     @Test
+    void theNameOfAFolderKeepsToItsLine() {
+        Path missing = folder.resolve("two\n\u001blines");
+        assertThat(new OutputFile("--json", missing.resolve("out.json"), false).problem(input))
+                .hasValue("there is no folder " + folder.resolve("two\u00b7\u00b7lines"));
+    }
+
+    @Test
     void aDashIsNotTakenForAFileName() {
         assertThat(new OutputFile("--json", Path.of("-"), false).problem(input))
                 .hasValue("standard output holds the report, expected a file name");
+    }
+
+    @Test
+    void oneFileUnderTwoNamesIsSeenThroughALinkedFolder() throws IOException {
+        Path real = Files.createDirectory(folder.resolve("real"));
+        Path linked = Files.createSymbolicLink(folder.resolve("linked"), real);
+        StringWriter said = new StringWriter();
+        OutputFile csv = new OutputFile("--csv", real.resolve("a"), false);
+        OutputFile json = new OutputFile("--json", linked.resolve("a"), false);
+        OutputFile chart = new OutputFile("--chart", linked.resolve("b"), false);
+        assertThat(OutputFile.areUsable(List.of(csv, json, chart), List.of(input), new PrintWriter(said)))
+                .isFalse();
+        assertThat(said.toString())
+                .isEqualToIgnoringNewLines("darkrim: --csv and --json name the same file " + real.resolve("a")
+                        + ", expected two files; nothing was done.\n");
     }
 
     private Stream<String> names() throws IOException {

@@ -133,6 +133,27 @@ class SweepCommandTest {
     }
 
     @Test
+    void anOutputInThePlaceOfTheJournalIsRefused() throws Exception {
+        Path kept = Files.writeString(folder.resolve("g.csv.part"), "kept");
+        Run run = Run.of(
+                "sweep",
+                layout.toString(),
+                "--vary",
+                "slit=1,2",
+                "--csv",
+                path("g", "csv"),
+                "--json",
+                folder.resolve(".").resolve("g.csv.part").toString(),
+                "--overwrite");
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors())
+                .contains("g.csv.part: has the name of the file that keeps what is finished until the study ends")
+                .hasLineCount(1);
+        assertThat(kept).hasContent("kept");
+        assertThat(folder.resolve("g.csv")).doesNotExist();
+    }
+
+    @Test
     void wrongUseIsSaidInALine() {
         Run none = Run.of("sweep", layout.toString());
         assertThat(none.code()).isEqualTo(ExitCode.UNUSABLE);

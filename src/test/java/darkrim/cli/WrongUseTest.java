@@ -187,7 +187,9 @@ class WrongUseTest {
             check -vx 1             | there is no option '-x', expected --json,
             draw 1 -o a.png -O 3    | there is no option '-O', did you mean '-o'?
             check 1 -samples 3      | there is no option '-samples', did you mean '--samples'?
-            check 1 --samples=      | --samples: expected a whole number from 1 to 9223372036854775807, such as 2e8, got ''
+            check 1 --json --csv x  | --json has no value, expected --json FILE
+            check --json --csv x 1  | --json has no value, expected --json FILE
+            check 1 --samples=      | --samples: expected a whole number, at least 1, such as 2e8, got ''
             """)
     void aMistakeIsSaidOnceAndNothingThatFollowsFromIt(String words, String expected) {
         Run run = Run.of(words.split(" "));
