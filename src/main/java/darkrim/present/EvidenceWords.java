@@ -4,6 +4,7 @@ import darkrim.light.Estimate;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.LightMargin;
 import darkrim.verdict.Outcome;
+import darkrim.verdict.Verdict;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Evidence in words. */
@@ -22,9 +23,21 @@ public final class EvidenceWords {
     public static String of(Outcome outcome, double confidence) {
         if (outcome.isDarknessInDoubt()) {
             return DARK_BEHIND_FACETS + clearance((Evidence.ProvedDark) outcome.evidence())
-                    + "; that proves nothing for the curved surfaces they stand for";
+                    + "; not proved for the curved surfaces they stand for";
+        }
+        if (passesUnmeasured(outcome)) {
+            return "never more than " + Figures.atMost(((Evidence.Sampled) outcome.evidence()).upper())
+                    + ", whatever the samples say";
         }
         return of(outcome.evidence(), confidence);
+    }
+
+    /** Whether the largest sample that is possible is within the limit, so that none had to be taken. */
+    static boolean passesUnmeasured(Outcome outcome) {
+        return outcome.verdict() == Verdict.PASS
+                && outcome.evidence() instanceof Evidence.Sampled sampled
+                && sampled.estimate().samples() < 2
+                && sampled.estimate().largest() > 0;
     }
 
     /** What evidence says that is not in doubt. */

@@ -39,7 +39,9 @@ public final class Values {
             return EvidenceWords.DARK_BEHIND_FACETS;
         }
         if (outcome.evidence() instanceof Evidence.Sampled sampled) {
-            return sampled(sampled.estimate());
+            return EvidenceWords.passesUnmeasured(outcome)
+                    ? "at most " + Figures.atMost(sampled.upper())
+                    : sampled(sampled.estimate());
         }
         if (outcome.evidence() instanceof Evidence.ExactShare share) {
             return share.isWhole() ? "whole pupil" : share(outcome, share);

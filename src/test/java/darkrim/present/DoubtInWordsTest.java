@@ -57,7 +57,7 @@ class DoubtInWordsTest {
                     .doesNotContain("both dark");
             assertThat(JunitReport.of(result, "1"))
                     .contains("UNDECIDED shelf/outside: " + WORDS + ", clearance ")
-                    .contains("; that proves nothing for the curved surfaces they stand for")
+                    .contains("; not proved for the curved surfaces they stand for")
                     .doesNotContain("proved dark");
             assertThat(CheckTables.check(result, "1").csv()).contains(WORDS).doesNotContain("proved dark");
         }
@@ -67,6 +67,8 @@ class DoubtInWordsTest {
     void withoutADoubtItIs() throws Exception {
         CheckResult result = check("0.01", "none");
         assertThat(page(result)).containsPattern("dark +PASS +direct none +proved dark +both dark");
-        assertThat(JunitReport.of(result, "1")).contains("outside: proved dark, clearance ").doesNotContain(WORDS);
+        assertThat(JunitReport.of(result, "1"))
+                .contains("outside: proved dark, clearance ")
+                .doesNotContain(WORDS);
     }
 }

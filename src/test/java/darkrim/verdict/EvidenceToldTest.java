@@ -127,7 +127,8 @@ class EvidenceToldTest {
                 .doubting(one -> true)
                 .outcomes()
                 .get(0);
-        assertThat(doubted).isEqualTo(new Outcome(FLOOR, Outcome.WHOLE, Verdict.UNDECIDED, Double.NaN, dark.evidence()));
+        assertThat(doubted)
+                .isEqualTo(new Outcome(FLOOR, Outcome.WHOLE, Verdict.UNDECIDED, Double.NaN, dark.evidence()));
         // Only a pass can be taken back: a failure needs no proof of darkness.
         Outcome lit = new Outcome(FLOOR, Outcome.WHOLE, Verdict.FAIL, 1, new Evidence.WitnessRay(at(0, 0), at(1, 0)));
         assertThat(result(new Requirement.NoDirect(), lit).doubting(one -> true).verdict())
