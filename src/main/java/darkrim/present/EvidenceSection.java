@@ -92,7 +92,7 @@ final class EvidenceSection {
 
     /** The evidence and, beside an interval of once-reflected light or a proof about it, what the other of the two says. */
     private static String words(Outcome outcome, Values values) {
-        return EvidenceWords.of(outcome.evidence(), values.confidence()) + values.beside(outcome);
+        return EvidenceWords.of(outcome, values.confidence()) + values.beside(outcome);
     }
 
     private static String summary(RequirementResult result, List<Outcome> against, Values values) {

@@ -3,22 +3,47 @@ package darkrim.present;
 import darkrim.light.Estimate;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.LightMargin;
+import darkrim.verdict.Outcome;
+import darkrim.verdict.Verdict;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Evidence in words. */
 public final class EvidenceWords {
+    /** What a proof of darkness says where it is in doubt. */
+    static final String DARK_BEHIND_FACETS = "dark behind the facets";
+
     private EvidenceWords() {}
 
     /**
      * Why a verdict is what it is, a few words without a full stop.
      *
-     * @param evidence the evidence
+     * @param outcome the verdict with its evidence
      * @param confidence confidence of all sampled verdicts together, 0 to 1
      */
-    public static String of(Evidence evidence, double confidence) {
+    public static String of(Outcome outcome, double confidence) {
+        if (outcome.isDarknessInDoubt()) {
+            return DARK_BEHIND_FACETS + clearance((Evidence.ProvedDark) outcome.evidence())
+                    + "; not proved for the curved surfaces they stand for";
+        }
+        if (passesUnmeasured(outcome)) {
+            return "never more than " + Figures.atMost(((Evidence.Sampled) outcome.evidence()).upper())
+                    + ", whatever the samples say";
+        }
+        return of(outcome.evidence(), confidence);
+    }
+
+    /** Whether the largest sample that is possible is within the limit, so that none had to be taken. */
+    static boolean passesUnmeasured(Outcome outcome) {
+        return outcome.verdict() == Verdict.PASS
+                && outcome.evidence() instanceof Evidence.Sampled sampled
+                && sampled.estimate().samples() < 2
+                && sampled.estimate().largest() > 0;
+    }
+
+    /** What evidence says that is not in doubt. */
+    static String of(Evidence evidence, double confidence) {
         if (evidence instanceof Evidence.ProvedDark dark) {
-            return "proved dark"
-                    + dark.clearance().map(margin -> ", " + margin(margin)).orElse("");
+            return "proved dark" + clearance(dark);
         }
         if (evidence instanceof Evidence.WitnessRay ray) {
             return "lit: ray from the pupil at " + point(ray.onPupil()) + " to " + point(ray.onSurface()) + ", "
@@ -39,6 +64,10 @@ public final class EvidenceWords {
             return distance(distance);
         }
         return sampled((Evidence.Sampled) evidence, confidence);
+    }
+
+    private static String clearance(Evidence.ProvedDark dark) {
+        return dark.clearance().map(margin -> ", " + margin(margin)).orElse("");
     }
 
     /** A margin, such as {@code clearance 0.199 mm, set by lid/opening/land/-y}. */

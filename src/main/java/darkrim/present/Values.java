@@ -35,8 +35,13 @@ public final class Values {
      * @param direct sampled direct light on its surface
      */
     public static String of(Outcome outcome, Optional<Evidence> darkness, Estimate direct) {
+        if (outcome.isDarknessInDoubt()) {
+            return EvidenceWords.DARK_BEHIND_FACETS;
+        }
         if (outcome.evidence() instanceof Evidence.Sampled sampled) {
-            return sampled(sampled.estimate());
+            return EvidenceWords.passesUnmeasured(outcome)
+                    ? "at most " + Figures.atMost(sampled.upper())
+                    : sampled(sampled.estimate());
         }
         if (outcome.evidence() instanceof Evidence.ExactShare share) {
             return share.isWhole() ? "whole pupil" : share(outcome, share);
@@ -137,9 +142,10 @@ public final class Values {
         return result.effort().confidence();
     }
 
-    /** Whether every surface of a requirement is proved dark. */
+    /** Whether every surface of a requirement is proved dark, without a doubt. */
     static boolean isAllDark(RequirementResult result) {
-        return result.outcomes().stream().allMatch(outcome -> outcome.evidence() instanceof Evidence.ProvedDark);
+        return result.outcomes().stream()
+                .allMatch(outcome -> outcome.evidence() instanceof Evidence.ProvedDark && !outcome.isDarknessInDoubt());
     }
 
     /** Whether the whole pupil is proved to be seen from every surface of a requirement, or no once-reflected light to reach any. */

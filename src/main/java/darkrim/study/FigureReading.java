@@ -81,7 +81,7 @@ final class FigureReading {
         Known known = known(condition, worst);
         // The margin of a limit is that of the value beside it, even where a bound alone decides.
         boolean ofValue = found.unit() == MarginUnit.RELATIVE_IRRADIANCE;
-        double margin = ofValue ? limit - known.value : found.margin();
+        double margin = !ofValue ? found.margin() : result.isDarknessInDoubt() ? Double.NaN : limit - known.value;
         boolean atLeast = !ofValue && found.capped() && margin > 0;
         return new RequirementFigure(
                 name,
@@ -114,7 +114,7 @@ final class FigureReading {
     private Known known(Requirement.Condition condition, Outcome outcome) {
         Evidence evidence = outcome.evidence();
         if (evidence instanceof Evidence.ProvedDark) {
-            return Known.exact(0);
+            return outcome.isDarknessInDoubt() ? Known.NOTHING : Known.exact(0);
         }
         if (evidence instanceof Evidence.Distance distance) {
             return Known.exact(distance.millimetres());

@@ -23,7 +23,8 @@ import java.util.Optional;
  *       where the requirement is undecided or no lit surface is flat.
  *   <li>Share of the pupil: the pupil margin, mm; it asks for the whole pupil, whatever share is required, and so is on the safe side.
  *   <li>Clearance: the least distance less what is asked, mm; what touches or overlaps has no depth.
- *   <li>A limit on light: the limit less the value, in relative irradiance; capped where the value was only proved to be within a bound.
+ *   <li>A limit on light: the limit less the value, in relative irradiance; capped where the value was only proved to be within a bound. Not known
+ *       where the requirement is undecided because a proof of darkness is in doubt.
  * </ul>
  *
  * @param requirement name of the requirement
@@ -171,6 +172,9 @@ public record RequirementMargin(
     }
 
     private static Found sampled(RequirementResult result, Requirement.AtMost limit) {
+        if (result.isDarknessInDoubt()) {
+            return Found.NOTHING;
+        }
         return result.outcomes().stream()
                 .map(outcome -> sampled(outcome, limit.limit()))
                 .min(Comparator.comparingDouble(Found::margin))

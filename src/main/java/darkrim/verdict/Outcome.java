@@ -10,7 +10,8 @@ import java.util.Map;
  * @param surface the surface
  * @param cell number of the cell, or {@link #WHOLE}
  * @param verdict what can be said
- * @param value the value compared: relative irradiance, or the share of the pupil, or a distance in mm; 0 where darkness is proved, NaN where no value is known
+ * @param value the value compared: relative irradiance, or the share of the pupil, or a distance in mm; 0 where darkness is proved, NaN where no value is known or
+ *     that proof is in doubt
  * @param evidence why
  */
 public record Outcome(Surface surface, int cell, Verdict verdict, double value, Evidence evidence) {
@@ -24,9 +25,14 @@ public record Outcome(Surface surface, int cell, Verdict verdict, double value, 
                 : this;
     }
 
-    /** The same evidence, which is not enough. */
+    /** The same evidence, which is not enough: what a proof in doubt says of the value is not known either. */
     Outcome undecided() {
-        return new Outcome(surface, cell, Verdict.UNDECIDED, value, evidence);
+        return new Outcome(surface, cell, Verdict.UNDECIDED, Double.NaN, evidence);
+    }
+
+    /** Whether the surface is dark behind facets, which is no proof for the curved surfaces that they stand for. */
+    public boolean isDarknessInDoubt() {
+        return verdict != Verdict.PASS && evidence instanceof Evidence.ProvedDark;
     }
 
     /** The surface's name, with the cell where it is one; of a clearance both surfaces. */

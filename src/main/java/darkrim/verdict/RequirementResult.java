@@ -50,6 +50,11 @@ public record RequirementResult(Requirement requirement, Verdict verdict, List<O
                 : this;
     }
 
+    /** Whether it is undecided and a proof of darkness is in doubt: nothing is then known of how far it is from its limit. */
+    public boolean isDarknessInDoubt() {
+        return verdict == Verdict.UNDECIDED && outcomes.stream().anyMatch(Outcome::isDarknessInDoubt);
+    }
+
     /** The outcome with the least margin of direct light; empty if none was looked for. */
     public Optional<Outcome> leastMargin() {
         return outcomes.stream()

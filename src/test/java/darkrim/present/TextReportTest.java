@@ -180,6 +180,20 @@ class TextReportTest {
                 .contains("UNDECIDED: the requirement is not decided within 1 sample (--samples allows more): dim.");
     }
 
+    /** Two is more than the whole pupil can give any cell: so it holds without a sample, which must not read as if nothing were known. */
+    @Test
+    void aLimitThatNoSampleCanBreakIsSaidToHoldWhateverTheySay() {
+        String dim = Results.yaml("", "dim: {surfaces: 'screen/front', direct: {at_most: 2, per: cell}}");
+        CheckResult result = Results.of(dim, 3, 2);
+        assertThat(result.judgement().verdict()).isEqualTo(Verdict.PASS);
+        assertThat(oneLine(result))
+                .containsPattern("never more than 1\\.0\\d, whatever the samples say")
+                .containsPattern("dim PASS direct <= 2 a cell at most 1\\.0\\d screen")
+                .doesNotContain("not measured:");
+        // Samples say more than that, once there are any.
+        assertThat(oneLine(Results.of(dim, Results.FEW_SAMPLES, 2))).doesNotContain("whatever the samples say");
+    }
+
     @Test
     void aBudgetTooSmallForAnySampleIsNoEvidence() {
         CheckResult result =

@@ -83,6 +83,32 @@ class ChordDoubtTest {
         assertThat(beyond.warnings()).extracting("code").contains("mesh-tolerance", "within-tolerance");
     }
 
+    /** Numbers beside a verdict must not say that it holds. */
+    @Test
+    void ofADarknessInDoubtNoNumberIsKnown() throws UnusableInput {
+        String limit = "{at_most: 1.0e-3}";
+        double most = mostChord();
+        CheckResult within = check("chord: " + most * 0.999, "shelf/outside", limit);
+        assertThat(figure(within).value()).isZero();
+        assertThat(figure(within).margin()).isEqualTo(1e-3);
+        CheckResult beyond = check("chord: " + most * 1.001, "shelf/outside", limit);
+        RequirementFigure figure = figure(beyond);
+        assertThat(figure.verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(figure.value()).isNaN();
+        assertThat(figure.lower()).isNaN();
+        assertThat(figure.upper()).isNaN();
+        assertThat(figure.margin()).isNaN();
+        assertThat(figure.samples()).isEmpty();
+        assertThat(RequirementMargin.of(beyond).get(0).margin()).isNaN();
+        assertThat(beyond.judgement().requirements().get(0).worst().value()).isNaN();
+        assertThat(figure(check("chord: " + most * 1.001, "shelf/outside")).upper())
+                .isNaN();
+    }
+
+    private static RequirementFigure figure(CheckResult result) {
+        return new FigureReading(result, MarginScope.NONE).all().get(0);
+    }
+
     @Test
     void aCurvedFaceThatAllButFacesThePupilIsNotProvedDarkByItsFacets() throws UnusableInput {
         // The wall stands upright, 11 mm beside the pupil at 170 to 186 mm: so the pupil is 3.3 deg behind them; facets

@@ -54,7 +54,7 @@ public final class CheckTables {
                         margin.map(LightMargin::millimetres).orElse(null),
                         margin.map(LightMargin::atLeast).orElse(null),
                         margin.map(LightMargin::setBy).orElse(null),
-                        EvidenceWords.of(outcome.evidence(), confidence)));
+                        EvidenceWords.of(outcome, confidence)));
             }
         }
         Map<String, Object> about = DataTable.about(result.layout(), version);

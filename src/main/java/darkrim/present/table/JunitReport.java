@@ -105,7 +105,7 @@ public final class JunitReport {
     }
 
     private static String line(Outcome outcome, double confidence) {
-        return outcome.where() + ": " + EvidenceWords.of(outcome.evidence(), confidence);
+        return outcome.where() + ": " + EvidenceWords.of(outcome, confidence);
     }
 
     private static void told(XMLStreamWriter xml, String element, String type, String message, List<String> lines)

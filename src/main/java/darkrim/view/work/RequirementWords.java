@@ -99,7 +99,7 @@ final class RequirementWords {
                 !(requirement.condition() instanceof Requirement.PupilSeen
                         || requirement.condition() instanceof Requirement.Clearance),
                 outcome.verdict(),
-                cell + EvidenceWords.of(outcome.evidence(), confidence),
+                cell + EvidenceWords.of(outcome, confidence),
                 direct(outcome.evidence()),
                 ray);
     }
