@@ -4,6 +4,7 @@ import com.ezylang.evalex.parser.ASTNode;
 import com.ezylang.evalex.parser.Token;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.Place;
+import java.util.IdentityHashMap;
 import java.util.List;
 
 /**
@@ -15,6 +16,8 @@ final class MeasureInference {
     private final Formula formula;
     private final DimensionMeasures dimensions;
     private final Findings findings;
+    /** What is known stays known, and its parts have been asked once: without it the work doubles with each term of a sum. */
+    private final IdentityHashMap<ASTNode, Inferred.Known> known = new IdentityHashMap<>();
 
     /**
      * @param formula the formula
@@ -38,6 +41,18 @@ final class MeasureInference {
     }
 
     private Inferred infer(ASTNode node) {
+        Inferred.Known before = known.get(node);
+        if (before != null) {
+            return before;
+        }
+        Inferred found = inferred(node);
+        if (found instanceof Inferred.Known now) {
+            known.put(node, now);
+        }
+        return found;
+    }
+
+    private Inferred inferred(ASTNode node) {
         Token token = node.getToken();
         List<ASTNode> parts = node.getParameters();
         return switch (token.getType()) {
@@ -80,7 +95,7 @@ final class MeasureInference {
                 } else if (name(node).equals("sqrt")) {
                     demand(parts.get(0), wanted.power(2));
                 } else {
-                    compare(node, function(node), wanted);
+                    compare(node, infer(node), wanted);
                 }
             }
             default -> {
@@ -91,14 +106,14 @@ final class MeasureInference {
 
     /** Where all sides are the same and wrong, that is one mistake, not one for each side. */
     private void demandAgreeing(ASTNode node, Measure wanted) {
-        List<Measure> known = node.getParameters().stream()
+        List<Measure> sides = node.getParameters().stream()
                 .map(this::infer)
                 .filter(Inferred.Known.class::isInstance)
                 .map(found -> ((Inferred.Known) found).measure())
                 .toList();
-        boolean agree = known.size() > 1 && known.stream().distinct().count() == 1;
-        if (agree && !known.get(0).equals(wanted)) {
-            compare(node, new Inferred.Known(known.get(0)), wanted);
+        boolean agree = sides.size() > 1 && sides.stream().distinct().count() == 1;
+        if (agree && !sides.get(0).equals(wanted)) {
+            compare(node, new Inferred.Known(sides.get(0)), wanted);
         } else {
             node.getParameters().forEach(part -> demand(part, wanted));
         }
