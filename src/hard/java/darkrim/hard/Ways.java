@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.statistics.distribution.PoissonDistribution;
 
@@ -32,10 +33,15 @@ import org.apache.commons.statistics.distribution.PoissonDistribution;
  */
 public final class Ways {
     private static final int RAYS_AT_A_POINT = 2_048;
+    /** Of one batch few pairs of rays may differ, and the error that they tell is then itself uncertain: several are taken together. */
+    private static final int BATCHES_AT_A_POINT = 16;
+
     private static final int RAYS_BACK = 8_192;
     private static final int PACKETS = 40_000;
     /** A mean of fewer hits, or misses, is not normal. */
     private static final double HITS = 200;
+    /** Nor is that of fewer packets, which differ in weight. */
+    private static final double PACKETS_DUE = 800;
 
     private static final double RISK = 1e-10;
     /** Share of a normal variable beyond three standard errors, both sides. */
@@ -146,9 +152,14 @@ public final class Ways {
                 .addScaled(1e-12 * scene.bound(), up)
                 .get();
         double exact = visible.from(point, up).irradiance() / scene.referenceIrradiance();
-        Estimate got = transport
-                .batch(new Receiver.AtPoint("point", point, up), LightClass.DIRECT, 0, RAYS_AT_A_POINT)
-                .irradiance();
+        // Random numbers go by the name: points of one name would differ from the exact value together.
+        Receiver receiver = new Receiver.AtPoint("point of " + surface.name(), point, up);
+        Estimate got = IntStream.range(0, BATCHES_AT_A_POINT)
+                .mapToObj(batch -> transport
+                        .batch(receiver, LightClass.DIRECT, batch, RAYS_AT_A_POINT)
+                        .irradiance())
+                .reduce(Estimate::and)
+                .orElseThrow();
         ConfidenceSequence bounds = new ConfidenceSequence(RISK);
         if ((got.mean() > 0 && exact < 1e-15)
                 || exact < bounds.lower(got, 1) - 1e-12
@@ -156,6 +167,7 @@ public final class Ways {
             contradictions.add(seed + " " + surface.name() + " at " + point + ": exact " + exact + ", sampled " + got);
         }
         double hits = RAYS_AT_A_POINT * got.mean() / got.largest();
+        // As many in each batch.
         if (hits > HITS && hits < RAYS_AT_A_POINT - HITS && got.standardError() > 1e-9) {
             exactCompared++;
             exactBeyond += Math.abs(got.mean() - exact) > 3 * got.standardError() ? 1 : 0;
@@ -166,7 +178,7 @@ public final class Ways {
         Estimate there = forward.irradiance(surface, reflections);
         // Enough packets must be due for their mean to be normal; judged by the other way alone.
         double due = back.mean() * surface.area() * there.samples() / forward.emitted();
-        if (due < HITS || back.standardError() > 0.05 * back.mean()) {
+        if (due < PACKETS_DUE || back.standardError() > 0.05 * back.mean()) {
             return;
         }
         forwardCompared++;
