@@ -2,44 +2,24 @@ package darkrim.present;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import darkrim.diagnostic.Findings;
-import darkrim.layout.LayoutReader;
-import darkrim.layout.LayoutReading;
 import darkrim.present.table.CheckTables;
 import darkrim.present.table.JunitReport;
-import darkrim.study.Check;
 import darkrim.study.CheckResult;
-import darkrim.study.Effort;
-import darkrim.study.MarginScope;
+import darkrim.study.CoarseHood;
+import darkrim.study.LayoutFamily;
+import darkrim.study.sweep.SweepResult;
+import darkrim.study.sweep.Sweeps;
 import darkrim.verdict.Verdict;
-import darkrim.verdict.Watch;
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Darkness that facets do not prove for the curved surfaces they stand for is nowhere called proved. */
 class DoubtInWordsTest {
     private static final String WORDS = "dark behind the facets";
+    private static final String SHELVES = "{shelf,sill}/outside";
 
-    /** Two shelves below a mesh whose facets lie up to a chord from its curved surfaces. */
     private static CheckResult check(String chord, String direct) throws Exception {
-        String text = """
-                title: t
-                finishes: {black: {diffuse: 0.04}}
-                beam: {pupil: {shape: disc, diameter: 30, distance: 200}}
-                parts:
-                  shelf: {kind: tube, inner_diameter: 42, outer_diameter: 46, base: 0, height: 1, finish: black}
-                  sill: {kind: tube, inner_diameter: 42, outer_diameter: 46, base: -3, height: 1, finish: black}
-                  hood: {kind: mesh, file: hood.stl, unit: mm, chord: %s, finish: black}
-                requirements: {dark: {surfaces: "{shelf,sill}/outside", direct: %s}}
-                """.formatted(chord, direct);
-        LayoutReading reading = LayoutReader.read("geometries/step/l.yaml", text.getBytes(StandardCharsets.UTF_8));
-        assertThat(reading.findings()).isEmpty();
-        return Check.of(
-                reading.layout().orElseThrow(),
-                new Findings(),
-                new Effort(2, Optional.empty(), Optional.of(0L), MarginScope.NONE),
-                Watch.NONE);
+        return CoarseHood.check("chord: " + chord, SHELVES, direct);
     }
 
     private static String page(CheckResult result) {
@@ -70,5 +50,20 @@ class DoubtInWordsTest {
         assertThat(JunitReport.of(result, "1"))
                 .contains("outside: proved dark, clearance ")
                 .doesNotContain(WORDS);
+    }
+
+    @Test
+    void aSweepNamesWhatIsInDoubtAndNotTheMarginOfWhatPasses() throws Exception {
+        String text = CoarseHood.text("chord: 30", SHELVES, "none")
+                .replace(
+                        "requirements: {", "requirements: {seen: {surfaces: hood/**, once_reflected: {at_most: 10}}, ");
+        LayoutFamily family = LayoutFamily.of(CoarseHood.NAME, text.getBytes(StandardCharsets.UTF_8));
+        SweepResult swept = Sweeps.run(family, Sweeps.grid(family, "top = 1"));
+        assertThat(new SweepReport("1", Ink.PLAIN).of(swept))
+                .containsPattern("\n +1 +PASS +UNDECIDED +undecided: dark\n");
+        assertThat(swept.points().get(0).lines())
+                .filteredOn(line -> line.figure().requirement().equals("dark"))
+                .singleElement()
+                .satisfies(line -> assertThat(line.figure().margin()).isNaN());
     }
 }

@@ -9,6 +9,7 @@ import darkrim.layout.Layout;
 import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.Effort;
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
 import java.io.IOException;
@@ -57,19 +58,8 @@ class TextReportTest {
 
     @Test
     void aReportOfStoppedWorkSaysSoEvenWhereAllIsDecided() throws Exception {
-        // While margins are looked for, as by Ctrl-C: all is decided by then.
-        boolean[] stopped = new boolean[1];
-        Watch watch = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {
-                stopped[0] |= step.equals("measuring margins");
-            }
-
-            @Override
-            public boolean stop() {
-                return stopped[0];
-            }
-        };
+        // While margins are looked for: all is decided by then.
+        Watch watch = StoppingWatch.at("measuring margins");
         Layout layout = Results.slit("backs-dark: {surfaces: '{left,right}/back', direct: none}")
                 .layout();
         CheckResult result =

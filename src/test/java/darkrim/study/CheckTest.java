@@ -12,6 +12,7 @@ import darkrim.trace.Ray;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
 import java.nio.file.Path;
@@ -150,7 +151,7 @@ class CheckTest {
 
     @Test
     void aStopKeepsWhatIsProvedAndLeavesTheRestUndecided() throws UnusableInput {
-        CheckResult result = Check.of(B, Effort.asAsked(), stoppingAt("sampling light"));
+        CheckResult result = Check.of(B, Effort.asAsked(), StoppingWatch.at("sampling light"));
         assertThat(result.judgement().stopped()).isTrue();
         assertThat(verdicts(result))
                 .containsEntry("edges-dark", Verdict.PASS)
@@ -160,32 +161,21 @@ class CheckTest {
         assertThat(result.margins().scope()).isEqualTo(MarginScope.LEAST);
         assertThat(result.margins().stopped()).isTrue();
         assertThat(result.stopped()).isTrue();
-        CheckResult other = Check.of(A, Effort.asAsked(), stoppingAt("sampling light"));
+        CheckResult other = Check.of(A, Effort.asAsked(), StoppingWatch.at("sampling light"));
         assertThat(verdicts(other)).containsEntry("pixels-clean", Verdict.UNDECIDED);
     }
 
     @Test
     void aStopDuringTheProofsLeavesAllUndecided() throws UnusableInput {
-        CheckResult result = Check.of(B, Effort.asAsked(), stoppingAt("proving darkness"));
+        CheckResult result = Check.of(B, Effort.asAsked(), StoppingWatch.at("proving darkness"));
         assertThat(result.judgement().stopped()).isTrue();
         assertThat(verdicts(result).values()).containsOnly(Verdict.UNDECIDED);
     }
 
     @Test
     void aStopWhileMarginsAreMeasuredKeepsTheVerdicts() throws UnusableInput {
-        boolean[] reached = new boolean[1];
-        Watch watch = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {
-                reached[0] |= step.equals("measuring margins");
-            }
-
-            @Override
-            public boolean stop() {
-                return reached[0];
-            }
-        };
-        CheckResult result = Check.of(B, new Effort(2, Optional.empty(), Optional.of(4_000_000L)), watch);
+        CheckResult result = Check.of(
+                B, new Effort(2, Optional.empty(), Optional.of(4_000_000L)), StoppingWatch.at("measuring margins"));
         assertThat(result.margins().stopped()).isTrue();
         assertThat(result.judgement().stopped()).isFalse();
         assertThat(verdicts(result)).containsEntry("edges-dark", Verdict.PASS);
@@ -224,24 +214,6 @@ class CheckTest {
                 .filter(each -> each.surface().name().endsWith("/active"))
                 .forEach(each ->
                         assertThat(each.onceReflected().irradiance().samples()).isPositive());
-    }
-
-    /** Asks to stop from the moment on that a step begins, sampling before its first sample. */
-    private static Watch stoppingAt(String stopped) {
-        return new Watch() {
-            private boolean reached;
-
-            @Override
-            public void progress(String step, long done, long most) {
-                boolean proved = step.equals("bounding reflected light") && done == most;
-                reached |= step.equals(stopped) || (stopped.equals("sampling light") && proved);
-            }
-
-            @Override
-            public boolean stop() {
-                return reached;
-            }
-        };
     }
 
     @Test

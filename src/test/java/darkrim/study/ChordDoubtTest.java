@@ -17,28 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A proof on facets counts only with more clearance than their distance from curved surfaces may cost. */
 class ChordDoubtTest {
-    /** A shelf below a mesh whose top is 170 mm below the pupil; the shelf's underside is 200 mm below it. */
-    private static CheckResult check(String chord, String surfaces) throws UnusableInput {
-        return check(chord, surfaces, "none");
-    }
-
-    private static CheckResult check(String chord, String surfaces, String direct) throws UnusableInput {
-        String text = """
-                title: t
-                finishes: {black: {diffuse: 0.04}}
-                beam: {pupil: {shape: disc, diameter: 30, distance: 200}}
-                parts:
-                  shelf: {kind: tube, inner_diameter: 42, outer_diameter: 46, base: 0, height: 1, finish: black}
-                  hood: {kind: mesh, file: hood.stl, unit: mm, %s, finish: black}
-                requirements: {dark: {surfaces: "%s", direct: %s}}
-                """.formatted(chord, surfaces, direct);
-        LayoutReading reading = LayoutReader.read("geometries/step/l.yaml", text.getBytes(StandardCharsets.UTF_8));
-        assertThat(reading.findings()).isEmpty();
-        return Check.of(
-                reading.layout().orElseThrow(),
-                new Findings(),
-                new Effort(2, Optional.empty(), Optional.of(0L), MarginScope.NONE),
-                Watch.NONE);
+    private static CheckResult check(String mesh, String surfaces) throws UnusableInput {
+        return CoarseHood.check(mesh, surfaces, "none");
     }
 
     /** The chord that the clearance of the shelf is worth: by similar triangles the light behind an edge that is off by t comes nearer by t 200 / 170. */
@@ -74,11 +54,11 @@ class ChordDoubtTest {
     void aLimitOfDirectLightThatOnlyAProofOfDarknessMeetsIsInTheSameDoubt() throws UnusableInput {
         String limit = "{at_most: 1.0e-9}";
         double most = mostChord();
-        assertThat(check("chord: " + most * 0.999, "shelf/outside", limit)
+        assertThat(CoarseHood.check("chord: " + most * 0.999, "shelf/outside", limit)
                         .judgement()
                         .verdict())
                 .isEqualTo(Verdict.PASS);
-        CheckResult beyond = check("chord: " + most * 1.001, "shelf/outside", limit);
+        CheckResult beyond = CoarseHood.check("chord: " + most * 1.001, "shelf/outside", limit);
         assertThat(beyond.judgement().verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(beyond.warnings()).extracting("code").contains("mesh-tolerance", "within-tolerance");
     }
@@ -88,10 +68,10 @@ class ChordDoubtTest {
     void ofADarknessInDoubtNoNumberIsKnown() throws UnusableInput {
         String limit = "{at_most: 1.0e-3}";
         double most = mostChord();
-        CheckResult within = check("chord: " + most * 0.999, "shelf/outside", limit);
+        CheckResult within = CoarseHood.check("chord: " + most * 0.999, "shelf/outside", limit);
         assertThat(figure(within).value()).isZero();
         assertThat(figure(within).margin()).isEqualTo(1e-3);
-        CheckResult beyond = check("chord: " + most * 1.001, "shelf/outside", limit);
+        CheckResult beyond = CoarseHood.check("chord: " + most * 1.001, "shelf/outside", limit);
         RequirementFigure figure = figure(beyond);
         assertThat(figure.verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(figure.value()).isNaN();

@@ -71,17 +71,7 @@ final class FileDrive {
                 .contains("   # side of the opening")
                 .contains("opening: 12");
         Files.writeString(layout, PlateLayout.TEXT);
-        Hands.until(
-                "the old file",
-                20,
-                () -> model.content()
-                                .stage()
-                                .get()
-                                .layout()
-                                .dimensions()
-                                .get("opening")
-                                .value()
-                        == 10);
+        untilTheOpeningIs(10);
     }
 
     void reloads() throws IOException {
@@ -94,8 +84,12 @@ final class FileDrive {
         assertThat(Hands.on(() -> model.content().stage())).isEqualTo(before.stage());
         Files.writeString(layout, PlateLayout.TEXT.replace("opening: 10", "opening: 12"));
         Hands.until("the repair", 20, () -> !banner.isVisible());
+        untilTheOpeningIs(12);
+    }
+
+    private void untilTheOpeningIs(double side) {
         Hands.until(
-                "the new layout",
+                "the layout with an opening of " + side,
                 20,
                 () -> model.content()
                                 .stage()
@@ -104,7 +98,7 @@ final class FileDrive {
                                 .dimensions()
                                 .get("opening")
                                 .value()
-                        == 12);
+                        == side);
     }
 
     void remembers() {
