@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Reads a tree of nodes against the table of kinds and keys: what fits becomes values, what does not becomes findings.
@@ -190,6 +191,7 @@ public final class FormReader {
                     mapping.place(),
                     "the key '" + kind.selector() + "' is missing in " + where + ", expected "
                             + Wording.anyOf(kind.words()));
+            reportKeysOfNoCase(mapping, kind, where);
         }
         return word.map(chosen -> {
             Kind.Case match = kind.cases().stream()
@@ -199,6 +201,24 @@ public final class FormReader {
             return new StructureReader(this, findings, where)
                     .read(mapping, match.structure(), chosen, Optional.of(kind.selector()));
         });
+    }
+
+    /** Without its selector nothing is known of a mapping but which keys none of its kinds has: the selector may be one of them, misspelt. */
+    private void reportKeysOfNoCase(Node.Mapping mapping, Kind.Variants kind, String where) {
+        List<String> names = Stream.concat(
+                        Stream.of(kind.selector()),
+                        kind.cases().stream()
+                                .flatMap(each -> each.structure().keys().stream())
+                                .map(Key::name))
+                .distinct()
+                .toList();
+        mapping.entries().stream()
+                .filter(entry -> !names.contains(entry.key()))
+                .forEach(entry -> findings.error(
+                        "unknown-key",
+                        entry.keyPlace(),
+                        "unknown key '" + Wording.shortened(entry.key()) + "' in " + where + ", "
+                                + Wording.suggestion(entry.key(), names)));
     }
 
     private Optional<Value> readEither(Node node, Kind.Either either, String where) {
