@@ -3,6 +3,7 @@ package darkrim.study;
 import darkrim.assembly.Assembly;
 import darkrim.assembly.Face;
 import darkrim.assembly.MeshShape;
+import darkrim.assembly.PartName;
 import darkrim.assembly.Triangle;
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
@@ -73,7 +74,7 @@ public record FaceListing(
         for (Part each : parts) {
             List<Line> own = new ArrayList<>();
             assembly.bodies().stream()
-                    .filter(body -> partOf(body.name()).equals(each.name()))
+                    .filter(body -> PartName.of(body.name()).equals(each.name()))
                     .forEach(body -> body.faces().forEach(face -> own.add(line(face))));
             lines.put(each, own);
             if (own.isEmpty()) {
@@ -100,10 +101,6 @@ public record FaceListing(
         return whole.parts().stream()
                 .filter(each -> names.contains(each.name()))
                 .toList();
-    }
-
-    private static String partOf(String body) {
-        return body.split("/", 2)[0].replaceFirst("\\[.*", "");
     }
 
     private static Line line(Face face) {
