@@ -133,9 +133,10 @@ final class WorstCaseSearch {
         List<Double> at = deviations(place);
         RequirementMargin found = worst;
         for (Map.Entry<List<Double>, RequirementMargin> each : seen.entrySet()) {
-            int graver = gravity(each.getValue()) - gravity(found);
-            boolean beyondSearch = gravity(found) > gravity(worst);
-            if (graver > 0 || (graver == 0 && beyondSearch && Slope.rank(each.getValue()) < Slope.rank(found))) {
+            boolean beyondSearch = verdict(found) != verdict(worst);
+            boolean alike = verdict(each.getValue()) == verdict(found);
+            if (verdict(each.getValue()).isWorseThan(verdict(found))
+                    || (beyondSearch && alike && Slope.rank(each.getValue()) < Slope.rank(found))) {
                 at = each.getKey();
                 found = each.getValue();
             }
@@ -143,12 +144,8 @@ final class WorstCaseSearch {
         return new WorstCase(at, found, few, seen.size());
     }
 
-    private static int gravity(RequirementMargin margin) {
-        return switch (margin.verdict().orElse(Verdict.FAIL)) {
-            case PASS -> 0;
-            case UNDECIDED -> 1;
-            case FAIL -> 2;
-        };
+    private static Verdict verdict(RequirementMargin margin) {
+        return margin.verdict().orElse(Verdict.FAIL);
     }
 
     /** Goes on to the next step that leads to a place not seen before. */
