@@ -190,8 +190,18 @@ final class LiveStep {
                     .map(doubt -> doubt.applied(found, findings))
                     .orElse(found);
             listener.accept(new LiveState.Placed(
-                    move, chosen, placed.layout(), placed.scene(), certain, margins, findings.sorted(), detail));
+                    move, chosen, placed.layout(), placed.scene(), certain, known(certain), findings.sorted(), detail));
         }
+    }
+
+    /** The margins so far, where a proof of darkness is in doubt with what is then known of them. */
+    private Map<String, RequirementMargin> known(Judgement certain) {
+        Map<String, RequirementMargin> known = new LinkedHashMap<>(margins);
+        certain.requirements().stream()
+                .filter(RequirementResult::isDarknessInDoubt)
+                .forEach(result -> known.computeIfPresent(
+                        result.requirement().name(), (name, margin) -> margin.inDoubt(result)));
+        return known;
     }
 
     /** Surfaces of which a proof of direct light is asked that quick proofs left open. */
