@@ -160,7 +160,7 @@ public final class PathStudy {
             List<ReflectionPath> wanted = strongest(tally);
             WayCollector ways = collector(receiver, wanted);
             long measured = tally.samples() / BATCH + (tally.samples() % BATCH == 0 ? 0 : 1);
-            for (long first = 0; first < measured && !ways.hasOfEach(WAYS); first += SLICE) {
+            for (long first = 0; isWanted(first, measured) && !ways.hasOfEach(WAYS); first += SLICE) {
                 List<WayCollector> done = slice(first, batch -> {
                     WayCollector own = collector(receiver, wanted);
                     light.batch(at, most, batch, size(batch), own);
@@ -174,8 +174,14 @@ public final class PathStudy {
                     receiver,
                     tally,
                     wanted.stream()
+                            .filter(path -> ways.of(path).ways() > 0)
                             .map(path -> ways.of(path).described(all.of(path), reflected))
                             .toList());
+        }
+
+        /** Whether more batches are taken again: all that were measured, or after a stop the first, which has the ways of what is strong. */
+        private boolean isWanted(long first, long measured) {
+            return first < measured && (first == 0 || !watch.stop());
         }
 
         private interface Batch<T> {
