@@ -52,9 +52,9 @@ public record FaceListing(
      * Lists the faces of a layout file.
      *
      * @param file the file
-     * @param part name of the only part to list; all if absent
+     * @param part name of the only part to list, of which nothing is listed where there is no such part; all if absent
      * @param warm whether a layout that is cooled is listed in its shape as drawn
-     * @throws UnusableInput if a part cannot be read or built, or there is none of that name
+     * @throws UnusableInput if a part cannot be read or built
      */
     public static FaceListing of(Path file, Optional<String> part, boolean warm) throws UnusableInput {
         Findings findings = new Findings();

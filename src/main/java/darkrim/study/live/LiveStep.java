@@ -91,17 +91,6 @@ final class LiveStep {
         this.overtaken = overtaken;
     }
 
-    /** Asks to stop, and hears nothing. */
-    private record Stop(BooleanSupplier asked) implements Watch {
-        @Override
-        public void progress(String step, long done, long most) {}
-
-        @Override
-        public boolean stop() {
-            return asked.getAsBoolean();
-        }
-    }
-
     /**
      * Works until all is known, or it is given up.
      *
@@ -112,7 +101,7 @@ final class LiveStep {
         Findings findings = new Findings();
         try {
             Layout layout = family.with(chosen, findings);
-            PlacedScene placed = PlacedScene.of(layout, findings, new Stop(closed));
+            PlacedScene placed = PlacedScene.of(layout, findings, Watch.stopping(closed));
             run(placed, findings.sorted(), listener);
         } catch (UnusableInput impossible) {
             listener.accept(new LiveState.Impossible(move, chosen, impossible.findings(), last));
@@ -127,7 +116,7 @@ final class LiveStep {
         SamplingSpec asked = effort.over(placed.layout().sampling());
         SamplingSpec nothing = new SamplingSpec(asked.seed(), asked.confidence(), 0);
         Transport transport = new Transport(placed.scene(), placed.tree(), asked.seed());
-        Watch always = new Stop(closed);
+        Watch always = Watch.stopping(closed);
         QuickLight impatient = new QuickLight(placed.scene(), placed.tree(), closed);
         Judge quick = new Judge(transport, impatient, workers, nothing, NO_SAMPLES);
         Proofs known = quick.prove(placed.demands(), always);
@@ -137,7 +126,7 @@ final class LiveStep {
         if (!measure(placed, direct.requirements(), direct, LiveDetail.MARGINS, reporter)) {
             return;
         }
-        Watch patient = new Stop(() -> closed.getAsBoolean() || overtaken.getAsBoolean());
+        Watch patient = Watch.stopping(() -> closed.getAsBoolean() || overtaken.getAsBoolean());
         ProvenLight light = new ProvenLight(placed.scene(), placed.tree(), patient::stop);
         Set<Surface> open = open(direct);
         if (!open.isEmpty()) {

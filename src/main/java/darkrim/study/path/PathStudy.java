@@ -86,17 +86,13 @@ public final class PathStudy {
     /** The surfaces on which the layout limits once-reflected light, in its order. */
     public List<Surface> limited() {
         Set<Integer> named = placed.demands().stream()
-                .filter(demand -> isReflected(demand.requirement()))
+                .filter(demand -> demand.requirement().limits(LightClass.ONCE_REFLECTED))
                 .flatMap(demand -> demand.surfaces().stream())
                 .map(Surface::index)
                 .collect(Collectors.toSet());
         return scene().surfaces().stream()
                 .filter(surface -> named.contains(surface.index()))
                 .toList();
-    }
-
-    private static boolean isReflected(Requirement requirement) {
-        return requirement.condition() instanceof Requirement.AtMost most && most.light() == LightClass.ONCE_REFLECTED;
     }
 
     /**
