@@ -50,7 +50,8 @@ final class ReflectedAgain {
     /** Warns of every limit on once-reflected light that does not fail and beside which twice-reflected light is much. */
     void look(Judgement judgement, Findings findings) {
         List<RequirementResult> limited = judgement.requirements().stream()
-                .filter(result -> result.verdict() != Verdict.FAIL && result.requirement().limits(LightClass.ONCE_REFLECTED))
+                .filter(result ->
+                        result.verdict() != Verdict.FAIL && result.requirement().limits(LightClass.ONCE_REFLECTED))
                 .toList();
         List<Surface> surfaces = limited.stream()
                 .flatMap(result -> result.outcomes().stream())

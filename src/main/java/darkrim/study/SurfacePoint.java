@@ -63,8 +63,8 @@ public record SurfacePoint(Surface surface, double u, double v, Vector3D positio
 
     private static void requireFlat(Scene scene, Surface surface) throws NoSuchPoint {
         if (!SurfaceRectangle.isAround(scene, surface)) {
-            throw new NoSuchPoint("'" + surface.name()
-                    + "' is not flat, so that u and v say no place on it; name a flat surface");
+            throw new NoSuchPoint(
+                    "'" + surface.name() + "' is not flat, so that u and v say no place on it; name a flat surface");
         }
     }
 

@@ -71,8 +71,8 @@ public final class ComparisonStudy {
         List<RequirementResult> results = new ArrayList<>(before.judgement().requirements());
         results.addAll(after.judgement().requirements());
         Set<String> receivers = PathLedger.receivers(results.stream());
-        Set<String> first = PathLedger.receivers(results.stream()
-                .filter(each -> each.requirement().limits(Requirement.LightClass.ONCE_REFLECTED)));
+        Set<String> first = PathLedger.receivers(
+                results.stream().filter(each -> each.requirement().limits(Requirement.LightClass.ONCE_REFLECTED)));
         double risk = 1 - before.effort().confidence();
         List<PathChange> paths;
         try (Workers workers = new Workers(threads)) {

@@ -188,8 +188,8 @@ final class LiveStep {
         Map<String, RequirementMargin> known = new LinkedHashMap<>(margins);
         certain.requirements().stream()
                 .filter(RequirementResult::isDarknessInDoubt)
-                .forEach(result -> known.computeIfPresent(
-                        result.requirement().name(), (name, margin) -> margin.inDoubt(result)));
+                .forEach(result ->
+                        known.computeIfPresent(result.requirement().name(), (name, margin) -> margin.inDoubt(result)));
         return known;
     }
 

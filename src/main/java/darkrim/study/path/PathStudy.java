@@ -4,7 +4,6 @@ import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Layout;
-import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.light.Estimate;
 import darkrim.light.ManyReflections;

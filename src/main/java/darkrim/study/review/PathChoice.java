@@ -1,6 +1,5 @@
 package darkrim.study.review;
 
-import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.light.Estimate;
 import darkrim.light.Reflector;

@@ -21,9 +21,18 @@ class WorseBuildTest {
         List<Build> builds = new ArrayList<>();
         for (Verdict verdict : verdicts) {
             RequirementFigure figure = new RequirementFigure(
-                    "dark", verdict, Double.NaN, Double.NaN, Double.NaN, Double.NaN, 0, Double.NaN, false, "", new TreeMap<>());
-            PointResult result =
-                    new PointResult(Map.of(), Optional.of(verdict), List.of(figure), List.of(), "", "");
+                    "dark",
+                    verdict,
+                    Double.NaN,
+                    Double.NaN,
+                    Double.NaN,
+                    Double.NaN,
+                    0,
+                    Double.NaN,
+                    false,
+                    "",
+                    new TreeMap<>());
+            PointResult result = new PointResult(Map.of(), Optional.of(verdict), List.of(figure), List.of(), "", "");
             builds.add(new Build(builds.size() + 1, List.of(), result, List.of()));
         }
         return builds;
@@ -33,7 +42,10 @@ class WorseBuildTest {
         RequirementMargin margin = new RequirementMargin(
                 "dark", Optional.of(worst), 0.1, 0, MarginUnit.MILLIMETRES, false, "screen/front", "", "");
         return new RequirementTolerance(
-                EdgeLayout.of("edge: -2.6\nheight: 10", "").written().requirements().get(0),
+                EdgeLayout.of("edge: -2.6\nheight: 10", "")
+                        .written()
+                        .requirements()
+                        .get(0),
                 margin,
                 List.of(),
                 Optional.of(new WorstCase(List.of(), margin, true, 1)),
@@ -64,7 +76,8 @@ class WorseBuildTest {
     @Test
     void buildsOfWhichAsMuchCanBeSaidAddNothing() {
         assertThat(line(Verdict.PASS, Verdict.PASS).worstVerdict()).isEqualTo(Verdict.PASS);
-        assertThat(line(Verdict.UNDECIDED, Verdict.PASS, Verdict.UNDECIDED).worse()).isEmpty();
+        assertThat(line(Verdict.UNDECIDED, Verdict.PASS, Verdict.UNDECIDED).worse())
+                .isEmpty();
         assertThat(line(Verdict.FAIL, Verdict.UNDECIDED, Verdict.FAIL).worse()).isEmpty();
         assertThat(line(Verdict.FAIL, Verdict.PASS).worstVerdict()).isEqualTo(Verdict.FAIL);
     }
