@@ -24,6 +24,7 @@ import java.util.Locale;
  */
 public final class FewerRaysBenchmark {
     private static final int SAMPLES = 1 << 19;
+    private static final int BATCH = 2048;
     private static final long PACKETS = 20_000_000;
 
     private FewerRaysBenchmark() {}
@@ -57,14 +58,14 @@ public final class FewerRaysBenchmark {
         Estimate all = Estimate.none(0);
         for (int warm = 0; warm < 20; warm++) {
             all = transport
-                    .batch(at, LightClass.ONCE_REFLECTED, warm, 2048, kind)
+                    .batch(at, LightClass.ONCE_REFLECTED, warm, BATCH, kind)
                     .irradiance();
         }
         all = Estimate.none(0);
         long start = System.nanoTime();
-        for (int i = 0; i < SAMPLES / 2048; i++) {
+        for (int i = 0; i < SAMPLES / BATCH; i++) {
             all = all.and(transport
-                    .batch(at, LightClass.ONCE_REFLECTED, i, 2048, kind)
+                    .batch(at, LightClass.ONCE_REFLECTED, i, BATCH, kind)
                     .irradiance());
         }
         row(surface, way, all, SAMPLES, (System.nanoTime() - start) * 1e-9);

@@ -1,5 +1,6 @@
 package darkrim.trace;
 
+import java.util.Arrays;
 import java.util.Random;
 
 /**
@@ -101,7 +102,7 @@ public enum BenchmarkScene {
         void add(double[]... parts) {
             for (double[] part : parts) {
                 if (size + part.length > values.length) {
-                    values = java.util.Arrays.copyOf(values, 2 * values.length);
+                    values = Arrays.copyOf(values, 2 * values.length);
                 }
                 System.arraycopy(part, 0, values, size, part.length);
                 size += part.length;
@@ -109,7 +110,7 @@ public enum BenchmarkScene {
         }
 
         double[] toArray() {
-            return java.util.Arrays.copyOf(values, size);
+            return Arrays.copyOf(values, size);
         }
     }
 }

@@ -15,7 +15,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Time to build a tree over the wavy ring of {@link KernelFiles}, by one thread and by two, and to refit it, which one thread does. */
+/** Time to build a tree over the wavy ring of {@link KernelFiles}, by one thread and by two. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
@@ -28,7 +28,6 @@ public class BuildBenchmark {
     private double[] corners;
     private int[] planes;
     private ForkJoinPool pool;
-    private FacetTree tree;
 
     /** Facets, about. */
     @Param({"1000", "10000", "100000", "1000000"})
@@ -38,13 +37,12 @@ public class BuildBenchmark {
     @Param({"1", "2"})
     public int threads;
 
-    /** Makes the facets and the tree that is refitted. */
+    /** Makes the facets. */
     @Setup
     public void prepare() {
         corners = ScalingBenchmark.ring(facets);
         planes = new int[corners.length / 9];
         pool = new ForkJoinPool(threads);
-        tree = build();
     }
 
     /** Ends the threads. */
@@ -57,13 +55,6 @@ public class BuildBenchmark {
     @Benchmark
     public FacetTree build() {
         return pool.submit(() -> FacetTree.build(corners, planes, BenchmarkScene.BOUND))
-                .join();
-    }
-
-    /** The same tree about facets that moved; here they did not, which costs the same. */
-    @Benchmark
-    public FacetTree refit() {
-        return pool.submit(() -> tree.refit(corners, planes, BenchmarkScene.BOUND))
                 .join();
     }
 }

@@ -22,7 +22,7 @@ final class AboveWindow {
                     .mapToDouble(t -> Math.max(t.a().getZ(), Math.max(t.b().getZ(), t.c().getZ())))
                     .max()
                     .orElse(Double.NEGATIVE_INFINITY);
-            String part = body.name().split("/", 2)[0].replaceFirst("\\[.*", "");
+            String part = PartName.of(body.name());
             if (highest > bottom && named.add(part)) {
                 findings.error(
                         "above-window",

@@ -1,6 +1,7 @@
 package darkrim.cli;
 
 import darkrim.layout.form.Wording;
+import darkrim.study.journal.FreshFile;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -93,7 +94,7 @@ record OutputFile(String option, Path path, boolean overwrite) {
             if (!Files.isDirectory(folder())) {
                 return Optional.of("there is no folder " + Wording.oneLine(folder().toString()));
             }
-            Files.delete(beside());
+            Files.delete(FreshFile.beside(path));
             return Optional.empty();
         } catch (IOException refused) {
             return Optional.of("no file can be made in the folder " + Wording.oneLine(folder().toString()));
@@ -125,7 +126,7 @@ record OutputFile(String option, Path path, boolean overwrite) {
     }
 
     private void write(byte[] content) throws IOException {
-        Path fresh = beside();
+        Path fresh = FreshFile.beside(path);
         try {
             Files.write(fresh, content);
             CopyOption[] how = overwrite
@@ -197,10 +198,5 @@ record OutputFile(String option, Path path, boolean overwrite) {
 
     private Path folder() {
         return path.toAbsolutePath().normalize().getParent();
-    }
-
-    private Path beside() throws IOException {
-        return Files.createFile(folder().resolve(
-                        "." + path.getFileName() + "." + ProcessHandle.current().pid() + ".part"));
     }
 }

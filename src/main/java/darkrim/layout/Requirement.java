@@ -65,6 +65,11 @@ public record Requirement(String name, String surfaces, Condition condition, Pla
         BOTH
     }
 
+    /** Whether it limits light of a class. */
+    public boolean limits(LightClass light) {
+        return condition instanceof AtMost most && most.light() == light;
+    }
+
     /** A class of light. */
     public enum LightClass {
         /** Straight from the pupil. */

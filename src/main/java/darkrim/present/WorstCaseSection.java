@@ -4,6 +4,7 @@ import darkrim.study.RequirementMargin;
 import darkrim.study.tolerance.RequirementTolerance;
 import darkrim.study.tolerance.ToleranceResult;
 import darkrim.study.tolerance.WorstCase;
+import darkrim.verdict.Verdict;
 
 /** Where the worst cases are. */
 final class WorstCaseSection {
@@ -15,9 +16,12 @@ final class WorstCaseSection {
             String name = Printable.of(each.requirement().name()) + ": ";
             page.paragraph(
                     name, "  ", each.worst().map(worst -> words(result, worst)).orElse("not found"));
-            each.brokenBy()
+            each.worse()
                     .ifPresent(build -> page.paragraph(
-                            "  ", "  ", "but build " + build + ", within the tolerances, does not hold"));
+                            "  ",
+                            "  ",
+                            "but build " + build.number() + ", within the tolerances, "
+                                    + (build.verdict() == Verdict.FAIL ? "does not hold" : "is not decided")));
         }
     }
 

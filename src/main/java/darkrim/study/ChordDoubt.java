@@ -2,6 +2,7 @@ package darkrim.study;
 
 import darkrim.assembly.Assembly;
 import darkrim.assembly.MeshShape;
+import darkrim.assembly.PartName;
 import darkrim.diagnostic.Findings;
 import darkrim.geom.mesh.MeshFace;
 import darkrim.layout.Layout;
@@ -38,7 +39,7 @@ public final class ChordDoubt {
     /** A part of facets that stand for curved surfaces. */
     private record Curved(Part part, MeshShape mesh, double tolerance, double angle) {
         private boolean has(Surface surface) {
-            return partOf(surface).equals(part.name());
+            return PartName.of(surface.name()).equals(part.name());
         }
 
         /** Whether the surface is one of its curved faces. */
@@ -186,9 +187,5 @@ public final class ChordDoubt {
             }
         }
         return false;
-    }
-
-    private static String partOf(Surface surface) {
-        return surface.name().split("/", 2)[0].replaceFirst("\\[.*", "");
     }
 }

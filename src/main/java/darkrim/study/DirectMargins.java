@@ -142,7 +142,7 @@ public record DirectMargins(
             Group group = Group.of(demand, proofs);
             if (demand.requirement().condition() instanceof Requirement.NoDirect) {
                 groups.add(group);
-            } else if (doubted && isLimitOfDirect(demand.requirement().condition())) {
+            } else if (doubted && demand.requirement().limits(Requirement.LightClass.DIRECT)) {
                 tasks.add(leastClearance(margins, group, watch));
             }
         }
@@ -183,10 +183,6 @@ public record DirectMargins(
             }
         }
         return new Search(begun(tasks, workers, watch), scope, watch);
-    }
-
-    private static boolean isLimitOfDirect(Requirement.Condition condition) {
-        return condition instanceof Requirement.AtMost most && most.light() == Requirement.LightClass.DIRECT;
     }
 
     private static Task leastClearance(Margins margins, Group group, Watch watch) {

@@ -3,6 +3,7 @@ package darkrim.study;
 import darkrim.assembly.Assembly;
 import darkrim.assembly.Face;
 import darkrim.assembly.MeshShape;
+import darkrim.assembly.PartName;
 import darkrim.assembly.Triangle;
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
@@ -51,9 +52,9 @@ public record FaceListing(
      * Lists the faces of a layout file.
      *
      * @param file the file
-     * @param part name of the only part to list; all if absent
+     * @param part name of the only part to list, of which nothing is listed where there is no such part; all if absent
      * @param warm whether a layout that is cooled is listed in its shape as drawn
-     * @throws UnusableInput if a part cannot be read or built, or there is none of that name
+     * @throws UnusableInput if a part cannot be read or built
      */
     public static FaceListing of(Path file, Optional<String> part, boolean warm) throws UnusableInput {
         Findings findings = new Findings();
@@ -73,7 +74,7 @@ public record FaceListing(
         for (Part each : parts) {
             List<Line> own = new ArrayList<>();
             assembly.bodies().stream()
-                    .filter(body -> partOf(body.name()).equals(each.name()))
+                    .filter(body -> PartName.of(body.name()).equals(each.name()))
                     .forEach(body -> body.faces().forEach(face -> own.add(line(face))));
             lines.put(each, own);
             if (own.isEmpty()) {
@@ -100,10 +101,6 @@ public record FaceListing(
         return whole.parts().stream()
                 .filter(each -> names.contains(each.name()))
                 .toList();
-    }
-
-    private static String partOf(String body) {
-        return body.split("/", 2)[0].replaceFirst("\\[.*", "");
     }
 
     private static Line line(Face face) {

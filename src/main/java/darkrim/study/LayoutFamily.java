@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -136,9 +137,9 @@ public final class LayoutFamily {
     public String identity() {
         StringBuilder words =
                 new StringBuilder("layout SHA-256 " + written.source().sha256());
-        sideFiles()
-                .forEach((file, bytes) ->
-                        words.append(", ").append(file).append(" SHA-256 ").append(sha256(bytes)));
+        sideHashes()
+                .forEach((file, hash) ->
+                        words.append(", ").append(file).append(" SHA-256 ").append(hash));
         files.meshes().hashes().forEach(mesh -> words.append(", ").append(mesh));
         if (warm) {
             words.append(", shape as drawn");
@@ -162,6 +163,13 @@ public final class LayoutFamily {
     /** The contents of the files that the layout names, by the name that it has for them. */
     public Map<String, byte[]> sideFiles() {
         return files.contents();
+    }
+
+    /** SHA-256 of these contents, lower-case hexadecimal (FIPS 180-4). */
+    public Map<String, String> sideHashes() {
+        Map<String, String> hashes = new LinkedHashMap<>();
+        sideFiles().forEach((file, bytes) -> hashes.put(file, sha256(bytes)));
+        return hashes;
     }
 
     /** The layout as written. */

@@ -139,18 +139,23 @@ public final class PointCheck {
      * @throws IllegalArgumentException if the file does not define a name
      */
     public RequirementMargin margin(Map<String, Double> chosen, Map<String, PartOffset> moved, String requirement) {
-        Requirement asked = family.written().requirements().stream()
-                .filter(each -> each.name().equals(requirement))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("there is no requirement '" + requirement + "'"));
+        Requirement written = named(family.written(), requirement);
         Findings findings = new Findings();
         try {
             Layout whole = family.with(chosen, moved, findings);
-            CheckResult result = check(whole.withOnly(asked), findings);
+            // What it asks may itself be reckoned from dimensions.
+            CheckResult result = check(whole.withOnly(named(whole, requirement)), findings);
             return RequirementMargin.of(result.judgement().requirements().get(0), result.scene());
         } catch (UnusableInput impossible) {
-            return RequirementMargin.impossible(asked, reason(impossible));
+            return RequirementMargin.impossible(written, reason(impossible));
         }
+    }
+
+    private static Requirement named(Layout layout, String requirement) {
+        return layout.requirements().stream()
+                .filter(each -> each.name().equals(requirement))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there is no requirement '" + requirement + "'"));
     }
 
     private CheckResult check(Layout layout, Findings findings) throws UnusableInput {

@@ -50,7 +50,8 @@ final class ReflectedAgain {
     /** Warns of every limit on once-reflected light that does not fail and beside which twice-reflected light is much. */
     void look(Judgement judgement, Findings findings) {
         List<RequirementResult> limited = judgement.requirements().stream()
-                .filter(result -> result.verdict() != Verdict.FAIL && isOnReflected(result.requirement()))
+                .filter(result ->
+                        result.verdict() != Verdict.FAIL && result.requirement().limits(LightClass.ONCE_REFLECTED))
                 .toList();
         List<Surface> surfaces = limited.stream()
                 .flatMap(result -> result.outcomes().stream())
@@ -74,10 +75,6 @@ final class ReflectedAgain {
                             .thenComparing(Surface::index))
                     .ifPresent(worst -> tell(result.requirement(), worst, twice.get(worst), findings));
         }
-    }
-
-    private static boolean isOnReflected(Requirement requirement) {
-        return requirement.condition() instanceof Requirement.AtMost most && most.light() == LightClass.ONCE_REFLECTED;
     }
 
     private static double once(Judgement judgement, Surface surface) {

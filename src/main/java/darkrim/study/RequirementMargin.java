@@ -114,6 +114,22 @@ public record RequirementMargin(
                 impossible);
     }
 
+    /** The same of a requirement whose proof of darkness is in doubt: a clearance behind facets is known then, the light is not. */
+    public RequirementMargin inDoubt(RequirementResult result) {
+        return unit == MarginUnit.RELATIVE_IRRADIANCE
+                ? unmeasured(result)
+                : new RequirementMargin(
+                        requirement,
+                        Optional.of(result.verdict()),
+                        margin,
+                        standardError,
+                        unit,
+                        capped,
+                        where,
+                        setBy,
+                        impossible);
+    }
+
     /** Whether the margin is a number that can be compared with that of another layout. */
     public boolean isKnown() {
         return Double.isFinite(margin) && !capped;

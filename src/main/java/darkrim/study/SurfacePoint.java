@@ -62,12 +62,9 @@ public record SurfacePoint(Surface surface, double u, double v, Vector3D positio
     }
 
     private static void requireFlat(Scene scene, Surface surface) throws NoSuchPoint {
-        int first = surface.firstFacet();
-        for (int f = first; f < first + surface.facetCount(); f++) {
-            if (scene.plane(f) != scene.plane(first) || !(scene.normal(f).dot(scene.normal(first)) > 0)) {
-                throw new NoSuchPoint("'" + surface.name()
-                        + "' is not flat, so that u and v say no place on it; name a flat surface");
-            }
+        if (!SurfaceRectangle.isAround(scene, surface)) {
+            throw new NoSuchPoint(
+                    "'" + surface.name() + "' is not flat, so that u and v say no place on it; name a flat surface");
         }
     }
 

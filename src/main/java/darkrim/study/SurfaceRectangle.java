@@ -4,6 +4,7 @@ import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.geom.Coordinate;
@@ -21,7 +22,15 @@ public record SurfaceRectangle(Vector3D corner, Vector3D alongU, Vector3D alongV
     /** A side stands out when it is at least this share of the way round. */
     private static final double STANDS_OUT = 0.1;
 
-    /** The rectangle of a surface whose facets lie in one plane. */
+    /** Whether a surface has one: all its facets lie in one plane and face the same way. */
+    public static boolean isAround(Scene scene, Surface surface) {
+        int first = surface.firstFacet();
+        return IntStream.range(first, first + surface.facetCount())
+                .allMatch(f ->
+                        scene.plane(f) == scene.plane(first) && scene.normal(f).dot(scene.normal(first)) > 0);
+    }
+
+    /** The rectangle of a surface that has one. */
     public static SurfaceRectangle of(Scene scene, Surface surface) {
         Vector3D normal = scene.normal(surface.firstFacet());
         Vector3D firstAxis = isNearest(normal.getX(), normal) ? Vector3D.Unit.PLUS_Y : Vector3D.Unit.PLUS_X;

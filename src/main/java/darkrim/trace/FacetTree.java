@@ -109,31 +109,6 @@ public final class FacetTree {
         return new FacetTree(nodes.borders(), nodes.children(), references.facets, corners, planes, grid, contact);
     }
 
-    /**
-     * A tree about facets that have moved, which keeps in one leaf what is in one now. It answers as a fresh one does, and is made in a
-     * fraction of the time; rays take longer the more the facets have changed places.
-     *
-     * @param moved nine coordinates a facet, mm, of as many facets as this tree has
-     * @param movedPlanes the plane of each facet
-     * @param bound as for {@link #build}
-     * @throws IllegalArgumentException as from {@link #build}, and if there are more or fewer facets
-     */
-    public FacetTree refit(double[] moved, int[] movedPlanes, double bound) {
-        check(moved, movedPlanes, bound);
-        if (movedPlanes.length != order.length) {
-            throw new IllegalArgumentException(
-                    "expected " + order.length + " facets that moved, got " + movedPlanes.length);
-        }
-        if (order.length == 0) {
-            return build(moved, movedPlanes, bound);
-        }
-        double widening = 0x1p-44 * bound;
-        BoxGrid fitted = BoxGrid.about(moved, widening);
-        References references = new References(order.length);
-        references.box(moved, fitted, 0, order.length);
-        return new FacetTree(Refit.borders(this, references), children, order, moved, movedPlanes, fitted, widening);
-    }
-
     private static void check(double[] corners, int[] planes, double bound) {
         if (corners.length != 9 * planes.length) {
             throw new IllegalArgumentException(

@@ -16,4 +16,9 @@ public enum Verdict {
         }
         return this == UNDECIDED ? UNDECIDED : other;
     }
+
+    /** Whether it outweighs another where both must hold. */
+    public boolean isWorseThan(Verdict other) {
+        return this != other && and(other) == this;
+    }
 }

@@ -1,17 +1,24 @@
 package darkrim.verdict;
 
+import java.util.function.BooleanSupplier;
+
 /** Watches long work: hears how far it is and may ask it to stop. */
 public interface Watch {
     /** Hears nothing and never asks to stop. */
-    Watch NONE = new Watch() {
-        @Override
-        public void progress(String step, long done, long most) {}
+    Watch NONE = stopping(() -> false);
 
-        @Override
-        public boolean stop() {
-            return false;
-        }
-    };
+    /** Hears nothing, and asks to stop when it is told to. */
+    static Watch stopping(BooleanSupplier asked) {
+        return new Watch() {
+            @Override
+            public void progress(String step, long done, long most) {}
+
+            @Override
+            public boolean stop() {
+                return asked.getAsBoolean();
+            }
+        };
+    }
 
     /**
      * How far the work is. Called from one thread.

@@ -135,6 +135,17 @@ class OutputFileTest {
                         + ", expected two files; nothing was done.\n");
     }
 
+    /** Processes that share a folder but not their numbers, as containers do, leave files that name the same process. */
+    @Test
+    void whatAnotherProcessOfThisNumberLeftIsNotInTheWay() throws IOException {
+        Path left = folder.resolve(".out.json." + ProcessHandle.current().pid() + ".part");
+        Files.writeString(left, "half");
+        OutputFile file = new OutputFile("--json", folder.resolve("out.json"), false);
+        assertThat(file.problem(input)).isEmpty();
+        file.write("whole");
+        assertThat(folder.resolve("out.json")).hasContent("whole");
+    }
+
     private Stream<String> names() throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.map(file -> file.getFileName().toString()).toList().stream();

@@ -124,4 +124,27 @@ class PointCheckTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("no_such");
     }
+
+    /** The post ends 2 mm below the lid; what is asked goes with a dimension, not with what the file has for it. */
+    @Test
+    void aMarginIsThatOfWhatIsAskedWithTheChosenValues() throws Exception {
+        String text = """
+                title: t
+                dimensions: {gap: 1}
+                beam: {pupil: {shape: disc, diameter: 10, distance: 200}}
+                parts:
+                  lid:  {kind: plate, size: [40, 40], height: 5, thickness: 1}
+                  post: {kind: block, width: 2, depth: 2, height: 3, at: [6, 0, 0]}
+                requirements:
+                  apart: {between: [lid, post], clearance: {at_least: gap}}
+                """;
+        LayoutFamily family = LayoutFamily.of("t.yaml", text.getBytes(StandardCharsets.UTF_8));
+        PointCheck check = new PointCheck(family, Optional.empty(), PointSettings.values(1, MarginScope.REQUIREMENTS));
+        for (double gap : new double[] {1, 1.5, 3}) {
+            RequirementMargin alone = check.margin(Map.of("gap", gap), Map.of(), "apart");
+            assertThat(alone.margin()).isEqualTo(2 - gap);
+            assertThat(alone.verdict()).hasValue(gap <= 2 ? Verdict.PASS : Verdict.FAIL);
+            assertThat(check.at(Map.of("gap", gap)).margins()).containsExactly(alone);
+        }
+    }
 }

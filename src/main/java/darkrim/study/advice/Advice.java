@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param dimensions what may change, and within which range
  * @param slopes for each requirement that does not pass and each dimension, where both are known
  * @param changes for each requirement that does not pass and each dimension, the smallest change either way that makes it hold
- * @param proposal values that fulfil all requirements, if any were found
+ * @param proposal values with which a short look finds all requirements fulfilled, if any were found, with the full check of them
  * @param nearest values that come nearest, where no proposal was found
  * @param exclusion two requirements that exclude each other within the ranges, as far as a straight-line model at the nearest values tells
  * @param blackness how black each finish must be, as written

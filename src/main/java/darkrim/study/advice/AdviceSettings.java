@@ -1,9 +1,11 @@
 package darkrim.study.advice;
 
+import java.util.Collections;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * What may be changed, and how hard to work.
@@ -16,10 +18,10 @@ import java.util.TreeMap;
  */
 public record AdviceSettings(
         Set<String> keep, Map<String, Bounds> ranges, int threads, Optional<Long> seed, Optional<Long> mostSamples) {
-    /** Copies the collections. */
+    /** Copies the collections, sorted by name: of several names that are wrong the same one is told every time. */
     public AdviceSettings {
-        keep = Set.copyOf(keep);
-        ranges = Map.copyOf(new TreeMap<>(ranges));
+        keep = Collections.unmodifiableSet(new TreeSet<>(keep));
+        ranges = Collections.unmodifiableMap(new TreeMap<>(ranges));
     }
 
     /**

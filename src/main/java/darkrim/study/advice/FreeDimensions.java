@@ -12,9 +12,9 @@ import java.util.regex.Pattern;
 
 /** Which named dimensions may change: those that are plain values in the file and that nobody asked to keep. */
 final class FreeDimensions {
-    /** A number and perhaps a unit. */
+    /** A number and perhaps a unit; numbers with more digits are of no use as a dimension. */
     private static final Pattern PLAIN =
-            Pattern.compile("[-+]?[0-9]{0,30}[.]?[0-9]{0,30}(?:[eE][-+]?[0-9]{1,3})?\\s*([a-z]*)");
+            Pattern.compile("[-+]?(?:[0-9]{1,30}[.]?[0-9]{0,30}|[.][0-9]{1,30})(?:[eE][-+]?[0-9]{1,3})?\\s*(\\p{L}*)");
 
     private FreeDimensions() {}
 

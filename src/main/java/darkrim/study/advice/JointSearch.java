@@ -223,7 +223,7 @@ final class JointSearch {
     }
 
     private boolean isMissed(Standing at, List<Rule> rules) {
-        Optional<Map<String, Double>> best = step.solve(at.values(), rules, Double.MAX_VALUE / 1e10);
+        Optional<Map<String, Double>> best = step.solve(at.values(), rules, Double.POSITIVE_INFINITY);
         if (best.isEmpty()) {
             return false;
         }

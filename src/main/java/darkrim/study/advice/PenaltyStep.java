@@ -34,7 +34,7 @@ final class PenaltyStep {
      *
      * @param from the values before it
      * @param rules what it should fulfil
-     * @param most how far each dimension may go, in its scales
+     * @param most how far each dimension may go, in its scales; infinite where only its range counts
      */
     Optional<Map<String, Double>> solve(Map<String, Double> from, List<Rule> rules, double most) {
         int n = dimensions.size();

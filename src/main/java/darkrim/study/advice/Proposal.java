@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Values that fulfil all requirements, as a full check found.
+ * Values with which all requirements hold in the short look of the search, and what a full check says of them.
  *
  * @param values the dimensions that change, with their values in mm, degrees or plain
  * @param scaledChange sum over the dimensions of change over scale

@@ -8,6 +8,7 @@ import darkrim.study.RequirementMargin;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -102,8 +103,8 @@ final class SlopeSearch {
             double two = value(dimension, high, requirement, where, i);
             slopes[i] = (one - two) / (high - low);
         }
-        double mean = java.util.Arrays.stream(slopes).average().orElseThrow();
-        double squares = java.util.Arrays.stream(slopes)
+        double mean = Arrays.stream(slopes).average().orElseThrow();
+        double squares = Arrays.stream(slopes)
                 .map(slope -> (slope - mean) * (slope - mean))
                 .sum();
         double error = Math.sqrt(squares / (PAIRS - 1) / PAIRS);

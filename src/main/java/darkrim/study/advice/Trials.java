@@ -93,7 +93,7 @@ final class Trials {
         try {
             Layout layout = asking(family.with(chosen, findings), requirements);
             Effort effort = new Effort(1, otherSeed, Optional.of(Long.MAX_VALUE), margins);
-            return Optional.of(Check.of(layout, findings, effort, Plan.alike(batches), new Stop(stop)));
+            return Optional.of(Check.of(layout, findings, effort, Plan.alike(batches), Watch.stopping(stop)));
         } catch (UnusableInput impossible) {
             return Optional.empty();
         }
@@ -105,7 +105,7 @@ final class Trials {
                 .filter(each -> requirements.contains(each.name()))
                 .toList();
         Map<String, FinishSpec> finishes = new LinkedHashMap<>(layout.finishes());
-        if (asked.stream().noneMatch(Trials::isReflected)) {
+        if (asked.stream().noneMatch(each -> each.limits(Requirement.LightClass.ONCE_REFLECTED))) {
             finishes.replaceAll((name, finish) -> new FinishSpec(name, 0, 0, finish.source(), finish.place()));
         }
         return new Layout(
@@ -124,11 +124,6 @@ final class Trials {
                 layout.maps(),
                 layout.cooldown(),
                 layout.warmth());
-    }
-
-    private static boolean isReflected(Requirement requirement) {
-        return requirement.condition() instanceof Requirement.AtMost most
-                && most.light() == Requirement.LightClass.ONCE_REFLECTED;
     }
 
     private static boolean holds(RequirementResult result) {
@@ -152,16 +147,5 @@ final class Trials {
     /** How far a sampled value is below a limit for certain and with a reserve, as a share of the limit. */
     static double reserve(Estimate estimate, double limit) {
         return KEPT - (estimate.mean() + ERRORS * estimate.standardError()) / limit;
-    }
-
-    /** Passes a wish to stop on, and no progress. */
-    private record Stop(BooleanSupplier asked) implements Watch {
-        @Override
-        public void progress(String step, long done, long most) {}
-
-        @Override
-        public boolean stop() {
-            return asked.getAsBoolean();
-        }
     }
 }

@@ -2,6 +2,7 @@ package darkrim.study.clearance;
 
 import darkrim.assembly.Assembly;
 import darkrim.assembly.AssemblyMemory;
+import darkrim.assembly.Selection;
 import darkrim.layout.Cooldown;
 import darkrim.layout.Layout;
 import darkrim.layout.Requirement;
@@ -18,11 +19,9 @@ import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -93,7 +92,7 @@ public final class Clearances {
     private Outcome outcome(Requirement requirement, Clearance asked, ShapedParts parts, Optional<Lowering> way) {
         List<Surface> first = parts.select(requirement.surfaces());
         List<Surface> second = parts.select(asked.other());
-        boolean firstMoves = way.isPresent() && areMoved(parts, first, way.get().moved());
+        boolean firstMoves = way.isPresent() && areMoved(first, way.get().moved());
         Vector3D back = way.map(each -> each.direction().multiply(-each.from())).orElse(Vector3D.ZERO);
         Evidence.Distance found =
                 firstMoves ? distance(parts, second, first, back, true) : distance(parts, first, second, back, false);
@@ -103,10 +102,9 @@ public final class Clearances {
         return new Outcome(surface, Outcome.WHOLE, holds ? Verdict.PASS : Verdict.FAIL, found.millimetres(), found);
     }
 
-    private static boolean areMoved(ShapedParts parts, List<Surface> side, String moved) {
-        Set<String> names = new HashSet<>();
-        parts.select(moved).forEach(surface -> names.add(surface.name()));
-        return side.stream().allMatch(surface -> names.contains(surface.name()));
+    private static boolean areMoved(List<Surface> side, String moved) {
+        Selection selection = Selection.of(moved);
+        return side.stream().allMatch(surface -> selection.selects(surface.name()));
     }
 
     /**

@@ -2,6 +2,7 @@ package darkrim.study.clearance;
 
 import darkrim.assembly.Assembly;
 import darkrim.assembly.AssemblyMemory;
+import darkrim.assembly.PartName;
 import darkrim.assembly.Selection;
 import darkrim.diagnostic.Findings;
 import darkrim.layout.Layout;
@@ -52,12 +53,7 @@ record ShapedParts(ThermalShape shape, Assembly assembly, Scene scene, Map<Strin
 
     /** By how much a surface may reach farther out than its facets, mm: its coating, and what a round part exceeds its polygon by. */
     double beyondFacets(Surface surface) {
-        String part = part(surface.name());
+        String part = PartName.of(surface.name());
         return coatings.getOrDefault(part, 0.0) + assembly.chordErrorOf(part);
-    }
-
-    /** The first step of a path, without the number of a copy. */
-    static String part(String path) {
-        return path.split("/", 2)[0].replaceFirst("\\[.*", "");
     }
 }

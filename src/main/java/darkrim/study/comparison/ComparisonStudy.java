@@ -71,7 +71,8 @@ public final class ComparisonStudy {
         List<RequirementResult> results = new ArrayList<>(before.judgement().requirements());
         results.addAll(after.judgement().requirements());
         Set<String> receivers = PathLedger.receivers(results.stream());
-        Set<String> first = PathLedger.receivers(results.stream().filter(ComparisonStudy::isReflected));
+        Set<String> first = PathLedger.receivers(
+                results.stream().filter(each -> each.requirement().limits(Requirement.LightClass.ONCE_REFLECTED)));
         double risk = 1 - before.effort().confidence();
         List<PathChange> paths;
         try (Workers workers = new Workers(threads)) {
@@ -98,11 +99,6 @@ public final class ComparisonStudy {
                 watch.stop()
                         || before.judgement().stopped()
                         || after.judgement().stopped());
-    }
-
-    private static boolean isReflected(RequirementResult result) {
-        return result.requirement().condition() instanceof Requirement.AtMost most
-                && most.light() == Requirement.LightClass.ONCE_REFLECTED;
     }
 
     private static List<RequirementChange> requirements(CheckResult before, CheckResult after) {

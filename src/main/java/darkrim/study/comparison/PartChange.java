@@ -1,5 +1,6 @@
 package darkrim.study.comparison;
 
+import darkrim.assembly.PartName;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,7 +19,7 @@ public record PartChange(String name, int changed, int added, int gone) {
     static List<PartChange> of(List<SurfaceChange> surfaces, List<String> onlyInOne) {
         Map<String, PartChange> parts = new LinkedHashMap<>();
         for (SurfaceChange each : surfaces) {
-            String name = each.name().split("/", 2)[0];
+            String name = PartName.of(each.name());
             if (!onlyInOne.contains(name)) {
                 PartChange one = new PartChange(
                         name, each.added() || each.gone() ? 0 : 1, each.added() ? 1 : 0, each.gone() ? 1 : 0);

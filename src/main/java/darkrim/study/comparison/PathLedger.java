@@ -33,6 +33,10 @@ import java.util.stream.Stream;
 final class PathLedger {
     private static final int PAIRS = 16;
     private static final int SAMPLES = 4096;
+
+    /** Receivers that are worked out between two looks whether to stop. */
+    private static final int SLICE = 16;
+
     private static final String STEP = "comparing light paths";
 
     private static final SurfaceValue NONE = SurfaceValue.exact(0);
@@ -71,10 +75,9 @@ final class PathLedger {
         List<Callable<Map<Path, Batches>>> tasks = new ArrayList<>();
         receivers.forEach(receiver -> tasks.add(() -> to(receiver)));
         Map<Path, Batches> all = new LinkedHashMap<>();
-        int slice = 16;
-        for (int from = 0; from < tasks.size() && !watch.stop(); from += slice) {
+        for (int from = 0; from < tasks.size() && !watch.stop(); from += SLICE) {
             watch.progress(STEP, from, tasks.size());
-            workers.all(tasks.subList(from, Math.min(tasks.size(), from + slice)).stream())
+            workers.all(tasks.subList(from, Math.min(tasks.size(), from + SLICE)).stream())
                     .forEach(all::putAll);
         }
         watch.progress(STEP, tasks.size(), tasks.size());

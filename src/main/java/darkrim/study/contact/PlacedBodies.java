@@ -3,6 +3,7 @@ package darkrim.study.contact;
 import darkrim.assembly.Assembly;
 import darkrim.assembly.Body;
 import darkrim.assembly.Face;
+import darkrim.assembly.PartName;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import java.util.Arrays;
@@ -24,7 +25,7 @@ final class PlacedBodies {
         Map<String, Integer> bodyOfFace = new HashMap<>();
         copyOfBody = new String[bodies.size()];
         for (int b = 0; b < bodies.size(); b++) {
-            copyOfBody[b] = bodies.get(b).name().split("/", 2)[0];
+            copyOfBody[b] = PartName.ofCopy(bodies.get(b).name());
             for (Face face : bodies.get(b).faces()) {
                 bodyOfFace.put(face.name(), b);
             }
@@ -74,7 +75,7 @@ final class PlacedBodies {
 
     /** Name of the part of a body, without the number of a copy. */
     String part(int body) {
-        return copyOfBody[body].replaceFirst("\\[.*", "");
+        return PartName.of(copyOfBody[body]);
     }
 
     /** Least ({@code k} from 0 to 2) or greatest (3 to 5) coordinate of a body, mm. */

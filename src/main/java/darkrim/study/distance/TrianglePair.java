@@ -43,7 +43,7 @@ final class TrianglePair {
         return least;
     }
 
-    /** A corner of one triangle against the other (regions of Ericson, Real-Time Collision Detection, 2005, 5.1.5). */
+    /** A corner of one triangle against the inside of the other (regions of Ericson, Real-Time Collision Detection, 2005, 5.1.5). */
     private void corner(double[] p, int at, double[] t, int i, int slot) {
         double abx = t[i + 3] - t[i];
         double aby = t[i + 4] - t[i + 1];
@@ -66,7 +66,7 @@ final class TrianglePair {
         double va = d3 * d6 - d5 * d4;
         double vb = d5 * d2 - d1 * d6;
         double vc = d1 * d4 - d3 * d2;
-        // Sides are looked at with the sides of the other triangle too, so only corners and the inside count here.
+        // The rim of the triangle is covered by pairs of sides: only its inside counts here.
         if (va > 0 && vb > 0 && vc > 0) {
             double v = vb / (va + vb + vc);
             double w = vc / (va + vb + vc);

@@ -41,6 +41,12 @@ public record FirstBaffle(
     private static final double LEAST_THICKNESS = 0.1;
     private static final double LEAST_BEVEL = 30;
     private static final double MOST_BEVEL = 75;
+    private static final double BEVEL_RESERVE = 5;
+    private static final double LAND = 0.05;
+    private static final double LEDGE = 0.3;
+
+    /** How much longer the lid is than what it carries or leaves open. */
+    private static final double OVERHANG = 10;
 
     /** Copies the list. */
     public FirstBaffle {
@@ -79,11 +85,11 @@ public record FirstBaffle(
                 2 * roundedUp(half),
                 step,
                 thickness,
-                Math.min(0.05, thickness / 4),
+                Math.min(LAND, thickness / 4),
                 bevel,
                 ledge(wishes),
                 inside,
-                Math.ceil(Math.max(inside + 2 * WALL, 2 * half) + 10),
+                Math.ceil(Math.max(inside + 2 * WALL, 2 * half) + OVERHANG),
                 oneForAll,
                 conflicts);
     }
@@ -97,16 +103,16 @@ public record FirstBaffle(
                 + " whole pupil. Expected a lower edge, a smaller placement error, more room on the die or a slower beam.";
     }
 
-    /** Steeper than any light that comes in, so that what lies below the land is not struck. */
+    /** Farther from the axis than any light that comes in, so that what lies below the land is not struck. */
     private static double bevel(FirstWishes wishes) {
-        double steepest = Math.toDegrees(
+        double farthest = Math.toDegrees(
                 StrictMath.atan((wishes.fieldHalfWidth() + wishes.pupilDiameter() / 2) / wishes.pupilDistance()));
-        return Math.min(MOST_BEVEL, Math.max(LEAST_BEVEL, Math.ceil(steepest) + 5));
+        return Math.min(MOST_BEVEL, Math.max(LEAST_BEVEL, Math.ceil(farthest) + BEVEL_RESERVE));
     }
 
     private static double ledge(FirstWishes wishes) {
         double between = wishes.spacing() - wishes.pixels() * wishes.pixelPitch() - 2 * wishes.dieMargin();
-        return wishes.isMosaic() ? Math.min(0.3, between / 5) : 0.3;
+        return wishes.isMosaic() ? Math.min(LEDGE, between / 5) : LEDGE;
     }
 
     /** The beam fills at the height z what lies between the field, scaled by 1 - z / H, and the pupil, scaled by z / H. */

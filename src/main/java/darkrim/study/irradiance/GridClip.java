@@ -5,6 +5,7 @@ import darkrim.scene.CellGrid;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -106,7 +107,7 @@ final class GridClip {
                 size += NUMBERS;
             }
         }
-        return size < 3 * NUMBERS ? new double[0] : java.util.Arrays.copyOf(kept, size);
+        return size < 3 * NUMBERS ? new double[0] : Arrays.copyOf(kept, size);
     }
 
     private static double side(double value, double bound, boolean above) {

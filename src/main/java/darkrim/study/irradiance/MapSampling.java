@@ -9,6 +9,7 @@ import darkrim.trace.FacetTree;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -78,7 +79,7 @@ public final class MapSampling {
         int[] cells = map.cells().filled();
         List<Callable<List<Sampled>>> tasks = new ArrayList<>();
         for (int first = 0; first < cells.length; first += CELLS) {
-            int[] some = java.util.Arrays.copyOfRange(cells, first, Math.min(cells.length, first + CELLS));
+            int[] some = Arrays.copyOfRange(cells, first, Math.min(cells.length, first + CELLS));
             tasks.add(() -> IntStream.of(some)
                     .takeWhile(cell -> !watch.stop())
                     .mapToObj(cell -> sampled(map, cell, round))

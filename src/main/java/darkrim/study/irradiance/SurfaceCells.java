@@ -80,10 +80,7 @@ public final class SurfaceCells {
 
     /** Whether all facets of a surface lie in one plane and face the same way. */
     public static boolean isFlat(Scene scene, Surface surface) {
-        int first = surface.firstFacet();
-        return IntStream.range(first, first + surface.facetCount())
-                .allMatch(f ->
-                        scene.plane(f) == scene.plane(first) && scene.normal(f).dot(scene.normal(first)) > 0);
+        return SurfaceRectangle.isAround(scene, surface);
     }
 
     private static List<Piece> facetPieces(Surface surface) {

@@ -12,6 +12,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -48,7 +49,7 @@ public final class StudyJournal<T> implements StudyRecord<T> {
         try {
             byte[] own = CsvLine.of(study).getBytes(StandardCharsets.UTF_8);
             try (var stream = Files.newInputStream(file)) {
-                return java.util.Arrays.equals(own, stream.readNBytes(own.length));
+                return Arrays.equals(own, stream.readNBytes(own.length));
             }
         } catch (IOException none) {
             return false;

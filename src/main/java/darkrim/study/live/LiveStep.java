@@ -91,17 +91,6 @@ final class LiveStep {
         this.overtaken = overtaken;
     }
 
-    /** Asks to stop, and hears nothing. */
-    private record Stop(BooleanSupplier asked) implements Watch {
-        @Override
-        public void progress(String step, long done, long most) {}
-
-        @Override
-        public boolean stop() {
-            return asked.getAsBoolean();
-        }
-    }
-
     /**
      * Works until all is known, or it is given up.
      *
@@ -112,7 +101,7 @@ final class LiveStep {
         Findings findings = new Findings();
         try {
             Layout layout = family.with(chosen, findings);
-            PlacedScene placed = PlacedScene.of(layout, findings, new Stop(closed));
+            PlacedScene placed = PlacedScene.of(layout, findings, Watch.stopping(closed));
             run(placed, findings.sorted(), listener);
         } catch (UnusableInput impossible) {
             listener.accept(new LiveState.Impossible(move, chosen, impossible.findings(), last));
@@ -127,7 +116,7 @@ final class LiveStep {
         SamplingSpec asked = effort.over(placed.layout().sampling());
         SamplingSpec nothing = new SamplingSpec(asked.seed(), asked.confidence(), 0);
         Transport transport = new Transport(placed.scene(), placed.tree(), asked.seed());
-        Watch always = new Stop(closed);
+        Watch always = Watch.stopping(closed);
         QuickLight impatient = new QuickLight(placed.scene(), placed.tree(), closed);
         Judge quick = new Judge(transport, impatient, workers, nothing, NO_SAMPLES);
         Proofs known = quick.prove(placed.demands(), always);
@@ -137,7 +126,7 @@ final class LiveStep {
         if (!measure(placed, direct.requirements(), direct, LiveDetail.MARGINS, reporter)) {
             return;
         }
-        Watch patient = new Stop(() -> closed.getAsBoolean() || overtaken.getAsBoolean());
+        Watch patient = Watch.stopping(() -> closed.getAsBoolean() || overtaken.getAsBoolean());
         ProvenLight light = new ProvenLight(placed.scene(), placed.tree(), patient::stop);
         Set<Surface> open = open(direct);
         if (!open.isEmpty()) {
@@ -190,8 +179,18 @@ final class LiveStep {
                     .map(doubt -> doubt.applied(found, findings))
                     .orElse(found);
             listener.accept(new LiveState.Placed(
-                    move, chosen, placed.layout(), placed.scene(), certain, margins, findings.sorted(), detail));
+                    move, chosen, placed.layout(), placed.scene(), certain, known(certain), findings.sorted(), detail));
         }
+    }
+
+    /** The margins so far, where a proof of darkness is in doubt with what is then known of them. */
+    private Map<String, RequirementMargin> known(Judgement certain) {
+        Map<String, RequirementMargin> known = new LinkedHashMap<>(margins);
+        certain.requirements().stream()
+                .filter(RequirementResult::isDarknessInDoubt)
+                .forEach(result ->
+                        known.computeIfPresent(result.requirement().name(), (name, margin) -> margin.inDoubt(result)));
+        return known;
     }
 
     /** Surfaces of which a proof of direct light is asked that quick proofs left open. */

@@ -6,6 +6,7 @@ import darkrim.layout.DimensionEdit;
 import darkrim.layout.RefusedEdit;
 import darkrim.layout.form.YamlText;
 import darkrim.study.LayoutFamily;
+import darkrim.study.journal.FreshFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -41,8 +42,7 @@ public final class WriteBack {
         // A link stays a link.
         Path real = file.toRealPath();
         refuseIfChanged(real, family.name(), asRead);
-        Path fresh = Files.createFile(real.resolveSibling(
-                "." + real.getFileName() + "." + ProcessHandle.current().pid() + ".part"));
+        Path fresh = FreshFile.beside(real);
         try {
             Files.write(fresh, changed);
             keepPermissions(real, fresh);

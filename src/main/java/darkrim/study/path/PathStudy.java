@@ -4,7 +4,6 @@ import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Layout;
-import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.light.Estimate;
 import darkrim.light.ManyReflections;
@@ -86,17 +85,13 @@ public final class PathStudy {
     /** The surfaces on which the layout limits once-reflected light, in its order. */
     public List<Surface> limited() {
         Set<Integer> named = placed.demands().stream()
-                .filter(demand -> isReflected(demand.requirement()))
+                .filter(demand -> demand.requirement().limits(LightClass.ONCE_REFLECTED))
                 .flatMap(demand -> demand.surfaces().stream())
                 .map(Surface::index)
                 .collect(Collectors.toSet());
         return scene().surfaces().stream()
                 .filter(surface -> named.contains(surface.index()))
                 .toList();
-    }
-
-    private static boolean isReflected(Requirement requirement) {
-        return requirement.condition() instanceof Requirement.AtMost most && most.light() == LightClass.ONCE_REFLECTED;
     }
 
     /**
@@ -160,7 +155,7 @@ public final class PathStudy {
             List<ReflectionPath> wanted = strongest(tally);
             WayCollector ways = collector(receiver, wanted);
             long measured = tally.samples() / BATCH + (tally.samples() % BATCH == 0 ? 0 : 1);
-            for (long first = 0; first < measured && !ways.hasOfEach(WAYS); first += SLICE) {
+            for (long first = 0; isWanted(first, measured) && !ways.hasOfEach(WAYS); first += SLICE) {
                 List<WayCollector> done = slice(first, batch -> {
                     WayCollector own = collector(receiver, wanted);
                     light.batch(at, most, batch, size(batch), own);
@@ -174,8 +169,14 @@ public final class PathStudy {
                     receiver,
                     tally,
                     wanted.stream()
+                            .filter(path -> ways.of(path).ways() > 0)
                             .map(path -> ways.of(path).described(all.of(path), reflected))
                             .toList());
+        }
+
+        /** Whether more batches are taken again: all that were measured, or after a stop the first, which has the ways of what is strong. */
+        private boolean isWanted(long first, long measured) {
+            return first < measured && (first == 0 || !watch.stop());
         }
 
         private interface Batch<T> {

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  *
  * @param receiver where it arrives
  * @param tally what was measured, to one reflection more than asked for
- * @param strongest the strongest paths of each order, the strongest of an order first
+ * @param strongest the strongest paths of each order, the strongest of an order first; after a stop those of which a way was seen
  */
 public record ReceiverPaths(Surface receiver, PathTally tally, List<TopPath> strongest) {
     /** Copies the list. */

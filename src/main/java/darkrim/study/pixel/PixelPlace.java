@@ -2,6 +2,7 @@ package darkrim.study.pixel;
 
 import darkrim.assembly.Assembly;
 import darkrim.assembly.Die;
+import darkrim.assembly.PartName;
 import darkrim.layout.DetectorsShape;
 import darkrim.layout.Layout;
 import darkrim.layout.Part;
@@ -77,11 +78,7 @@ public record PixelPlace(PointName point, Why why) {
     }
 
     private static Optional<DetectorsShape> detectors(Layout layout, String surface) {
-        int slash = surface.indexOf('/');
-        String first = slash < 0 ? surface : surface.substring(0, slash);
-        // Copies are named part[i,j].
-        int bracket = first.indexOf('[');
-        String part = bracket < 0 ? first : first.substring(0, bracket);
+        String part = PartName.of(surface);
         return layout.parts().stream()
                 .filter(each -> each.name().equals(part))
                 .map(Part::shape)

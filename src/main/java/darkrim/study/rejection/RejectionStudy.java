@@ -2,6 +2,7 @@ package darkrim.study.rejection;
 
 import darkrim.diagnostic.Findings;
 import darkrim.layout.SamplingSpec;
+import darkrim.layout.form.Wording;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.study.Effort;
@@ -34,8 +35,9 @@ public final class RejectionStudy {
         List<Surface> receivers = ReceivingSurfaces.of(scene, settings.onto());
         for (double angle : settings.angles()) {
             if (angle < 0 || angle + settings.body().diameter() / 2 >= 90) {
-                throw new UnusableStudy("at " + angle + " deg off axis part of the body stands at or below the focal"
-                        + " plane, expected all of it above, at less than 90 deg");
+                throw new UnusableStudy(
+                        "at " + Wording.number(angle) + " deg off axis part of the body stands at or below the focal"
+                                + " plane, expected all of it above, at less than 90 deg");
             }
         }
         SamplingSpec asked = effort.over(placed.layout().sampling());

@@ -5,10 +5,7 @@ import darkrim.layout.Shape;
 import darkrim.study.LayoutFamily;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 
 /**
@@ -21,8 +18,8 @@ public record InputHash(String name, String sha256) {
     /** The layout file and all files that it names, in the order of their names. */
     static List<InputHash> of(LayoutFamily family) {
         List<InputHash> all = new ArrayList<>();
-        all.add(new InputHash(family.name(), hash(family.content())));
-        family.sideFiles().forEach((name, content) -> all.add(new InputHash(beside(family, name), hash(content))));
+        all.add(new InputHash(family.name(), family.written().source().sha256()));
+        family.sideHashes().forEach((name, hash) -> all.add(new InputHash(beside(family, name), hash)));
         for (Part part : family.written().parts()) {
             if (part.shape() instanceof Shape.Mesh mesh) {
                 all.add(new InputHash(mesh.file().name(), mesh.file().sha256()));
@@ -36,14 +33,6 @@ public record InputHash(String name, String sha256) {
             return Path.of(family.name()).resolveSibling(name).toString();
         } catch (InvalidPathException noPath) {
             return name;
-        }
-    }
-
-    private static String hash(byte[] content) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException("every Java platform has SHA-256", impossible);
         }
     }
 }

@@ -1,6 +1,5 @@
 package darkrim.study.review;
 
-import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.light.Estimate;
 import darkrim.light.Reflector;
@@ -57,7 +56,7 @@ final class PathChoice {
             Outcome worst = each.worst();
             if (each.verdict() == Verdict.FAIL && worst.evidence() instanceof Evidence.WitnessRay ray) {
                 paths.add(new DrawnPath(worst.surface(), Optional.empty(), Optional.empty(), 1, direct(ray)));
-            } else if (isReflected(each.requirement())
+            } else if (each.requirement().limits(LightClass.ONCE_REFLECTED)
                     && reached.add(worst.surface().index())) {
                 reflected(
                         search,
@@ -86,10 +85,6 @@ final class PathChoice {
     private List<Vector3D> bending(Vector3D at, Vector3D seems) {
         return new ArrayList<>(
                 scene.beam().window().isEmpty() ? List.of(seems) : scene.beam().course(at, seems.subtract(at)));
-    }
-
-    private static boolean isReflected(Requirement requirement) {
-        return requirement.condition() instanceof Requirement.AtMost most && most.light() == LightClass.ONCE_REFLECTED;
     }
 
     private void reflected(WaySearch search, SurfaceResult receiver, List<DrawnPath> paths) {

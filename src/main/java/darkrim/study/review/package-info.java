@@ -1,5 +1,5 @@
 /**
- * Everything that is looked at for the review of a layout.  *
+ * Everything that is looked at for the review of a layout.
  *
  * <p>In: a layout file. Out: a {@code Review}: the check with its margins, maps, sections, ways of light that are
  * drawn, what differs from another layout, and hashes of all that was read, as values. Main types: {@code

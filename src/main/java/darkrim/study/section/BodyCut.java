@@ -2,6 +2,7 @@ package darkrim.study.section;
 
 import darkrim.assembly.Body;
 import darkrim.assembly.Face;
+import darkrim.assembly.PartName;
 import darkrim.assembly.Triangle;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -60,7 +61,7 @@ final class BodyCut {
         List<List<Vector2D>> outlines = new ArrayList<>();
         List<List<Vector2D>> lines = new ArrayList<>();
         join(byStart, outlines, lines);
-        String part = body.name().split("/", 2)[0].replaceFirst("\\[.*", "");
+        String part = PartName.of(body.name());
         return Optional.of(new CutBody(part, body.name(), body.solid(), outlines, lines, List.copyOf(surfaces)));
     }
 

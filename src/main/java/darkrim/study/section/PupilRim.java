@@ -34,11 +34,10 @@ final class PupilRim {
         }
         Vector2D best = Vector2D.ZERO;
         double most = Double.NEGATIVE_INFINITY;
-        double level = 0;
         List<Vector2D> alike = new ArrayList<>();
         double doubt = 1e-12 * outline.reach();
         for (Vector2D corner : ((Polygon) outline).corners()) {
-            level = corner.dot(toward);
+            double level = corner.dot(toward);
             if (level > most + doubt) {
                 most = level;
                 alike.clear();

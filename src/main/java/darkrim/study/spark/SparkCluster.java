@@ -39,10 +39,10 @@ public final class SparkCluster implements PointWorkers {
      * Joins a cluster and waits for its first executor.
      *
      * @param master where it is, such as {@code spark://host:7077}
-     * @throws WorkersLost if it cannot be reached, or gives no executor in the time that {@link Settings#WAIT} names
+     * @throws WorkersLost if it cannot be reached, or gives no executor in the time that {@link SparkSettings#WAIT} names
      */
     public static SparkCluster at(String master) throws WorkersLost {
-        SparkConf settings = Settings.of(master);
+        SparkConf settings = SparkSettings.of(master);
         JavaSparkContext spark;
         try {
             spark = new JavaSparkContext(settings);
@@ -50,7 +50,7 @@ public final class SparkCluster implements PointWorkers {
             throw new WorkersLost("no study can be started on " + master + ": " + reason(unreachable), unreachable);
         }
         if (!Boolean.TRUE.equals(spark.isLocal())) {
-            awaitExecutor(spark, master, settings.get(Settings.WAIT));
+            awaitExecutor(spark, master, settings.get(SparkSettings.WAIT));
         }
         return new SparkCluster(spark);
     }

@@ -15,7 +15,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * @param largest b
  */
 public record StarBound(double confidence, double largest) {
-    /** Samples of a star none of whose light can be reflected to a receiver. */
+    /** A share that the sampled one is not likely to exceed; 1 where nothing was sampled. */
     public double upper(StarTally tally) {
         Estimate share = tally.total();
         return share.samples() == 0 ? 1 : share.mean() + quantile() * share.standardError() + unseen(share.samples());

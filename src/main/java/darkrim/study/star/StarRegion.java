@@ -3,6 +3,7 @@ package darkrim.study.star;
 import darkrim.geom.Outline;
 import darkrim.geom.Polygon;
 import darkrim.layout.BeamSpec;
+import darkrim.layout.form.Wording;
 import darkrim.light.StarReach;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
@@ -74,9 +75,9 @@ public record StarRegion(double fromX, double fromY, double toX, double toY) {
         double toX = Math.min(wanted.toX, field.toX);
         double toY = Math.min(wanted.toY, field.toY);
         if (!(fromX < toX && fromY < toY)) {
-            throw new UnusableStudy(
-                    "the field ends more than " + BESIDE + " mm before the surfaces on which light counts,"
-                            + " expected stars beside them, or --within to say where stars stand");
+            throw new UnusableStudy("the field ends more than " + Wording.number(BESIDE)
+                    + " mm before the surfaces on which light counts,"
+                    + " expected stars beside them, or --within to say where stars stand");
         }
         return new StarRegion(fromX, fromY, toX, toY);
     }

@@ -5,6 +5,7 @@ import darkrim.diagnostic.Findings;
 import darkrim.layout.Layout;
 import darkrim.layout.SamplingSpec;
 import darkrim.layout.SourceSpec;
+import darkrim.layout.form.Wording;
 import darkrim.light.StarLight;
 import darkrim.light.StarReach;
 import darkrim.light.StarTally;
@@ -89,8 +90,9 @@ public final class StarScan {
         List<Surface> receivers = ReceivingSurfaces.of(scene, settings.onto());
         double lowest = layout.beam().pupil().centre().getZ();
         if (!(settings.focusHeight() < lowest)) {
-            throw new UnusableStudy("the light would come together " + settings.focusHeight()
-                    + " mm above the focal plane, expected a focus below the pupil at " + lowest + " mm");
+            throw new UnusableStudy("the light would come together " + Wording.number(settings.focusHeight())
+                    + " mm above the focal plane, expected a focus below the pupil at " + Wording.number(lowest)
+                    + " mm");
         }
         StarRegion region = settings.within().isPresent()
                 ? settings.within().get()

@@ -97,9 +97,10 @@ public final class SweepStudy {
                 double to = sorted.get(i).chosen().get(dimension);
                 boolean turns = !Turn.in(sorted.subList(i - 1, i + 1), dimension, requirements)
                         .isEmpty();
-                if (turns && to - from > width) {
-                    halves.add(
-                            new PointRun.Task(Map.of(dimension, from + (to - from) / 2), Optional.of(lower.number())));
+                double middle = from + (to - from) / 2;
+                // Between two numbers that follow each other there is none.
+                if (turns && to - from > width && from < middle && middle < to) {
+                    halves.add(new PointRun.Task(Map.of(dimension, middle), Optional.of(lower.number())));
                 }
             }
             if (halves.isEmpty()) {

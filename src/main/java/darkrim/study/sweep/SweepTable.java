@@ -9,6 +9,7 @@ import darkrim.study.journal.FigureColumns;
 import darkrim.study.journal.JournalLines;
 import darkrim.verdict.Verdict;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -90,7 +91,7 @@ public final class SweepTable implements JournalLines<SweepPoint> {
             if (line.isPresent()) {
                 add(fields, line.get());
             } else {
-                fields.addAll(java.util.Collections.nCopies(PER_REQUIREMENT, ""));
+                fields.addAll(Collections.nCopies(PER_REQUIREMENT, ""));
             }
         }
         return CsvLine.of(fields);

@@ -19,6 +19,9 @@ import java.util.stream.LongStream;
  */
 public record Variation(
         String dimension, Quantity kind, List<BigDecimal> listed, BigDecimal from, BigDecimal to, BigDecimal step) {
+    /** A step that was rounded, as a third of a degree is, still meets the end. */
+    private static final BigDecimal SLACK = new BigDecimal("1e-12");
+
     /** Copies the list. */
     public Variation {
         listed = List.copyOf(listed);
@@ -55,9 +58,6 @@ public record Variation(
                         .setScale(0, RoundingMode.FLOOR)
                         .add(BigDecimal.ONE);
     }
-
-    /** A step that was rounded, as a third of a degree is, still meets the end. */
-    private static final BigDecimal SLACK = new BigDecimal("1e-12");
 
     /** Its values, ascending. */
     List<Double> values() {

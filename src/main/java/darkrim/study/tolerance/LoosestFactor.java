@@ -9,7 +9,7 @@ import java.util.List;
  * @param beyond the least factor looked at with which too few pass; infinite where none was found
  * @param wanted share of all builds that must pass
  * @param allowed how many of these builds may fail
- * @param yield what share of all builds passes with the factor
+ * @param yield what share of all builds passes with the factor; of no build, and from 0 to 1, where none was found
  * @param stopped whether the search was stopped before it was done
  */
 public record LoosestFactor(

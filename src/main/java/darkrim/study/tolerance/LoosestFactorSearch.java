@@ -92,9 +92,12 @@ final class LoosestFactorSearch {
      * What is known of the yield with a factor that was chosen by these builds: the factor lies below that with which one more than allowed
      * fails. The share of all builds that fail below the k-th of n such factors has the distribution Beta(k, n - k + 1) (David, Nagaraja, Order
      * Statistics, 2003, section 2.3), of which the bound for k - 1 failures by Clopper and Pearson is the quantile: the choice costs nothing. At
-     * the greatest factor looked at there was no choice.
+     * the greatest factor looked at there was no choice. Of none that was found nothing is known.
      */
     private YieldInterval yieldWith(double factor, int allowed) {
+        if (factor == 0) {
+            return YieldInterval.of(0, 0, 0, confidence);
+        }
         int failed = count(factor, false);
         int open = count(factor, true);
         YieldInterval found = interval(failed, open);

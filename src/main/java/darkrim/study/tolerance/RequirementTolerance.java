@@ -16,7 +16,7 @@ import java.util.OptionalInt;
  * @param worst the least margin within the tolerances; absent if the study was stopped before
  * @param rootSumSquare what the slopes say of many builds; absent where a margin is not known
  * @param yield what share of builds meets it
- * @param brokenBy number of a build within the tolerances that breaks it although the worst case does not
+ * @param worse a build within the tolerances of which less can be said than of the worst case; one that breaks it, if there is one
  * @param sampled the margins of the builds; absent unless asked for
  */
 public record RequirementTolerance(
@@ -26,18 +26,50 @@ public record RequirementTolerance(
         Optional<WorstCase> worst,
         Optional<RootSumSquare> rootSumSquare,
         YieldInterval yield,
-        OptionalInt brokenBy,
+        Optional<WorseBuild> worse,
         Optional<SampledMargins> sampled) {
     /** Copies the list. */
     public RequirementTolerance {
         slopes = List.copyOf(slopes);
     }
 
-    /** Whether it holds in the worst case that was found. */
-    public Verdict worstVerdict() {
-        if (brokenBy.isPresent()) {
-            return Verdict.FAIL;
+    /**
+     * A build of which less can be said than of the worst case that was found.
+     *
+     * @param number its number
+     * @param verdict what can be said of it
+     */
+    public record WorseBuild(int number, Verdict verdict) {
+        /**
+         * The first that fails, or else the first of which less can be said at all.
+         *
+         * @param within builds within the tolerances
+         * @param requirement name of the requirement
+         * @param worst what can be said of it in the worst case
+         */
+        static Optional<WorseBuild> of(List<Build> within, String requirement, Verdict worst) {
+            List<WorseBuild> worse = within.stream()
+                    .map(build -> new WorseBuild(build.number(), build.verdict(requirement)))
+                    .filter(build -> build.verdict.isWorseThan(worst))
+                    .toList();
+            return worse.stream()
+                    .filter(build -> build.verdict == Verdict.FAIL)
+                    .findFirst()
+                    .or(() -> worse.stream().findFirst());
         }
-        return worst.map(found -> found.margin().verdict().orElse(Verdict.FAIL)).orElse(Verdict.UNDECIDED);
+    }
+
+    /** What can be said of it in the worst case that was found, and in all builds within the tolerances. */
+    public Verdict worstVerdict() {
+        return worse.map(WorseBuild::verdict)
+                .or(() -> worst.map(found -> found.margin().verdict().orElse(Verdict.FAIL)))
+                .orElse(Verdict.UNDECIDED);
+    }
+
+    /** Number of a build within the tolerances that breaks it although the worst case does not. */
+    public OptionalInt brokenBy() {
+        return worse.filter(build -> build.verdict == Verdict.FAIL)
+                .map(build -> OptionalInt.of(build.number))
+                .orElse(OptionalInt.empty());
     }
 }

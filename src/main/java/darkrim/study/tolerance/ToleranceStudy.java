@@ -19,7 +19,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * What the tolerances of a layout do to its requirements: the worst case, the root sum square and sampled builds, all from the same
@@ -223,16 +222,10 @@ public final class ToleranceStudy {
         String name = requirement.name();
         List<Verdict> verdicts =
                 builds.stream().map(build -> build.verdict(name)).toList();
-        boolean holds = edges.worst
+        List<Build> within = builds.stream().filter(this::isWithin).toList();
+        Optional<RequirementTolerance.WorseBuild> worse = edges.worst
                 .flatMap(worst -> worst.margin().verdict())
-                .filter(verdict -> verdict != Verdict.FAIL)
-                .isPresent();
-        OptionalInt brokenBy = holds
-                ? builds.stream()
-                        .filter(build -> build.verdict(name) == Verdict.FAIL && isWithin(build))
-                        .mapToInt(Build::number)
-                        .findFirst()
-                : OptionalInt.empty();
+                .flatMap(worst -> RequirementTolerance.WorseBuild.of(within, name, worst));
         return new RequirementTolerance(
                 requirement,
                 edges.drawn,
@@ -243,7 +236,7 @@ public final class ToleranceStudy {
                         : RootSumSquare.of(contributors, edges.drawn.margin(), edges.slopes)
                                 .filter(known -> edges.drawn.isKnown()),
                 YieldInterval.of(verdicts, confidence),
-                brokenBy,
+                worse,
                 SampledMargins.of(builds, index, contributors.size()));
     }
 

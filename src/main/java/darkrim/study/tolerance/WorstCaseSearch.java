@@ -1,8 +1,8 @@
 package darkrim.study.tolerance;
 
 import darkrim.study.RequirementMargin;
+import darkrim.verdict.Verdict;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +25,7 @@ final class WorstCaseSearch {
 
     private final List<Contributor> contributors;
     private final boolean few;
-    private final Map<List<Double>, RequirementMargin> seen = new HashMap<>();
+    private final Map<List<Double>, RequirementMargin> seen = new LinkedHashMap<>();
     private final List<Integer> strong = new ArrayList<>();
     /** Where to look next, as shares of the tolerance, by deviations. */
     private final Map<List<Double>, double[]> wanted = new LinkedHashMap<>();
@@ -125,9 +125,27 @@ final class WorstCaseSearch {
         goOn();
     }
 
-    /** What was found; only once it is done. */
+    /**
+     * What was found; only once it is done. Of all places seen those count whose verdict is the worst: a sampled value may be undecided farther from its
+     * limit than where it passes, and a share of the pupil be too small where the margin of the whole pupil is not the least.
+     */
     WorstCase result() {
-        return new WorstCase(deviations(place), worst, few, seen.size());
+        List<Double> at = deviations(place);
+        RequirementMargin found = worst;
+        for (Map.Entry<List<Double>, RequirementMargin> each : seen.entrySet()) {
+            boolean beyondSearch = verdict(found) != verdict(worst);
+            boolean alike = verdict(each.getValue()) == verdict(found);
+            if (verdict(each.getValue()).isWorseThan(verdict(found))
+                    || (beyondSearch && alike && Slope.rank(each.getValue()) < Slope.rank(found))) {
+                at = each.getKey();
+                found = each.getValue();
+            }
+        }
+        return new WorstCase(at, found, few, seen.size());
+    }
+
+    private static Verdict verdict(RequirementMargin margin) {
+        return margin.verdict().orElse(Verdict.FAIL);
     }
 
     /** Goes on to the next step that leads to a place not seen before. */

@@ -143,9 +143,9 @@ public record VaneProof(List<FaceAnswer> answers, int sides, double mismatch, Li
         return most;
     }
 
-    /** Whether every wall is proved: none of it is lit and seen. */
+    /** Whether every wall is proved, one at least: none of it is lit and seen. */
     public boolean holds() {
-        return walls.stream().allMatch(answer -> answer.found() instanceof LitAndSeen.Apart);
+        return !walls.isEmpty() && walls.stream().allMatch(answer -> answer.found() instanceof LitAndSeen.Apart);
     }
 
     /** Whether a wall point is known that is lit and seen. */

@@ -278,4 +278,24 @@ class ClearancesTest {
         assertThat(found.onSecond()).isEqualTo(Vector3D.of(4, 3, 3));
         assertThat(found.millimetres()).isCloseTo(Math.sqrt(14), within(1e-15));
     }
+
+    /** A sheet of which only the back is asked about: on its way from above it meets the bar that in its place is above it. */
+    @Test
+    void aSheetIsBroughtInThoughOnlyItsBackIsAskedAbout() {
+        String parts = """
+              cover: {kind: rectangle, width: 10, depth: 10, at: [0, 0, 5]}
+              bar:   {kind: block, width: 2, depth: 2, height: 1, at: [0, 0, 10]}
+            """;
+        for (String side : List.of("cover/front", "cover/back", "cover")) {
+            for (String sides : List.of(side + ", bar", "bar, " + side)) {
+                RequirementResult result = result(
+                        "",
+                        parts,
+                        "between: [" + sides + "], clearance: {at_least: 0.5}, while_lowered: {part: cover, from: 20}");
+                assertThat(result.outcomes().get(0).value()).as(sides).isEqualTo(5);
+                assertThat(result.outcomes().get(1).value()).as(sides).isZero();
+                assertThat(result.verdict()).as(sides).isEqualTo(Verdict.FAIL);
+            }
+        }
+    }
 }

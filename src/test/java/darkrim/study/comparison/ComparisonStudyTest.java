@@ -203,4 +203,16 @@ class ComparisonStudyTest {
                 .extracting(RequirementChange::judgement)
                 .isEqualTo(List.of(RequirementChange.Judgement.CANNOT_TELL, RequirementChange.Judgement.NOT_WORSE));
     }
+
+    @Test
+    void copiesOfAPartThatIsNewAreNoChangeOfAPart() throws Exception {
+        String pins = "  pin: {kind: block, width: 1, depth: 1, height: 1, at: [-30, 0, 0],"
+                + " repeat: {count: [2, 1], step: [3, 3]}}\nrequirements:\n";
+        Comparison more = compare(TEXT, TEXT.replace("requirements:\n", pins));
+        assertThat(more.partsAdded()).containsExactly("pin");
+        assertThat(more.partsChanged()).isEmpty();
+        Comparison moved = compare(
+                TEXT.replace("requirements:\n", pins), TEXT.replace("requirements:\n", pins.replace("-30", "-31")));
+        assertThat(moved.partsChanged()).containsExactly(new PartChange("pin", 12, 0, 0));
+    }
 }

@@ -9,6 +9,7 @@ import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Requirement;
 import darkrim.study.Check;
 import darkrim.study.CheckResult;
+import darkrim.study.CoarseHood;
 import darkrim.study.Effort;
 import darkrim.study.LayoutFamily;
 import darkrim.study.MarginScope;
@@ -21,6 +22,7 @@ import darkrim.verdict.Plan;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -244,6 +246,26 @@ class LiveLayoutTest {
                     .map(RequirementResult::requirement)
                     .map(Requirement::name)
                     .containsExactly("dark", "clean");
+        }
+    }
+
+    /** What is told beside a verdict while a dimension is dragged must not say that it holds, as a check does not. */
+    @ParameterizedTest
+    @CsvSource({"none", "{at_most: 1.0e-3}"})
+    void ofADarknessInDoubtNoMarginSaysThatItHolds(String direct) throws Exception {
+        byte[] text = CoarseHood.text("chord: 30", "shelf/outside", direct).getBytes(StandardCharsets.UTF_8);
+        Heard heard = new Heard();
+        try (LiveLayout live = new LiveLayout(LayoutFamily.of(CoarseHood.NAME, text), effort(0), heard)) {
+            LiveState.Placed found = heard.finished(live.move("top", 1.01));
+            assertThat(verdict(found, "dark")).isEqualTo(Verdict.UNDECIDED);
+            RequirementMargin margin = found.margins().get("dark");
+            assertThat(margin.verdict()).hasValue(Verdict.UNDECIDED);
+            if (margin.unit() == MarginUnit.RELATIVE_IRRADIANCE) {
+                assertThat(margin.margin()).isNaN();
+            } else {
+                // The clearance behind the facets, which says by how much they would have to be finer.
+                assertThat(margin.margin()).isPositive();
+            }
         }
     }
 }

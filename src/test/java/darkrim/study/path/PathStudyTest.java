@@ -194,4 +194,44 @@ class PathStudyTest {
         assertThat(result.stopped()).isTrue();
         assertThat(result.receivers()).isEmpty();
     }
+
+    /** Where the ways of the strongest paths run is found by taking batches again, as many as were measured: after a stop the first must do. */
+    @Test
+    void aStopIsHeardWhileWaysAreLookedAt() throws Exception {
+        Path file = Files.writeString(folder.resolve("walls.yaml"), """
+                title: Two walls and a screen
+                beam:
+                  pupil: {shape: disc, diameter: 40, distance: 200}
+                finishes:
+                  grey: {diffuse: 0.1}
+                parts:
+                  screen: {kind: rectangle, width: 10, depth: 10, finish: grey}
+                  left: {kind: block, width: 2, depth: 20, height: 20, at: [-12, 0, 0], finish: grey}
+                  right: {kind: block, width: 2, depth: 20, height: 20, at: [12, 0, 0], turn: {about: y, by: 10}, finish: grey}
+                requirements:
+                  clean: {surfaces: "screen/front", once_reflected: {at_most: 5.0e-3}}
+                """);
+        int[] asked = {0};
+        Watch afterThreeSlices = new Watch() {
+            @Override
+            public void progress(String step, long done, long most) {}
+
+            @Override
+            public boolean stop() {
+                return ++asked[0] > 4;
+            }
+        };
+        PathStudy study = PathStudy.of(file, Effort.asAsked(), Watch.NONE);
+        Effort effort = new Effort(2, Optional.empty(), Optional.of(100_000_000L));
+        PathResult result = study.run(study.limited(), new PathSettings(3, 100), effort, afterThreeSlices);
+        assertThat(result.stopped()).isTrue();
+        ReceiverPaths paths = result.receivers().get(0);
+        assertThat(paths.tally().samples()).isEqualTo(3 * 16 * 8192);
+        assertThat(paths.strongest()).isNotEmpty().allSatisfy(path -> {
+            assertThat(path.example()).hasSize(path.path().order() + 2);
+            assertThat(path.share()).isPositive();
+        });
+        // Asked at the first yes, after the first batches that were taken again, and for the result.
+        assertThat(asked[0]).isEqualTo(7);
+    }
 }

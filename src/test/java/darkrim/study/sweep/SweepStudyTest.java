@@ -6,13 +6,19 @@ import darkrim.reference.ReferenceCase;
 import darkrim.reference.ReferenceCases;
 import darkrim.study.LayoutFamily;
 import darkrim.study.MarginScope;
+import darkrim.study.Point;
+import darkrim.study.PointCheck;
+import darkrim.study.PointResult;
 import darkrim.study.PointSettings;
+import darkrim.study.PointWorkers;
 import darkrim.study.journal.StudyRecord;
 import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -204,5 +210,43 @@ class SweepStudyTest {
         assertThat(table.line(result.points().get(0))).contains("[parts-overlap]");
         assertThat(table.read(table.line(result.points().get(0)), 1))
                 .isEqualTo(result.points().get(0));
+    }
+
+    /** Between two numbers that follow each other there is no middle, however narrow a change of side is asked for. */
+    @Test
+    void closingInEndsWhereNumbersDo() throws Exception {
+        LayoutFamily family = Sweeps.family("""
+                title: A screen
+                dimensions: {gap: 1}
+                beam: {pupil: {shape: disc, diameter: 10, distance: 200}}
+                parts:
+                  screen: {kind: rectangle, width: gap, depth: 1}
+                requirements:
+                  dark: {surfaces: screen/back, direct: none}
+                """);
+        double low = 999_999_999.999_999;
+        Design design = Sweeps.design(
+                family, Optional.empty(), Optional.of(1e-12), "gap = 999999999.999999 to 1000000000 step 0.000001");
+        int[] looks = {0};
+        PointWorkers knowing = new PointWorkers() {
+            @Override
+            public int work(PointCheck check, List<Point> points, Consumer<PointResult> results, BooleanSupplier stop) {
+                looks[0] += points.size();
+                assertThat(looks[0]).isLessThan(100);
+                points.forEach(point -> {
+                    Optional<Verdict> verdict =
+                            point.chosen().get("gap") > low ? Optional.empty() : Optional.of(Verdict.PASS);
+                    results.accept(new PointResult(point.chosen(), verdict, List.of(), List.of(), "", ""));
+                });
+                return points.size();
+            }
+
+            @Override
+            public void close() {}
+        };
+        SweepResult result =
+                new SweepStudy(family, Sweeps.settings(design)).run(knowing, StudyRecord.none(), Watch.NONE);
+        assertThat(result.turns()).hasSize(1);
+        assertThat(result.turns().get(0).to()).isEqualTo(Math.nextUp(low));
     }
 }

@@ -45,11 +45,16 @@ class LoosestFactorSearchTest {
     }
 
     private static LoosestFactors find(long seed, int count, double wanted, double confidence) throws Exception {
+        return find(seed, count, wanted, confidence, Verdict.PASS);
+    }
+
+    private static LoosestFactors find(long seed, int count, double wanted, double confidence, Verdict drawn)
+            throws Exception {
         DeviatingLayout layout =
                 new DeviatingLayout(new PointCheck(FAMILY, Optional.empty(), 1), Contributor.of(FAMILY.written()));
         Looks looks = new Looks(layout, ToleranceStudy.table(FAMILY), new Knowing(), StudyRecord.none(), Watch.NONE);
         List<Build> builds = new Builds(layout.contributors(), new Streams(seed)).make(count, looks);
-        return new LoosestFactorSearch(builds, looks, confidence).find(wanted, Verdict.PASS);
+        return new LoosestFactorSearch(builds, looks, confidence).find(wanted, drawn);
     }
 
     /** Share of all builds that hold with a factor: of a uniform deviation within plus and minus that many tolerances. */
@@ -93,5 +98,12 @@ class LoosestFactorSearchTest {
     @Test
     void tooFewBuildsProveNothing() throws Exception {
         assertThat(find(3, 40, 0.99, 0.999).proved()).isEmpty();
+    }
+
+    @Test
+    void whereNoFactorWasFoundNothingIsKnownOfTheYield() throws Exception {
+        LoosestFactor found = find(3, 40, 0.9, 0.999, Verdict.FAIL).estimate();
+        assertThat(found.factor()).isZero();
+        assertThat(found.yield()).isEqualTo(new YieldInterval(0, 0, 0, 0, 1, 0.999));
     }
 }

@@ -125,4 +125,11 @@ class VaneProofTest {
                 .anyMatch(answer ->
                         answer.surface().equals("vanes/inside/1") && answer.found() instanceof LitAndSeen.Both);
     }
+
+    @Test
+    void aProofOfNoWallHoldsNothing() {
+        VaneProof empty = new VaneProof(List.of(), 24, 0, List.of());
+        assertThat(empty.holds()).isFalse();
+        assertThat(empty.fails()).isFalse();
+    }
 }

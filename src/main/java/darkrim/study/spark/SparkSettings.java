@@ -8,14 +8,14 @@ import java.util.Optional;
 import org.apache.spark.SparkConf;
 
 /** How Spark is set up for a study, where neither the user nor the launcher has set it otherwise. */
-final class Settings {
+final class SparkSettings {
     /** A task fails when its executor is lost; with machines that come and go this is no reason to end a study. */
     private static final String FAILURES_BORNE = "16";
 
     /** Name of the setting that says how long the first executor is waited for, such as {@code 300s} or {@code 2h}. */
     static final String WAIT = "spark.darkrim.wait";
 
-    private Settings() {}
+    private SparkSettings() {}
 
     /** The settings for a cluster. */
     static SparkConf of(String master) {
@@ -34,7 +34,7 @@ final class Settings {
 
     /** The jar that this program runs from, which the executors need too; none where it runs from a folder of classes. */
     private static Optional<Path> ownJar() {
-        CodeSource source = Settings.class.getProtectionDomain().getCodeSource();
+        CodeSource source = SparkSettings.class.getProtectionDomain().getCodeSource();
         if (source == null) {
             return Optional.empty();
         }
