@@ -51,6 +51,13 @@ final class EvidenceSection {
         if (rows.left(against) > 0) {
             page.line("  and " + rows.left(against) + " more (" + page.whole() + ")");
         }
+        if (result.verdict() == Verdict.FAIL && result.requirement().condition() instanceof Requirement.PupilSeen) {
+            page.paragraph(
+                    "  ",
+                    "  ",
+                    "'darkrim seen-from' lists all that hides the pupil from a point, 'darkrim advise' which dimension to "
+                            + "change, and by how much.");
+        }
     }
 
     /** What was found for a requirement, in a sentence without its name. */

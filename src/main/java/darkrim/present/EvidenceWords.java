@@ -5,6 +5,7 @@ import darkrim.verdict.Evidence;
 import darkrim.verdict.LightMargin;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.Verdict;
+import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Evidence in words. */
@@ -114,13 +115,19 @@ public final class EvidenceWords {
         }
         if (share.atMost() == 0) {
             return "nothing of the pupil seen from " + point(share.lowest().get())
-                    + ", exact (covered, in shadow, facing away or outside the field)";
+                    + ", exact (covered, in shadow, facing away or outside the field)" + hiddenBy(share);
         }
         return (share.isNear() ? "least " : "lowest found ") + Figures.share(share.atMost()) + " at "
                 + point(share.lowest().get()) + ", exact; "
                 + (share.atLeast() > 0
                         ? "nowhere below " + Figures.shareAtLeast(share.atLeast()) + ", proved"
-                        : "no lower bound proved");
+                        : "no lower bound proved")
+                + hiddenBy(share);
+    }
+
+    private static String hiddenBy(Evidence.ExactShare share) {
+        List<String> names = share.hiddenBy().stream().map(Printable::of).toList();
+        return names.isEmpty() ? "" : "; first in the way there: " + String.join(", ", names);
     }
 
     private static String sampled(Evidence.Sampled sampled, double confidence) {

@@ -12,6 +12,7 @@ import darkrim.shadow.WitnessRay;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Prover;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
@@ -78,7 +79,9 @@ public final class ProvenLight implements Prover {
             return Evidence.ExactShare.WHOLE;
         }
         LeastShare.Bracket found = leastShare().against(surface, share, stop);
-        return new Evidence.ExactShare(found.atLeast(), found.atMost(), Optional.of(found.point()));
+        List<String> hiddenBy =
+                found.atMost() < share ? PupilHiders.of(scene, tree, surface, found.point()) : List.of();
+        return new Evidence.ExactShare(found.atLeast(), found.atMost(), Optional.of(found.point()), hiddenBy);
     }
 
     private synchronized LeastShare leastShare() {

@@ -5,6 +5,7 @@ import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import darkrim.trace.StartPoints;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -37,28 +38,69 @@ public record SurfacePoint(Surface surface, double u, double v, Vector3D positio
             throw new NoSuchPoint("u and v are shares from 0 to 1, got " + Wording.number(u) + "," + Wording.number(v));
         }
         Vector3D wanted = SurfaceRectangle.of(scene, surface).at(u, v);
-        int best = surface.firstFacet();
-        double[] bestWeights = new double[3];
-        double most = Double.NEGATIVE_INFINITY;
-        for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
-            double[] weights = weights(scene, f, wanted);
-            double least = Math.min(weights[0], Math.min(weights[1], weights[2]));
-            if (least > most) {
-                most = least;
-                best = f;
-                bestWeights = weights;
-            }
-        }
-        if (most < ON_EDGE) {
+        Nearest nearest = Nearest.of(scene, surface, wanted);
+        if (nearest.least() < ON_EDGE) {
             throw new NoSuchPoint("the point " + Wording.number(u) + "," + Wording.number(v)
                     + " of the rectangle around '" + name + "' lies outside the surface's outline");
         }
-        double[] placed = new double[3];
-        double a = Math.max(0, bestWeights[0]);
-        double b = Math.max(0, Math.min(1 - a, bestWeights[1]));
-        new StartPoints(scene.corners(), tree).place(best, a, b, !surface.back(), placed);
-        Vector3D normal = scene.normal(best);
-        return new SurfacePoint(surface, u, v, Vector3D.of(placed), surface.back() ? normal.negate() : normal);
+        Lifted lifted = nearest.lifted(scene, tree, surface);
+        return new SurfacePoint(surface, u, v, lifted.position(), lifted.normal());
+    }
+
+    /**
+     * A point of a surface, lifted off it.
+     *
+     * @param position as of a {@link SurfacePoint}
+     * @param normal likewise
+     */
+    record Lifted(Vector3D position, Vector3D normal) {}
+
+    /**
+     * Lifts a point off its surface; empty if the surface is curved.
+     *
+     * @param scene the scene
+     * @param tree the tree over its facets
+     * @param surface the surface
+     * @param point a point of it, mm
+     */
+    static Optional<Lifted> lifted(Scene scene, FacetTree tree, Surface surface, Vector3D point) {
+        return SurfaceRectangle.isAround(scene, surface)
+                ? Optional.of(Nearest.of(scene, surface, point).lifted(scene, tree, surface))
+                : Optional.empty();
+    }
+
+    /**
+     * The facet of a flat surface in which a point lies, or nearly.
+     *
+     * @param facet its number
+     * @param least the least of the point's weights
+     * @param a weight of the facet's first corner, cut off where the point lies outside
+     * @param b likewise of the second
+     */
+    private record Nearest(int facet, double least, double a, double b) {
+        static Nearest of(Scene scene, Surface surface, Vector3D point) {
+            int best = surface.firstFacet();
+            double[] bestWeights = new double[3];
+            double most = Double.NEGATIVE_INFINITY;
+            for (int f = surface.firstFacet(); f < surface.firstFacet() + surface.facetCount(); f++) {
+                double[] weights = weights(scene, f, point);
+                double least = Math.min(weights[0], Math.min(weights[1], weights[2]));
+                if (least > most) {
+                    most = least;
+                    best = f;
+                    bestWeights = weights;
+                }
+            }
+            double a = Math.max(0, bestWeights[0]);
+            return new Nearest(best, most, a, Math.max(0, Math.min(1 - a, bestWeights[1])));
+        }
+
+        Lifted lifted(Scene scene, FacetTree tree, Surface surface) {
+            double[] placed = new double[3];
+            new StartPoints(scene.corners(), tree).place(facet, a, b, !surface.back(), placed);
+            Vector3D normal = scene.normal(facet);
+            return new Lifted(Vector3D.of(placed), surface.back() ? normal.negate() : normal);
+        }
     }
 
     private static void requireFlat(Scene scene, Surface surface) throws NoSuchPoint {

@@ -2,6 +2,7 @@ package darkrim.verdict;
 
 import darkrim.layout.ThermalShape;
 import darkrim.light.Estimate;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -84,8 +85,10 @@ public sealed interface Evidence {
      * @param atLeast no point sees less than this: proved
      * @param atMost the lowest point that was found sees this share, exactly
      * @param lowest that point, mm; empty where the whole pupil is proved to be seen from every point, or nothing was looked at
+     * @param hiddenBy what lies first in the way from that point to the pupil, what hides most first; empty where that was not looked for
      */
-    record ExactShare(double atLeast, double atMost, Optional<Vector3D> lowest) implements Evidence {
+    record ExactShare(double atLeast, double atMost, Optional<Vector3D> lowest, List<String> hiddenBy)
+            implements Evidence {
         /** Every point sees the whole pupil. */
         public static final ExactShare WHOLE = new ExactShare(1, 1, Optional.empty());
 
@@ -94,6 +97,16 @@ public sealed interface Evidence {
 
         /** Bounds nearer than this tell the least share, and about where it is seen. */
         private static final double NEAR = 0.001;
+
+        /** Copies the list. */
+        public ExactShare {
+            hiddenBy = List.copyOf(hiddenBy);
+        }
+
+        /** Without what lies in the way. */
+        public ExactShare(double atLeast, double atMost, Optional<Vector3D> lowest) {
+            this(atLeast, atMost, lowest, List.of());
+        }
 
         /** Whether every point sees the whole pupil. */
         public boolean isWhole() {

@@ -6,6 +6,7 @@ import darkrim.layout.ThermalShape;
 import darkrim.light.Estimate;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.LightMargin;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -104,6 +105,9 @@ class EvidenceWordsTest {
         assertThat(words(new Evidence.ExactShare(0, 0, Optional.of(point))))
                 .isEqualTo("nothing of the pupil seen from (1.068, -39.132, 0), exact "
                         + "(covered, in shadow, facing away or outside the field)");
+        assertThat(words(new Evidence.ExactShare(0.5, 0.5, Optional.of(point), List.of("lid/wall", "field limit"))))
+                .isEqualTo("least 0.5 at (1.068, -39.132, 0), exact; nowhere below 0.5, proved; "
+                        + "first in the way there: lid/wall, field limit");
         assertThat(words(Evidence.ExactShare.WHOLE)).isEqualTo("whole pupil seen from every point, proved");
         assertThat(words(Evidence.ExactShare.UNKNOWN)).isEqualTo("not looked at");
     }

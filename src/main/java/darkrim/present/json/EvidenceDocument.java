@@ -31,7 +31,8 @@ sealed interface EvidenceDocument {
                     "pupil_share",
                     share.atLeast(),
                     share.atMost(),
-                    share.lowest().map(EvidenceDocument::point).orElse(null));
+                    share.lowest().map(EvidenceDocument::point).orElse(null),
+                    share.hiddenBy());
         }
         if (evidence instanceof Evidence.ProvedBound bound) {
             return new Bound("proved_bound", bound.atMost());
@@ -86,7 +87,9 @@ sealed interface EvidenceDocument {
             String kind,
             double atLeast,
             double atMost,
-            @JsonProperty("lowest_mm") List<Double> lowest) implements EvidenceDocument {}
+            @JsonProperty("lowest_mm") List<Double> lowest,
+            List<String> hiddenBy)
+            implements EvidenceDocument {}
 
     /** An upper bound of once-reflected light, by proof. */
     record Bound(String kind, double atMost) implements EvidenceDocument {}

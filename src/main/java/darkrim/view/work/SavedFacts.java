@@ -163,7 +163,8 @@ final class SavedFacts {
                         node.path("at_most").asDouble(),
                         node.path("lowest_mm").isArray()
                                 ? Optional.of(SavedResult.point(node.path("lowest_mm")))
-                                : Optional.empty());
+                                : Optional.empty(),
+                        hiddenBy(node.path("hidden_by")));
             case "proved_bound" -> new Evidence.ProvedBound(node.path("at_most").asDouble());
             case "sampled" ->
                 new Evidence.Sampled(
@@ -175,6 +176,11 @@ final class SavedFacts {
             case "distance" -> distance(node);
             default -> throw new IllegalArgumentException("unknown evidence");
         };
+    }
+
+    /** Results of earlier versions have no such names. */
+    private static List<String> hiddenBy(JsonNode names) {
+        return names.isArray() ? names.valueStream().map(JsonNode::asString).toList() : List.of();
     }
 
     private static Evidence.Distance distance(JsonNode node) {

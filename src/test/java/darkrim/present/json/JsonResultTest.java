@@ -65,6 +65,7 @@ class JsonResultTest {
         JsonNode half = requirements.get(0).get("worst").get("evidence");
         assertThat(half.get("kind").asString()).isEqualTo("pupil_share");
         assertThat(half.get("lowest_mm")).hasSize(3);
+        assertThat(half.get("hidden_by").size()).isPositive();
         JsonNode whole = requirements.get(1).get("worst").get("evidence");
         assertThat(whole.get("at_least").asDouble()).isEqualTo(1);
         assertThat(whole.get("lowest_mm").isNull()).isTrue();
