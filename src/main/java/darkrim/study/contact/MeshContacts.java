@@ -39,6 +39,8 @@ public final class MeshContacts {
         PlacedBodies bodies = new PlacedBodies(assembly, scene);
         double tolerance = ProofSettings.DEFAULT.gapWithin(scene.bound());
         Set<String> crossed = new HashSet<>();
+        // What is told of two bodies by the one needs no telling by the other.
+        Set<Set<Integer>> told = new HashSet<>();
         for (Part part : layout.parts()) {
             if (part.shape() instanceof Shape.Mesh mesh) {
                 for (int b = 0; b < bodies.count(); b++) {
@@ -50,6 +52,8 @@ public final class MeshContacts {
                         int body = b;
                         mesh.leastGap()
                                 .ifPresent(width -> NarrowGap.of(scene, tree, bodies, body, tolerance, width, watch)
+                                        .stream()
+                                        .filter(gap -> told.add(Set.of(gap.first(), gap.second())))
                                         .forEach(gap -> narrow(part, bodies, gap, width, findings)));
                     }
                 }
