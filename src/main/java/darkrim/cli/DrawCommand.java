@@ -158,7 +158,8 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             }
             surroundings.show(
                     lit.checked().warnings(),
-                    "Drawn into " + output + ": " + drawing.what(lit) + System.lineSeparator());
+                    "Drawn into " + Wording.oneLine(output.toString()) + ": " + drawing.what(lit)
+                            + System.lineSeparator());
             return lit.stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;
         } catch (SavedResult.Unusable unusable) {
             surroundings.errors().println("darkrim: " + result + ": " + unusable.getMessage() + "; nothing was drawn.");
