@@ -14,6 +14,7 @@ import darkrim.view.work.ViewModel;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
@@ -55,12 +56,14 @@ public final class ViewerWindow {
     private final Dragging dragging;
     private final Pages pages;
     private final Optional<Beside> beside;
+    private final ScaleStrip strip;
     private final FileWork files = new FileWork();
     private final AnimationTimer frames = new AnimationTimer() {
         @Override
         public void handle(long now) {
             viewport.draw();
             beside.ifPresent(Beside::draw);
+            strip.draw();
         }
     };
     private Runnable closed = () -> {};
@@ -95,19 +98,18 @@ public final class ViewerWindow {
         // A hand waits for it: with all cores.
         dragging = new Dragging(layout, effort, change -> Platform.runLater(() -> model.show(change)));
         watch = new FileWatch(layout, () -> Platform.runLater(this::reload));
+        BooleanSupplier comparing = () -> beside.filter(Beside::comparing).isPresent();
+        strip = new ScaleStrip(model, comparing);
         PartTreePane tree = new PartTreePane(model, commands);
         StatusLine status = new StatusLine(model);
-        PictureDialog picture = new PictureDialog(
-                stage,
-                layout,
-                model,
-                files,
-                () -> beside.filter(Beside::comparing).isPresent());
+        PictureDialog picture = new PictureDialog(stage, layout, model, files, comparing);
         ToolStrip tools = new ToolStrip(model, commands, picture::ask);
         FindingBanner banner = new FindingBanner(model, "findings");
-        Region middle = beside.map(other -> other.middle(banner, viewport))
+        Region views = beside.map(other -> other.middle(banner, viewport))
                 .orElseGet(() -> new VBox(banner.node(), viewport.node()));
         VBox.setVgrow(viewport.node(), Priority.ALWAYS);
+        VBox.setVgrow(views, Priority.ALWAYS);
+        Region middle = new VBox(views, strip.node());
         pages = new Pages(
                 model, commands, dragging, loader, new WriteBackAction(model, dragging, layout, files), behind);
         List<Pages> ofEach = Stream.concat(

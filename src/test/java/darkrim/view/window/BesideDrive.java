@@ -16,6 +16,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -27,6 +29,13 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 /** Works a window of two layouts, for {@link WindowDrive}. */
 final class BesideDrive {
     private BesideDrive() {}
+
+    /** Where a node lies in the window, less a hair: what only touches does not cover. */
+    private static Bounds bounds(Node node) {
+        Bounds whole = node.localToScene(node.getBoundsInLocal());
+        return new BoundingBox(
+                whole.getMinX() + 0.5, whole.getMinY() + 0.5, whole.getWidth() - 1, whole.getHeight() - 1);
+    }
 
     /** Opens two revisions of the plate, turns, compares and breaks the second. */
     static void run(Path folder) throws IOException {
@@ -76,6 +85,26 @@ final class BesideDrive {
         assertThat(here.getY()).isEqualTo(there.getY());
         assertThat(here.getZ()).isEqualTo(there.getZ());
         assertThat(Hands.on(() -> Scales.of(left))).isEqualTo(Hands.on(() -> Scales.of(right)));
+        for (double width : new double[] {1000, 800}) {
+            Hands.on(() -> {
+                second.setWidth(width);
+                return true;
+            });
+            Hands.pause(500);
+            Bounds scale = Hands.on(() -> bounds(two.lookup("scale")));
+            assertThat(scale.getHeight()).isEqualTo(ScaleBar.HEIGHT - 1);
+            assertThat(scale.getWidth()).isGreaterThan(200);
+            assertThat(Hands.on(() -> bounds(two.lookup("viewport")).intersects(scale)))
+                    .as("the scale covers no part")
+                    .isFalse();
+            assertThat(Hands.on(() -> bounds(two.lookup("viewport-beside")).intersects(scale)))
+                    .isFalse();
+        }
+        Hands.on(() -> {
+            second.setWidth(1000);
+            return true;
+        });
+        Hands.pause(500);
         two.click("difference");
         assertThat(Hands.on(() -> beside.viewport().comparing())).isTrue();
         assertThat(Hands.on(() -> FacePair.of("sheet/front", left.content(), right.content())
