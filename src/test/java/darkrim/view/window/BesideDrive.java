@@ -37,6 +37,26 @@ final class BesideDrive {
                 whole.getMinX() + 0.5, whole.getMinY() + 0.5, whole.getWidth() - 1, whole.getHeight() - 1);
     }
 
+    /** The scale lies below both views, in a narrow window too. */
+    private static void requireNothingCovered(Hands two, Stage second) {
+        for (double[] size : new double[][] {{800, 600}, {1000, 640}}) {
+            Hands.on(() -> {
+                second.setWidth(size[0]);
+                second.setHeight(size[1]);
+                return true;
+            });
+            Hands.pause(500);
+            Bounds scale = Hands.on(() -> bounds(two.lookup("scale")));
+            assertThat(scale.getHeight()).isEqualTo(ScaleBar.HEIGHT - 1);
+            assertThat(scale.getWidth()).isGreaterThan(200);
+            for (String view : new String[] {"viewport", "viewport-beside"}) {
+                assertThat(Hands.on(() -> bounds(two.lookup(view)).intersects(scale)))
+                        .as("the scale covers a part of the " + view)
+                        .isFalse();
+            }
+        }
+    }
+
     /** Opens two revisions of the plate, turns, compares and breaks the second. */
     static void run(Path folder) throws IOException {
         Path before = Files.writeString(folder.resolve("before.yaml"), PlateLayout.TEXT);
@@ -85,26 +105,7 @@ final class BesideDrive {
         assertThat(here.getY()).isEqualTo(there.getY());
         assertThat(here.getZ()).isEqualTo(there.getZ());
         assertThat(Hands.on(() -> Scales.of(left))).isEqualTo(Hands.on(() -> Scales.of(right)));
-        for (double width : new double[] {1000, 800}) {
-            Hands.on(() -> {
-                second.setWidth(width);
-                return true;
-            });
-            Hands.pause(500);
-            Bounds scale = Hands.on(() -> bounds(two.lookup("scale")));
-            assertThat(scale.getHeight()).isEqualTo(ScaleBar.HEIGHT - 1);
-            assertThat(scale.getWidth()).isGreaterThan(200);
-            assertThat(Hands.on(() -> bounds(two.lookup("viewport")).intersects(scale)))
-                    .as("the scale covers no part")
-                    .isFalse();
-            assertThat(Hands.on(() -> bounds(two.lookup("viewport-beside")).intersects(scale)))
-                    .isFalse();
-        }
-        Hands.on(() -> {
-            second.setWidth(1000);
-            return true;
-        });
-        Hands.pause(500);
+        requireNothingCovered(two, second);
         two.click("difference");
         assertThat(Hands.on(() -> beside.viewport().comparing())).isTrue();
         assertThat(Hands.on(() -> FacePair.of("sheet/front", left.content(), right.content())

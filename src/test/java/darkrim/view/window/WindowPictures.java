@@ -61,7 +61,7 @@ public final class WindowPictures {
         ViewModel left = window.model();
         ViewModel right = window.beside().orElseThrow().model();
         Hands.until("the end of both checks", 180, () -> isDone(left) && isDone(right));
-        change(left, look -> look.with(near(look.camera(), 0.85, -8, 12)));
+        change(left, look -> look.with(near(look.camera(), 0.74, 3, 12)));
         photograph(hands, folder.resolve(NAMES.get(1)), stage);
     }
 
