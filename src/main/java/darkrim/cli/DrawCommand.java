@@ -61,7 +61,15 @@ import picocli.CommandLine.Spec;
 final class DrawCommand implements Callable<Integer>, LayoutCommand {
     /** Options of a picture of parts that say nothing of a flat map. */
     private static final List<String> OF_PARTS = List.of(
-            "--from", "--perspective", "--section", "--only", "--hide", "--about", "--magnify", "--path", "--no-outlines");
+            "--from",
+            "--perspective",
+            "--section",
+            "--only",
+            "--hide",
+            "--about",
+            "--magnify",
+            "--path",
+            "--no-outlines");
 
     /** Those of them that say something of what a point sees. */
     private static final List<String> OF_SIGHT = List.of("--only", "--hide");
