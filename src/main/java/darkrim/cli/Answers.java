@@ -18,6 +18,7 @@ final class Answers {
     private final Reader source;
     private final BlockingQueue<Optional<String>> lines = new LinkedBlockingQueue<>();
     private boolean listening;
+    private boolean ended;
 
     private Answers(Reader source) {
         this.source = source;
@@ -50,8 +51,9 @@ final class Answers {
         }
         try {
             Optional<String> line = null;
-            while (line == null && !stop.getAsBoolean()) {
+            while (!ended && line == null && !stop.getAsBoolean()) {
                 line = lines.poll(LOOK_MILLISECONDS, TimeUnit.MILLISECONDS);
+                ended = line != null && line.isEmpty();
             }
             return line == null ? Optional.empty() : line;
         } catch (InterruptedException interrupted) {

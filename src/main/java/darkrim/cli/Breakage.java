@@ -21,7 +21,7 @@ final class Breakage {
     static void report(Throwable failure, String input, boolean verbose, PrintWriter errors) {
         if (failure instanceof OutOfMemoryError) {
             errors.println("darkrim: " + input + " needs more memory than Java was given; give it more, for example "
-                    + "java -Xmx8g -jar darkrim.jar ...");
+                    + Started.wordsWithMemory() + " ...");
         } else {
             errors.println("darkrim: the program broke while checking " + input + "; this is a mistake of ours, not of "
                     + "the layout. Please report it with the layout file" + details(failure, input) + ".");

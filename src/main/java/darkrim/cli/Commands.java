@@ -66,6 +66,7 @@ final class Commands {
     private static CommandLine dressed(Surroundings surroundings, List<Function<Surroundings, Object>> commands) {
         CommandLine line = new CommandLine(new DarkrimCommand());
         commands.forEach(command -> line.addSubcommand(command.apply(surroundings)));
+        line.getSubcommands().values().forEach(SharedOptions::fit);
         line.setOut(surroundings.output());
         line.setErr(surroundings.errors());
         line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));

@@ -22,8 +22,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code darkrim draw}: pictures of parts and their light. */
 @Command(
@@ -57,7 +59,25 @@ import picocli.CommandLine.Parameters;
             "  4  the program broke; standard error says what to report"
         })
 final class DrawCommand implements Callable<Integer>, LayoutCommand {
+    /** Options of a picture of parts that say nothing of a flat map. */
+    private static final List<String> OF_PARTS = List.of(
+            "--from",
+            "--perspective",
+            "--section",
+            "--only",
+            "--hide",
+            "--about",
+            "--magnify",
+            "--path",
+            "--no-outlines");
+
+    /** Those of them that say something of what a point sees. */
+    private static final List<String> OF_SIGHT = List.of("--only", "--hide");
+
     private final Surroundings surroundings;
+
+    @Spec
+    private CommandSpec spec;
 
     @Parameters(
             paramLabel = "RESULT",
@@ -158,7 +178,8 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
             }
             surroundings.show(
                     lit.checked().warnings(),
-                    "Drawn into " + output + ": " + drawing.what(lit) + System.lineSeparator());
+                    "Drawn into " + Wording.oneLine(output.toString()) + ": " + drawing.what(lit)
+                            + System.lineSeparator());
             return lit.stopped() ? ExitCode.UNDECIDED : ExitCode.DONE;
         } catch (SavedResult.Unusable unusable) {
             surroundings.errors().println("darkrim: " + result + ": " + unusable.getMessage() + "; nothing was drawn.");
@@ -200,6 +221,14 @@ final class DrawCommand implements Callable<Integer>, LayoutCommand {
         }
         if (detector != null && point != null) {
             problems.add("--detector and --seen-from are two pictures, expected one of them");
+        }
+        List<String> idle = OF_PARTS.stream()
+                .filter(option -> detector != null || (point != null && !OF_SIGHT.contains(option)))
+                .filter(option -> spec.commandLine().getParseResult().hasMatchedOption(option))
+                .toList();
+        if (!idle.isEmpty()) {
+            problems.add(String.join(", ", idle) + (idle.size() == 1 ? " is" : " are")
+                    + " for pictures of parts, expected none with " + place());
         }
         if (angle != null && point == null) {
             problems.add("--angle says how much a point sees, expected --seen-from with it");

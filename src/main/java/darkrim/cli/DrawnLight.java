@@ -42,7 +42,8 @@ final class DrawnLight {
             order = -17,
             description =
                     "Surfaces that are shown cell by cell, the others as a whole; may be repeated. Default: active"
-                            + " areas and openings.")
+                            + " areas and openings in a picture of parts, all in one of what a point sees, none in a"
+                            + " file for another program.")
     private List<String> cells;
 
     @Option(

@@ -97,6 +97,10 @@ final class ExportCommand implements Callable<Integer>, LayoutCommand {
         Problems problems = new Problems(surroundings, "nothing was done");
         problems.addAll(files.problems());
         problems.add(light.problem());
+        if (source.isGiven() && !needsLight()) {
+            problems.add("--source says whose light is written, expected a .glb, .vtu or .csv file with it, and --light"
+                    + " direct, reflected or total");
+        }
         if (source.isGiven() && options.effort().mostSamples().isPresent()) {
             problems.add("--samples is about a check of the beam, expected none with --source");
         }

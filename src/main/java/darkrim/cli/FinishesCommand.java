@@ -113,22 +113,19 @@ final class FinishesCommand implements Callable<Integer> {
                     .forEach(finish -> known.add(
                             new ListedFinish(finish.name(), finish.source(), "the layout's", finish.reflection())));
         }
-        List<ListedFinish> chosen = new ArrayList<>();
-        for (String name : names) {
-            List<ListedFinish> found =
-                    known.stream().filter(each -> each.name().equals(name)).toList();
-            if (found.isEmpty()) {
-                return refuse("there is no finish '" + Wording.shortened(name) + "'"
-                        + (band == null ? "" : " with values for that band") + ", "
-                        + Wording.suggestion(
-                                name,
-                                known.stream()
-                                        .map(ListedFinish::name)
-                                        .distinct()
-                                        .toList()));
-            }
-            chosen.addAll(found);
+        List<String> unknown = names.stream()
+                .distinct()
+                .filter(name -> known.stream().noneMatch(each -> each.name().equals(name)))
+                .toList();
+        if (!unknown.isEmpty()) {
+            unknown.forEach(name -> surroundings.errors().println("darkrim: " + unknown(name, known)));
+            surroundings.errors().flush();
+            return ExitCode.UNUSABLE;
         }
+        List<ListedFinish> chosen = names.stream()
+                .distinct()
+                .flatMap(name -> known.stream().filter(each -> each.name().equals(name)))
+                .toList();
         List<ListedFinish> shown = names.isEmpty() ? known : chosen;
         if (shown.isEmpty()) {
             return refuse(
@@ -151,6 +148,13 @@ final class FinishesCommand implements Callable<Integer> {
         return tables.write(() -> PartTables.finishes(shown, Version.number()), overwrite, surroundings.errors())
                 ? ExitCode.DONE
                 : ExitCode.UNUSABLE;
+    }
+
+    private String unknown(String name, List<ListedFinish> known) {
+        return "there is no finish '" + Wording.shortened(name) + "'"
+                + (band == null ? "" : " with values for that band") + ", "
+                + Wording.suggestion(
+                        name, known.stream().map(ListedFinish::name).distinct().toList());
     }
 
     private void add(FinishLibrary.Entry entry, List<ListedFinish> known) {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** What every command that works on one layout can be told. */
+/** What commands that work on one layout can be told; {@link SharedOptions} fits it to each. */
 final class LayoutOptions {
     @Parameters(paramLabel = "LAYOUT", index = "0", arity = "1", description = "The layout file (YAML).")
     private Path layout;
@@ -25,10 +25,7 @@ final class LayoutOptions {
             names = "--samples",
             paramLabel = "N",
             converter = SampleCount.class,
-            description = "Samples at most, such as 2e8; default: the layout's for a check, 1e6 for a point,"
-                    + " 65,536 for each number of a sweep, 3e4 for each number of a build, 2e5 for each surface onto"
-                    + " which paths are looked for, 1,024 for each position of a star, 65,536 for each angle of a"
-                    + " rejection curve.")
+            description = "Samples at most, such as 2e8.")
     private Long samples;
 
     @Option(

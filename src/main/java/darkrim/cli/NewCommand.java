@@ -146,6 +146,9 @@ final class NewCommand implements Callable<Integer> {
         if (person.isEmpty()) {
             fill(given, problems);
         }
+        // Before anything is asked: no answer can mend what options say.
+        problems.addAll(Clash.among(given));
+        pupilProblem(given).ifPresent(problems::add);
         if (!problems.isEmpty()) {
             return refuse(problems);
         }
@@ -157,15 +160,6 @@ final class NewCommand implements Callable<Integer> {
                     : refuse(List.of("the answers ended before the last question, expected all of them"));
         }
         FirstWishes wishes = Question.wishes(given);
-        problems.addAll(wishes.problems());
-        if (pupilDiameter != null
-                && Question.F_NUMBER.read(number(wishes.fNumber())).isEmpty()) {
-            problems.add(PUPIL_DIAMETER + ": the f-number is " + number(wishes.fNumber()) + ", "
-                    + Question.F_NUMBER.expected());
-        }
-        if (!problems.isEmpty()) {
-            return refuse(problems);
-        }
         FirstBaffle baffle = FirstBaffle.of(wishes);
         FirstLayout layout = new FirstLayout(
                 Wording.oneLine(title), wishes, baffle, withSchema ? Optional.of(SCHEMA_NAME) : Optional.empty());
@@ -239,7 +233,7 @@ final class NewCommand implements Callable<Integer> {
             }
             OptionalDouble value = line.get().isBlank() ? OptionalDouble.of(suggested) : question.read(line.get());
             Optional<String> wrong =
-                    value.isEmpty() ? Optional.of(question.expected()) : overlap(question, given, value.getAsDouble());
+                    value.isEmpty() ? Optional.of(question.expected()) : clash(question, given, value.getAsDouble());
             if (wrong.isEmpty()) {
                 return value;
             }
@@ -247,14 +241,23 @@ final class NewCommand implements Callable<Integer> {
         }
     }
 
-    /** Dies that overlap are refused where the step between them is asked. */
-    private static Optional<String> overlap(Question question, Map<Question, Double> given, double value) {
-        if (question != Question.SPACING) {
-            return Optional.empty();
-        }
+    /** What does not go together is refused where the last of it is asked, and only that is asked again. */
+    private Optional<String> clash(Question question, Map<Question, Double> given, double value) {
         Map<Question, Double> tried = new EnumMap<>(given);
         tried.put(question, value);
-        return Question.wishes(tried).overlap();
+        return Clash.of(question, tried)
+                .or(() -> question == Question.PUPIL_DISTANCE ? pupilProblem(tried) : Optional.empty());
+    }
+
+    /** That a given diameter of the pupil makes no f-number of a beam, once the distance is known. */
+    private Optional<String> pupilProblem(Map<Question, Double> given) {
+        if (pupilDiameter == null || pupilDiameter == 0 || !given.containsKey(Question.PUPIL_DISTANCE)) {
+            return Optional.empty();
+        }
+        String number = number(given.get(Question.PUPIL_DISTANCE) / pupilDiameter);
+        return Question.F_NUMBER.read(number).isEmpty()
+                ? Optional.of(PUPIL_DIAMETER + ": the f-number is " + number + ", " + Question.F_NUMBER.expected())
+                : Optional.empty();
     }
 
     /** A pupil diameter stands for the f-number, once the distance is known. */
@@ -268,7 +271,7 @@ final class NewCommand implements Callable<Integer> {
     private String report(FirstWishes wishes, FirstBaffle baffle) {
         StringBuilder text = new StringBuilder();
         text.append("Written: ")
-                .append(file)
+                .append(shown())
                 .append(", openings of ")
                 .append(number(baffle.opening()))
                 .append(" mm, edges at ")
@@ -284,7 +287,16 @@ final class NewCommand implements Callable<Integer> {
         baffle.conflicts()
                 .forEach(conflict -> text.append(WordUtils.wrap("CONFLICT: " + conflict, WIDTH, "\n", false))
                         .append('\n'));
-        return text.append("Next: darkrim check ").append(file).append('\n').toString();
+        return text.append("Next: ")
+                .append(Started.words())
+                .append(" check ")
+                .append(ShellQuote.of(shown()))
+                .append('\n')
+                .toString();
+    }
+
+    private String shown() {
+        return Wording.oneLine(file.toString());
     }
 
     private int stopped() {

@@ -41,7 +41,7 @@ record OutputFiles(List<Path> paths, List<String> endings, LayoutOptions options
                 problems.add("--output " + Wording.shortened(path.toString()) + ": expected a name that ends in "
                         + Wording.anyOf(endings));
             }
-            if (!seen.add(path.toAbsolutePath().normalize())) {
+            if (!seen.add(OutputFile.place(path))) {
                 problems.add("--output " + Wording.shortened(path.toString())
                         + ": this file is named twice, expected different files");
             }

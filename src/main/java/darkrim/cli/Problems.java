@@ -34,10 +34,6 @@ final class Problems {
         problem.ifPresent(all::add);
     }
 
-    boolean areNone() {
-        return all.isEmpty();
-    }
-
     /** Whether there are any; says them. */
     boolean refuse() {
         all.forEach(problem -> surroundings.errors().println("darkrim: " + problem + "; " + outcome + "."));

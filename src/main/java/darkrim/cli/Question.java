@@ -109,10 +109,7 @@ enum Question {
         }
         try {
             double value = Decimal.read(bare);
-            boolean good = value >= least
-                    && value <= most
-                    && (!whole || value == Math.rint(value))
-                    && Character.isDigit(bare.charAt(bare.length() - 1));
+            boolean good = value >= least && value <= most && (!whole || value == Math.rint(value));
             return good ? OptionalDouble.of(value) : OptionalDouble.empty();
         } catch (NumberFormatException noNumber) {
             return OptionalDouble.empty();

@@ -64,7 +64,7 @@ class RealNumber implements ITypeConverter<Double> {
         }
     }
 
-    /** An angle from a direction that is less than a right one, deg. */
+    /** An angle from a direction, at most a right one, deg. */
     static final class Angle extends RealNumber {
         /** All that a flat surface sees. */
         static final double MOST = 90;

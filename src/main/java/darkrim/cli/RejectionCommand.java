@@ -48,7 +48,10 @@ import picocli.CommandLine.Option;
             "  4  the program broke; standard error says what to report"
         })
 final class RejectionCommand implements Callable<Integer>, LayoutCommand {
-    private static final int BATCHES = 8;
+    /** Batches of each direction where nothing else is asked for. */
+    static final int BATCHES = 8;
+
+    private static final long MOST_BATCHES = 1_000_000;
     private static final double MOON = 0.53;
 
     private final Surroundings surroundings;
@@ -171,11 +174,8 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
                 .sorted()
                 .distinct()
                 .toList();
-        int batches = options.effort()
-                .mostSamples()
-                .map(samples -> (int) Math.max(
-                        1, Math.min(1_000_000, (samples + RejectionSettings.BATCH - 1) / RejectionSettings.BATCH)))
-                .orElse(BATCHES);
+        int batches =
+                options.effort().mostSamples().map(RejectionCommand::batches).orElse(BATCHES);
         return new RejectionSettings(
                 named.map(SourceSpec.Distant::name),
                 body,
@@ -189,6 +189,11 @@ final class RejectionCommand implements Callable<Integer>, LayoutCommand {
                 onto,
                 Math.toIntExact(most),
                 batches);
+    }
+
+    /** Batches that hold so many samples, at least 1; no more than a million. */
+    static int batches(long samples) {
+        return (int) Math.min(MOST_BATCHES, 1 + (samples - 1) / RejectionSettings.BATCH);
     }
 
     private Optional<SourceSpec.Distant> named(Layout layout) throws UnusableStudy {

@@ -59,7 +59,8 @@ import picocli.CommandLine.Option;
         })
 final class SweepCommand implements Callable<Integer>, LayoutCommand {
     private static final int LEAST_BATCHES = 8;
-    private static final int BATCHES = 32;
+    /** Batches of each number where nothing else is asked for. */
+    static final int BATCHES = 32;
 
     private final Surroundings surroundings;
 

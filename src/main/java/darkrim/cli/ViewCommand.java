@@ -98,7 +98,7 @@ final class ViewCommand implements Callable<Integer>, LayoutCommand {
                     System.getenv(),
                     watch::stop,
                     this::withoutDisplay);
-            return ExitCode.DONE;
+            return ended(ExitCode.DONE);
         } catch (UnusableInput unusable) {
             unusable.findings().forEach(surroundings.errors()::println);
             surroundings.errors().println("darkrim: no window was opened.");
@@ -108,8 +108,16 @@ final class ViewCommand implements Callable<Integer>, LayoutCommand {
                     .errors()
                     .println("darkrim: no window: " + none.getMessage()
                             + "; 'darkrim draw' makes pictures without a display.");
-            return ExitCode.UNUSABLE;
+            return ended(ExitCode.UNUSABLE);
         }
+    }
+
+    /** Ends the process here, where that is safer than to go back. */
+    private int ended(int code) {
+        int delivered = surroundings.output().delivered(code, surroundings.errors());
+        surroundings.errors().flush();
+        Viewer.end(delivered);
+        return delivered;
     }
 
     /**

@@ -1,6 +1,7 @@
 package darkrim.cli;
 
 import darkrim.layout.form.Wording;
+import darkrim.study.path.PathSettings;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -70,7 +71,7 @@ class WholeNumber implements ITypeConverter<Long> {
     /** A number of reflections. */
     static final class Reflections extends WholeNumber {
         Reflections() {
-            super(1, darkrim.study.path.PathSettings.MOST);
+            super(1, PathSettings.MOST);
         }
     }
 

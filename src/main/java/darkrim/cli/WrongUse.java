@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -22,6 +23,10 @@ import picocli.CommandLine.UnmatchedArgumentException;
 final class WrongUse {
     /** What people try who look for help, and the option that gives it. */
     private static final Map<String, String> OTHERWISE_COMMANDS = Map.of("help", "--help", "version", "--version");
+
+    /** What another command calls the same. */
+    private static final Map<String, String> OTHERWISE_OPTIONS =
+            Map.of("--section", "--plane", "--plane", "--section", "--at", "--seen-from", "--seen-from", "--at");
 
     private static final int SHORT_OPTION = 2;
 
@@ -120,7 +125,7 @@ final class WrongUse {
         for (String word : words) {
             if (word.startsWith("-") && word.length() > 1) {
                 found.add("there is no option '" + Wording.shortened(bare(word)) + "', "
-                        + Wording.suggestion(bare(word), names(command, bare(word))));
+                        + nearestOption(command, bare(word)));
                 // What follows an unknown option may be meant for it.
                 values += word.contains("=") ? 0 : 1;
             } else if (values > 0) {
@@ -140,17 +145,34 @@ final class WrongUse {
         return word.replaceFirst("(?s)[= ].*", "");
     }
 
-    /** The options that may have been meant: of a single letter no other letter. */
-    private static List<String> names(CommandSpec command, String word) {
+    /** The option that was most likely meant, or all, those that help last. */
+    private static String nearestOption(CommandSpec command, String word) {
         List<String> names = new ArrayList<>();
+        List<String> helping = new ArrayList<>();
         command.options().stream().filter(option -> !option.hidden()).forEach(option -> {
             for (String name : option.names()) {
-                if (name.length() > SHORT_OPTION || word.length() > SHORT_OPTION || name.equalsIgnoreCase(word)) {
-                    names.add(name);
+                // Of a single letter no other letter is meant.
+                if (name.length() > SHORT_OPTION || name.equalsIgnoreCase(word)) {
+                    (option.usageHelp() || option.versionHelp() ? helping : names).add(name);
                 }
             }
         });
-        return names;
+        String other = OTHERWISE_OPTIONS.get(word);
+        if (names.contains(other)) {
+            return "did you mean '" + other + "'?";
+        }
+        List<String> all = Stream.concat(names.stream(), helping.stream()).toList();
+        // 'section' has the end of 'version', but is no slip of it.
+        List<String> likely = all.stream()
+                .filter(name -> names.contains(name) || initial(name) == initial(word))
+                .toList();
+        return Wording.nearest(word, likely).isPresent()
+                ? Wording.suggestion(word, likely)
+                : "expected " + Wording.anyOf(all);
+    }
+
+    private static int initial(String option) {
+        return option.replaceFirst("^-+", "").chars().findFirst().orElse('-');
     }
 
     private static String nearestCommand(CommandSpec command, String word) {

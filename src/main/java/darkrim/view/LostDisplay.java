@@ -28,24 +28,18 @@ final class LostDisplay {
         Pointer XSetIOErrorHandler(Handler handler);
     }
 
-    /** The end of a process without a word to the libraries in it: of these some would wait for the connection that is broken. */
-    interface Standard extends Library {
-        /** Ends the process (POSIX). */
-        void _exit(int code);
-    }
-
     /**
      * From now on ends the process when the display is lost. To be called when the toolkit has begun, for it sets a handler of its own.
      *
      * @param lost says so and returns the exit code; called from the thread that noticed
      */
     static void heed(IntSupplier lost) {
-        if (!System.getProperty("os.name").equals("Linux")) {
+        if (!PlainEnd.isLinux()) {
             return;
         }
         try {
             Xlib xlib = Native.load("X11", Xlib.class);
-            Standard standard = Native.load("c", Standard.class);
+            PlainEnd.Standard standard = PlainEnd.library();
             handler = display -> {
                 standard._exit(lost.getAsInt());
                 return 0;

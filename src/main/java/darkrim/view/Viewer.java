@@ -23,6 +23,8 @@ public final class Viewer {
 
     private static final long LOOK_MS = 200;
 
+    private static volatile boolean begun;
+
     private Viewer() {}
 
     /** Why no window can be shown, one line without a full stop. */
@@ -62,12 +64,13 @@ public final class Viewer {
         Memory memory = Memory.of(environment, Path.of(System.getProperty("user.home")));
         boolean[] solid = {false};
         try {
-            CountDownLatch begun = new CountDownLatch(1);
+            CountDownLatch ready = new CountDownLatch(1);
+            begun = true;
             Platform.startup(() -> {
                 solid[0] = Platform.isSupported(ConditionalFeature.SCENE3D);
-                begun.countDown();
+                ready.countDown();
             });
-            while (!begun.await(LOOK_MS, TimeUnit.MILLISECONDS)) {
+            while (!ready.await(LOOK_MS, TimeUnit.MILLISECONDS)) {
                 if (stop.getAsBoolean()) {
                     return;
                 }
@@ -81,11 +84,7 @@ public final class Viewer {
                 Stage stage = new Stage();
                 ViewerWindow window = new ViewerWindow(stage, layout, beside, effort, memory);
                 Thread.currentThread().setUncaughtExceptionHandler((thread, broken) -> window.broke(broken));
-                stage.showingProperty().addListener((property, before, now) -> {
-                    if (!now) {
-                        closed.countDown();
-                    }
-                });
+                window.onClosed(closed::countDown);
                 window.show(result);
             });
             while (!closed.await(LOOK_MS, TimeUnit.MILLISECONDS)) {
@@ -104,6 +103,18 @@ public final class Viewer {
             if (!hearsTheEnd(stop)) {
                 throw broken;
             }
+        }
+    }
+
+    /**
+     * Ends the process, if a window was opened in it, in a way that the toolkit's native libraries cannot spoil. To be called when everything is
+     * written; comes back where the process can end by Java as well.
+     *
+     * @param code the exit code
+     */
+    public static void end(int code) {
+        if (begun) {
+            PlainEnd.of(code);
         }
     }
 

@@ -113,6 +113,19 @@ class DrawCommandTest {
         assertThat(picture).doesNotExist();
     }
 
+    /** An option without effect would be taken for one that had some. */
+    @Test
+    void whatIsForPicturesOfPartsIsRefusedWithOthers() {
+        Run map = draw("--detector", "screen/front", "--section", "y=0", "--from", "top", "--hide", "left/**");
+        assertThat(map.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(map.errors())
+                .contains("--from, --section, --hide are for pictures of parts, expected none with --detector");
+        Run sight = draw("--seen-from", "screen/front", "--hide", "left/**", "--magnify", "2");
+        assertThat(sight.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(sight.errors()).contains("--magnify is for pictures of parts, expected none with --seen-from");
+        assertThat(picture).doesNotExist();
+    }
+
     @Test
     void theMapOfANarrowSurfaceIsStretchedAndSaysSo() throws IOException {
         Files.writeString(layout, Files.readString(layout).replaceFirst("(screen: .*width: )[0-9.]+", "$1" + "0.5"));

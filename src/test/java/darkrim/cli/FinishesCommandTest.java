@@ -47,6 +47,13 @@ class FinishesCommandTest {
         Run unknown = Run.of("finishes", "golt");
         assertThat(unknown.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(unknown.errors()).contains("did you mean 'gold'?");
+        Run several = Run.of("finishes", "golt", "gold", "rough-anodize-black", "golt");
+        assertThat(several.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(several.output()).isEmpty();
+        assertThat(several.errors().lines())
+                .containsExactly(
+                        "darkrim: there is no finish 'golt', did you mean 'gold'?",
+                        "darkrim: there is no finish 'rough-anodize-black', did you mean 'rough-anodise-black'?");
     }
 
     @Test

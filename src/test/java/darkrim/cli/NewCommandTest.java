@@ -133,6 +133,49 @@ class NewCommandTest {
         assertThat(Files.readString(file)).containsPattern("(?m)^.*\\b20\\b");
     }
 
+    /** Only the answer that does not go with those before is asked again; these are kept. */
+    @Test
+    void whatDoesNotGoTogetherIsAskedAgainAlone() throws IOException {
+        // columns, rows, pixels, pitch; border: 512 leaves no pixel; margin; distance, f-number; field: 3 is within the
+        // pixels; error;
+        // edges: 200 is beyond half of 320; walls: 318 and 2 reach the pupil
+        Run run = answered("1\n1\n1024\n18\n512\n8\n0.7\n320\n7\n3\n20\n0.1\n200\n2\n318\n30\n");
+        assertThat(run.code()).as(run.errors()).isZero();
+        assertThat(run.errors())
+                .containsOnlyOnce("the border of 512 reference pixels leaves none of 1024 pixels")
+                .containsOnlyOnce("the lit field ends at 3 mm from the axis")
+                .containsOnlyOnce("the edges stand at 200 mm")
+                .containsOnlyOnce("the walls end at 320 mm, expected below the pupil at 320 mm.\n")
+                .containsOnlyOnce("Detectors along x")
+                .containsOnlyOnce("Pixel pitch");
+        assertThat(Files.readString(file)).contains("pixels: 1024").contains("edge_height: 2 ");
+    }
+
+    @Test
+    void aDistanceThatTheGivenPupilDoesNotFitIsAskedAgain() {
+        // 40 / 100 is less than the least f-number, 0.5
+        Run run = answered("1\n1\n1024\n18\n\n\n40\n400\n" + "\n".repeat(4), "--pupil-diameter", "100");
+        assertThat(run.code()).as(run.errors()).isZero();
+        assertThat(run.errors()).containsOnlyOnce("--pupil-diameter: the f-number is 0.4, expected a number from 0.5");
+    }
+
+    @Test
+    void optionsThatDoNotGoTogetherAreRefusedBeforeAnythingIsAsked() {
+        Run run = answered(
+                "", "--pixels", "100", "--reference-pixels", "50", "--pupil-distance", "1e3", "--edge-height", "501");
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors())
+                .contains("leaves none of 100 pixels", "half way to the pupil, 500 mm")
+                .doesNotContain("Detectors along x");
+    }
+
+    @Test
+    void theNextCommandIsOneThatAShellUnderstands() {
+        file = folder.resolve("it's first.yaml");
+        Run run = alone(MOSAIC, "--f-number", "7", "--edge-height", "2.4");
+        assertThat(run.output()).endsWith("Next: darkrim check '" + folder + "/it'\\''s first.yaml'\n");
+    }
+
     @Test
     void answersThatEndLeaveNoFile() {
         Run run = answered("1\n1\n");

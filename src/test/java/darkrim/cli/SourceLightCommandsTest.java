@@ -127,6 +127,9 @@ class SourceLightCommandsTest {
             assertThat(line.get("verdict on light")).isEmpty();
         }
         String none = at("a.vtu").toString();
+        run = Run.of("export", layout(), "--source", "sun", "--light", "none", "-o", none);
+        assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(run.errors()).contains("--source says whose light is written");
         run = Run.of("export", layout(), "--source", "sun", "--samples", "10", "-o", none);
         assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(run.errors()).contains("named 'sun', expected moon", "--samples is about a check of the beam");

@@ -182,8 +182,12 @@ class WrongUseTest {
             chekc 1 --sed 3         | there is no command 'chekc', did you mean 'check'?
             help check              | there is no command 'help', did you mean '--help'?
             version                 | there is no command 'version', did you mean '--version'?
-            --sed 3 check 1         | there is no option '--sed', expected -h, --help, -V or --version
+            --sed 3 check 1         | there is no option '--sed', expected --help or --version
             check -x 1              | there is no option '-x', expected --json,
+            check 1 --bogus         | there is no option '--bogus', expected --json, --csv, --junit, --margins,
+            check 1 --hlep          | there is no option '--hlep', did you mean '--help'?
+            section 1 -o a --section z=1 | there is no option '--section', did you mean '--plane'?
+            check 1 --section z=1   | there is no option '--section', expected --json, --csv,
             check -vx 1             | there is no option '-x', expected --json,
             draw 1 -o a.png -O 3    | there is no option '-O', did you mean '-o'?
             check 1 -samples 3      | there is no option '-samples', did you mean '--samples'?
@@ -195,6 +199,15 @@ class WrongUseTest {
         Run run = Run.of(words.split(" "));
         assertThat(run.code()).isEqualTo(ExitCode.UNUSABLE);
         assertThat(run.errors()).startsWith("darkrim: " + expected).hasLineCount(2);
+    }
+
+    /** Each option once, by its long name, and help after what may be meant. */
+    @Test
+    void optionsAreListedByTheirLongNames() {
+        Run run = Run.of("faces", "1", "--bogus");
+        assertThat(run.errors())
+                .startsWith("darkrim: there is no option '--bogus', expected --part, --names, --warm, --overwrite,"
+                        + " --verbose, --csv, --json, --help or --version\n");
     }
 
     @Test

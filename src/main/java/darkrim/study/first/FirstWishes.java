@@ -2,9 +2,9 @@ package darkrim.study.first;
 
 import static darkrim.study.vanes.VaneText.number;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What is known before there is a drawing. All detectors are square and alike.
@@ -78,27 +78,43 @@ public record FirstWishes(
                 : Optional.empty();
     }
 
+    /** That the border of reference pixels leaves no pixel to see light, with what was expected; empty if it leaves some. */
+    public Optional<String> blindness() {
+        return 2 * referencePixels >= pixels
+                ? Optional.of("the border of " + referencePixels + " reference pixels leaves none of " + pixels
+                        + " pixels to see light, expected a narrower border")
+                : Optional.empty();
+    }
+
+    /** That the lit field ends before the last pixel, with what was expected; empty if it does not. */
+    public Optional<String> darkPixels() {
+        return fieldHalfWidth < outermost()
+                ? Optional.of("the lit field ends at " + number(fieldHalfWidth)
+                        + " mm from the axis, before the last pixel at " + number(outermost())
+                        + " mm, expected at least that")
+                : Optional.empty();
+    }
+
+    /** That the edges stand too near to the pupil, with what was expected; empty if they do not. */
+    public Optional<String> highEdges() {
+        return edgeHeight > pupilDistance / 2
+                ? Optional.of("the edges stand at " + number(edgeHeight)
+                        + " mm, expected at most half way to the pupil, " + number(pupilDistance / 2) + " mm")
+                : Optional.empty();
+    }
+
+    /** That the walls reach the pupil, with what was expected; empty if they do not. */
+    public Optional<String> highWalls() {
+        return edgeHeight + wallHeight >= pupilDistance
+                ? Optional.of("the walls end at " + number(edgeHeight + wallHeight)
+                        + " mm, expected below the pupil at " + number(pupilDistance) + " mm")
+                : Optional.empty();
+    }
+
     /** Why no layout can be made of this, each with what was expected; empty if one can. */
     public List<String> problems() {
-        List<String> problems = new ArrayList<>();
-        if (2 * referencePixels >= pixels) {
-            problems.add("the border of " + referencePixels + " reference pixels leaves none of " + pixels
-                    + " pixels to see light, expected a narrower border");
-        }
-        overlap().ifPresent(problems::add);
-        if (fieldHalfWidth < outermost()) {
-            problems.add(
-                    "the lit field ends at " + number(fieldHalfWidth) + " mm from the axis, before the last pixel at "
-                            + number(outermost()) + " mm, expected at least that");
-        }
-        if (edgeHeight > pupilDistance / 2) {
-            problems.add("the edges stand at " + number(edgeHeight) + " mm, expected at most half way to the pupil, "
-                    + number(pupilDistance / 2) + " mm");
-        }
-        if (edgeHeight + wallHeight >= pupilDistance) {
-            problems.add("the walls end at " + number(edgeHeight + wallHeight) + " mm, expected below the pupil at "
-                    + number(pupilDistance) + " mm");
-        }
-        return problems;
+        return Stream.of(blindness(), overlap(), darkPixels(), highEdges(), highWalls())
+                .flatMap(Optional::stream)
+                .toList();
     }
 }

@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 public final class VariationReader {
     private static final String FORMS = "expected 'NAME = A to B step S' or 'NAME = A, B, C'";
     private static final Pattern RANGE =
-            Pattern.compile("(.+?)\\bto\\b(.+?)(?:\\bstep\\b(.*))?", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("(.*?)\\bto\\b(.*?)(?:\\bstep\\b(.*))?", Pattern.CASE_INSENSITIVE);
     private static final Pattern NUMBER =
             Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d{1,3})?)\\s*([^\\s\\d]*)");
     /** No length or angle of a layout is larger, and none that matters is smaller. */
@@ -123,6 +123,9 @@ public final class VariationReader {
 
     /** In mm, degrees or plain. */
     private BigDecimal number(Dimension dimension, String text) throws UnusableStudy {
+        if (text.isBlank()) {
+            throw new UnusableStudy("a value of '" + dimension.name() + "' is missing, " + forms);
+        }
         Matcher matcher = NUMBER.matcher(text.strip());
         if (!matcher.matches()) {
             throw new UnusableStudy("cannot read '" + Wording.shortened(text.strip()) + "' as a value of '"

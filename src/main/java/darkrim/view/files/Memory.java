@@ -88,8 +88,12 @@ public final class Memory {
             StringWriter text = new StringWriter();
             all.store(text, "Darkrim: windows by layout file");
             Path fresh = Files.createTempFile(file.getParent(), "windows", ".tmp");
-            Files.writeString(fresh, text.toString(), StandardCharsets.UTF_8);
-            Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
+            try {
+                Files.writeString(fresh, text.toString(), StandardCharsets.UTF_8);
+                Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(fresh);
+            }
             return true;
         } catch (IOException refused) {
             return false;

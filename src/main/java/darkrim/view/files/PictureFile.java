@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.UUID;
 import javax.imageio.ImageIO;
 
 /** Writes a picture whole or not at all: into a file beside it, which then takes its name. */
@@ -21,7 +22,9 @@ public final class PictureFile {
     public static void write(Path file, Pixels pixels) throws IOException {
         BufferedImage image = new BufferedImage(pixels.width(), pixels.height(), BufferedImage.TYPE_INT_RGB);
         image.setRGB(0, 0, pixels.width(), pixels.height(), pixels.argb(), 0, pixels.width());
-        Path fresh = Files.createTempFile(file.toAbsolutePath().getParent(), "picture", ".tmp");
+        // Not as a file for this one process: others may read a picture as they may any new file of the user.
+        Path fresh =
+                Files.createFile(file.resolveSibling("." + file.getFileName() + "." + UUID.randomUUID() + ".part"));
         try {
             if (!ImageIO.write(image, "png", fresh.toFile())) {
                 throw new IOException("no writer for PNG");

@@ -40,6 +40,13 @@ public final class History<T> {
         now = next;
     }
 
+    /** A first state anew, without a way back or forward. */
+    public void begin(T first) {
+        before.clear();
+        after.clear();
+        now = first;
+    }
+
     /** A new state in the place of the present one, as while something is dragged. */
     public void replace(T next) {
         now = next;

@@ -3,6 +3,7 @@ package darkrim.view.look;
 import darkrim.view.camera.Camera;
 import darkrim.view.parts.Section;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -34,7 +35,7 @@ public record Look(
         boolean cells) {
     /** Copies the set. */
     public Look {
-        hidden = java.util.Collections.unmodifiableSet(new TreeSet<>(hidden));
+        hidden = Collections.unmodifiableSet(new TreeSet<>(hidden));
     }
 
     /** A first look. */

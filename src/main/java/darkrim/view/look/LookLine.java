@@ -43,8 +43,9 @@ public final class LookLine {
         if (dragging) {
             history.replace(next);
         } else {
+            // A movement that has not gone anywhere yet has not begun: the way back would be lost.
+            dragging = !next.equals(now());
             history.enter(next);
-            dragging = true;
         }
         tell();
     }
@@ -56,7 +57,8 @@ public final class LookLine {
 
     /** The first look at something new, without a way back to before it. */
     public void begin(Look first) {
-        history.replace(first);
+        dragging = false;
+        history.begin(first);
         tell();
     }
 

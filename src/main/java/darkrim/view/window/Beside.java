@@ -2,6 +2,7 @@ package darkrim.view.window;
 
 import darkrim.study.Effort;
 import darkrim.view.files.FileWatch;
+import darkrim.view.files.FileWork;
 import darkrim.view.work.Dragging;
 import darkrim.view.work.Loader;
 import darkrim.view.work.ViewModel;
@@ -87,8 +88,9 @@ final class Beside implements AutoCloseable {
     }
 
     /** The pages of the second layout. */
-    Pages pages(Commands commands, Effort effort) {
-        Pages made = new Pages(model, commands, dragging, loader, layout, effort);
+    Pages pages(Commands commands, FileWork files, Effort effort) {
+        Pages made = new Pages(
+                model, commands, dragging, loader, new WriteBackAction(model, dragging, layout, files), effort);
         pages = Optional.of(made);
         return made;
     }

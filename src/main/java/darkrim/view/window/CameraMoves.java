@@ -55,9 +55,11 @@ final class CameraMoves {
 
     /** One of the standard directions, with everything in view. */
     void look(Direction direction) {
-        move(camera -> camera.from(direction));
-        everything().ifPresent(box -> model.drag(look -> look.with(eye.fitted(look.camera(), box))));
-        model.rest();
+        Optional<Box> all = everything();
+        move(camera -> {
+            Camera turned = camera.from(direction);
+            return all.map(box -> eye.fitted(turned, box)).orElse(turned);
+        });
     }
 
     /** From in front, above and to the right, as at first. */

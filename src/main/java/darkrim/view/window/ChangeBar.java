@@ -3,75 +3,47 @@ package darkrim.view.window;
 import darkrim.present.picture.ChangeScale;
 import darkrim.present.picture.ColourScale;
 import darkrim.view.look.Look;
-import javafx.geometry.VPos;
+import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.paint.Color;
-import javafx.scene.text.Font;
-import javafx.scene.text.FontWeight;
 import javafx.scene.text.TextAlignment;
 
 /** The scale of changes with its marks, in the place of {@link ScaleBar}. */
 final class ChangeBar {
-    private static final double BAR = 20;
-    private static final double TOP = 62;
-    private static final double LENGTH = 150;
-    private static final double HEIGHT = 296;
-    private static final String[][] MARKS = {
-        {"10", "10 and more"},
-        {"5", "5"},
-        {"2", "2"},
-        {"1", "1: no change seen"},
-        {"0.5", "1/2"},
-        {"0.2", "1/5"},
-        {"0.1", "1/10 and less"}
-    };
+    private record Mark(double ratio, String label) {}
+
+    private static final List<Mark> MARKS = List.of(
+            new Mark(0.1, "\u2264 1/10"),
+            new Mark(0.2, "1/5"),
+            new Mark(0.5, "1/2"),
+            new Mark(1, "1"),
+            new Mark(2, "2"),
+            new Mark(5, "5"),
+            new Mark(10, "\u2265 10"));
 
     private ChangeBar() {}
 
     /**
-     * Draws the plate.
+     * Draws it from the left upper corner on.
      *
-     * @param left its left border, pixels
-     * @param top its upper border
+     * @param width its width, pixels
      * @param look which light is compared
      */
-    static void draw(GraphicsContext g, double left, double top, Look look) {
-        double width = ScaleBar.WIDTH;
-        g.setFill(Color.rgb(255, 255, 255, 0.92));
-        g.fillRoundRect(left, top, width, HEIGHT, 8, 8);
-        g.setStroke(Color.web("#8a949c"));
-        g.setLineWidth(1);
-        g.strokeRoundRect(left + 0.5, top + 0.5, width - 1, HEIGHT - 1, 8, 8);
-        g.setTextAlign(TextAlignment.LEFT);
-        g.setTextBaseline(VPos.TOP);
-        g.setFill(Overlay.INK);
-        g.setFont(Font.font("System", FontWeight.BOLD, 12));
-        g.fillText("irradiance after / before", left + 10, top + 8, width - 20);
-        g.setFont(Font.font("System", 12));
-        g.fillText(look.light().words(), left + 10, top + 24, width - 20);
-        String of = look.source().map(name -> "of " + name + ", face means").orElse("ratio of face means");
-        g.fillText(of, left + 10, top + 40, width - 20);
-        for (int i = 0; i < (int) LENGTH; i++) {
-            g.setFill(Palette.colour(ChangeScale.argb(1 - (i + 0.5) / LENGTH)));
-            g.fillRect(left + 12, top + TOP + i, BAR, 1.5);
+    static void draw(GraphicsContext g, double width, Look look) {
+        ScaleBar.ground(g, width);
+        String of = look.source().map(name -> ", of " + name).orElse("");
+        ScaleBar.words(
+                g,
+                width,
+                "irradiance after / before",
+                look.light().words() + of + ", ratio of face means; 1: no change seen");
+        ScaleBar.colours(g, width, ChangeScale::argb);
+        g.setTextAlign(TextAlignment.CENTER);
+        for (Mark mark : MARKS) {
+            ScaleBar.mark(g, width, ChangeScale.share(mark.ratio()), mark.label());
         }
-        g.setStroke(Overlay.INK);
-        g.strokeRect(left + 11.5, top + TOP - 0.5, BAR + 1, LENGTH + 1);
-        g.setTextBaseline(VPos.CENTER);
-        g.setFill(Overlay.INK);
-        for (String[] mark : MARKS) {
-            double share = ChangeScale.share(Double.parseDouble(mark[0]));
-            double y = Math.round(top + TOP + LENGTH * (1 - share)) + 0.5;
-            g.strokeLine(left + 12 + BAR, y, left + 18 + BAR, y);
-            g.fillText(mark[1], left + 22 + BAR, y, width - BAR - 30);
-        }
-        double y = top + TOP + LENGTH + 14;
-        g.setFill(Palette.colour(ColourScale.UNKNOWN));
-        g.fillRect(left + 12, y, BAR, 16);
-        g.strokeRect(left + 11.5, y - 0.5, BAR + 1, 17);
-        g.setFill(Overlay.INK);
-        g.fillText("not known, or new", left + 22 + BAR, y + 8, width - BAR - 30);
-        g.fillText("+ more  \u2212 less  N new", left + 12, y + 32, width - 20);
-        g.fillText("dashed: face gone", left + 12, y + 52, width - 20);
+        double middle = 0.4 * width;
+        ScaleBar.swatch(g, ScaleBar.EDGE, ColourScale.UNKNOWN, "not known, or new", middle - ScaleBar.EDGE);
+        ScaleBar.note(
+                g, middle, "+ more   \u2212 less   N new   dashed: face gone", width - middle - ScaleBar.EDGE / 2);
     }
 }

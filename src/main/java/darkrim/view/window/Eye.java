@@ -3,7 +3,6 @@ package darkrim.view.window;
 import darkrim.view.camera.Box;
 import darkrim.view.camera.Camera;
 import darkrim.view.camera.SightLine;
-import darkrim.view.look.Light;
 import darkrim.view.look.Look;
 import darkrim.view.parts.Hit;
 import darkrim.view.parts.Picker;
@@ -32,12 +31,9 @@ final class Eye {
         return Math.max(1, scene.node().getHeight());
     }
 
-    /** From the same direction, so that a box fills what the scale leaves of the view. */
+    /** From the same direction, so that a box fills the view. */
     Camera fitted(Camera camera, Box box) {
-        double scale = model.look().light() == Light.NONE ? 0 : ScaleBar.WIDTH + 12;
-        double free = Math.max(width() / 2, width() - scale);
-        Camera fitted = camera.fitted(box, free / height());
-        return fitted.panned(-(width() - free) / 2 * fitted.span() / height(), 0);
+        return camera.fitted(box, width() / height());
     }
 
     /** What is met first there of what is shown. */

@@ -1,6 +1,5 @@
 package darkrim.view.window;
 
-import darkrim.present.picture.ColourScale;
 import darkrim.present.picture.VerdictMark;
 import darkrim.scene.Surface;
 import darkrim.study.way.Way;
@@ -12,13 +11,11 @@ import darkrim.view.parts.Stage;
 import darkrim.view.work.Content;
 import darkrim.view.work.Facts;
 import darkrim.view.work.Judged;
-import darkrim.view.work.Lighting;
 import darkrim.view.work.SurfaceFacts;
 import darkrim.view.work.ViewModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -27,7 +24,7 @@ import javafx.scene.text.FontWeight;
 import javafx.scene.text.TextAlignment;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
-/** What is written over the parts: scale, verdict letters, ruler, axes, points of reflection. */
+/** What is written over the parts: verdict letters, ruler, axes, points of reflection. */
 final class Overlay {
     /** Letters and lines. */
     static final Color INK = Color.web("#20262b");
@@ -48,13 +45,8 @@ final class Overlay {
         points = found.stream().map(Way::reflected).toList();
     }
 
-    /** Draws everything, with the scale of values. */
-    void draw(GraphicsContext g, ColourScale scale) {
-        draw(g, scale, Optional.empty());
-    }
-
-    /** Draws everything, with signs and scale of the differences where they are shown. */
-    void draw(GraphicsContext g, ColourScale scale, Optional<Differences> differences) {
+    /** Draws everything, with signs of the differences where they are shown. */
+    void draw(GraphicsContext g, Optional<Differences> differences) {
         g.clearRect(0, 0, eye.width(), eye.height());
         Look look = model.look();
         Content content = model.content();
@@ -73,17 +65,6 @@ final class Overlay {
         points(g);
         ruler(g, look);
         axes(g, look);
-        if (differences.isPresent()) {
-            ChangeBar.draw(g, eye.width() - ScaleBar.WIDTH - 12, 12, look);
-        } else if (look.light() != Light.NONE) {
-            ScaleBar.draw(
-                    g,
-                    eye.width() - ScaleBar.WIDTH - 12,
-                    12,
-                    scale,
-                    look,
-                    content.lighting(look.source()).map(Lighting::watts).orElse(OptionalDouble.empty()));
-        }
     }
 
     /** A letter on each judged face whose middle is seen; failures first, none over another. */
@@ -195,10 +176,13 @@ final class Overlay {
     }
 
     private void ruler(GraphicsContext g, Look look) {
-        List<Vector3D> ends = look.ruler().points();
+        List<Vector3D> ends = look.ruler().points().stream().map(eye::project).toList();
+        if (ends.stream().anyMatch(end -> end.getZ() <= 0)) {
+            // Of a point beside or behind the eye there is no place in the picture.
+            return;
+        }
         g.setLineWidth(2);
-        for (Vector3D end : ends) {
-            Vector3D seen = eye.project(end);
+        for (Vector3D seen : ends) {
             g.setStroke(Color.WHITE);
             g.strokeOval(seen.getX() - 6, seen.getY() - 6, 12, 12);
             g.setStroke(INK);
@@ -207,8 +191,8 @@ final class Overlay {
         if (!look.ruler().isWhole()) {
             return;
         }
-        Vector3D from = eye.project(ends.get(0));
-        Vector3D to = eye.project(ends.get(1));
+        Vector3D from = ends.get(0);
+        Vector3D to = ends.get(1);
         g.setStroke(Color.WHITE);
         g.setLineWidth(4);
         g.strokeLine(from.getX(), from.getY(), to.getX(), to.getY());
@@ -217,8 +201,7 @@ final class Overlay {
         g.strokeLine(from.getX(), from.getY(), to.getX(), to.getY());
         String words = look.ruler().words();
         double width = 8.0 * words.length() * 0.86;
-        // Beside the scale, not under it.
-        double right = eye.width() - (look.light() == Light.NONE ? 4 : ScaleBar.WIDTH + 18);
+        double right = eye.width() - 4;
         double x = Math.max(width / 2 + 4, Math.min(right - width / 2, (from.getX() + to.getX()) / 2));
         double y = Math.max(16, Math.min(eye.height() - 16, (from.getY() + to.getY()) / 2 - 18));
         plate(g, words, x, y, width);

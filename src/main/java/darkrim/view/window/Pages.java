@@ -4,7 +4,6 @@ import darkrim.study.Effort;
 import darkrim.view.work.Dragging;
 import darkrim.view.work.Loader;
 import darkrim.view.work.ViewModel;
-import java.nio.file.Path;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 
@@ -26,16 +25,22 @@ final class Pages implements AutoCloseable {
      * @param commands what can be done
      * @param dragging follows its dimensions
      * @param loader reads it
-     * @param layout its file
+     * @param writeBack writes its dimensions into its file
      * @param effort how hard to work
      */
-    Pages(ViewModel model, Commands commands, Dragging dragging, Loader loader, Path layout, Effort effort) {
+    Pages(
+            ViewModel model,
+            Commands commands,
+            Dragging dragging,
+            Loader loader,
+            WriteBackAction writeBack,
+            Effort effort) {
         this.model = model;
         details = new DetailPane(model, commands);
         seen = new SeenPane(model, commands, effort.threads());
         nodes = new Node[] {
             details.node(),
-            scrolled(new DimensionPane(model, dragging, loader, new WriteBackAction(model, dragging, layout)).node()),
+            scrolled(new DimensionPane(model, dragging, loader, writeBack).node()),
             scrolled(new MapPane(model, commands).node()),
             scrolled(seen.node())
         };

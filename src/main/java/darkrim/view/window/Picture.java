@@ -74,7 +74,9 @@ final class Picture {
         ColourScale scale = Scales.of(model);
         SceneView scene = new SceneView();
         scene.node().setWidth(size.width());
-        scene.node().setHeight(size.height() - HEAD);
+        double strip = look.light() == Light.NONE ? 0 : ScaleBar.HEIGHT;
+        double height = size.height() - HEAD - strip;
+        scene.node().setHeight(height);
         scene.show(stage);
         scene.arrange(look);
         Optional<Differences> differences =
@@ -84,11 +86,18 @@ final class Picture {
         scene.draw(PathLines.of(content.ways(), PathLines.straight(look, content)));
         scene.move(look);
         scene.node().setLayoutY(HEAD);
-        Canvas over = new Canvas(size.width(), size.height() - HEAD);
+        Canvas over = new Canvas(size.width(), height);
         over.setLayoutY(HEAD);
         Overlay overlay = new Overlay(model, new Eye(model, scene));
         overlay.mark(content.ways());
-        overlay.draw(over.getGraphicsContext2D(), scale, differences);
+        overlay.draw(over.getGraphicsContext2D(), differences);
+        Canvas below = new Canvas(size.width(), strip);
+        below.setLayoutY(HEAD + height);
+        if (differences.isPresent()) {
+            ChangeBar.draw(below.getGraphicsContext2D(), size.width(), look);
+        } else if (strip > 0) {
+            ScaleBar.draw(below.getGraphicsContext2D(), size.width(), scale, look, ScaleStrip.watts(look, content));
+        }
         Canvas head = new Canvas(size.width(), HEAD);
         String of = look.light() == Light.NONE
                 ? ""
@@ -97,7 +106,7 @@ final class Picture {
                 ? model.besideContent().stage().map(Picture::against).orElse("")
                 : "";
         head(head.getGraphicsContext2D(), size, DetailPane.title(stage) + of + against, stage, content, date);
-        Group all = new Group(scene.node(), over, head);
+        Group all = new Group(scene.node(), over, below, head);
         WritableImage image = new WritableImage(size.width(), size.height());
         new Scene(all, size.width(), size.height(), true, SceneAntialiasing.BALANCED).snapshot(image);
         int[] argb = new int[size.width() * size.height()];

@@ -1,5 +1,6 @@
 package darkrim.view.window;
 
+import darkrim.view.files.FileWork;
 import darkrim.view.files.PictureFile;
 import darkrim.view.files.Pixels;
 import darkrim.view.work.ViewModel;
@@ -21,15 +22,18 @@ final class PictureDialog {
     private final Stage owner;
     private final Path layout;
     private final ViewModel model;
+    private final FileWork files;
     private final BooleanSupplier comparing;
 
     /**
+     * @param files writes it
      * @param comparing whether the window shows the difference of two layouts
      */
-    PictureDialog(Stage owner, Path layout, ViewModel model, BooleanSupplier comparing) {
+    PictureDialog(Stage owner, Path layout, ViewModel model, FileWork files, BooleanSupplier comparing) {
         this.owner = owner;
         this.layout = layout;
         this.model = model;
+        this.files = files;
         this.comparing = comparing;
     }
 
@@ -70,8 +74,7 @@ final class PictureDialog {
     /** Saves what is seen; says if that cannot be done. The file is written away from the window's thread. */
     void save(Path file, PictureSize size) {
         Pixels pixels = new Picture(model, comparing.getAsBoolean()).of(size, LocalDate.now(ZoneId.systemDefault()));
-        Thread thread = new Thread(() -> write(file, pixels), "darkrim-view-picture");
-        thread.start();
+        files.ask(() -> write(file, pixels));
     }
 
     private void write(Path file, Pixels pixels) {

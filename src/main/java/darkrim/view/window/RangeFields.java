@@ -3,6 +3,7 @@ package darkrim.view.window;
 import darkrim.present.Figures;
 import darkrim.present.picture.ColourScale;
 import darkrim.view.look.ScaleChoice;
+import darkrim.view.work.TypedRange;
 import darkrim.view.work.ViewModel;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -51,17 +52,12 @@ final class RangeFields {
     }
 
     private void enter() {
-        try {
-            double from = Double.parseDouble(low.getText().strip());
-            double to = Double.parseDouble(high.getText().strip());
-            if (model.look().scale().logarithmic() && !(from > 0)) {
-                throw new IllegalArgumentException("above 0");
-            }
-            set(Optional.of(new ScaleChoice.Range(from, to)));
-            mark(false);
-        } catch (IllegalArgumentException notARange) {
-            mark(true);
+        Optional<ScaleChoice.Range> typed = TypedRange.of(
+                low.getText(), high.getText(), model.look().scale().logarithmic());
+        if (typed.isPresent()) {
+            set(typed);
         }
+        mark(typed.isEmpty());
     }
 
     /** Shows that what stands there is no range. */

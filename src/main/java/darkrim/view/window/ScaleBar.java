@@ -12,92 +12,124 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
-/** The scale of colours with its marks, drawn beside the parts and in saved pictures. */
+/** The scale of colours with its marks, lying below the parts: words, the colours, and what stands for values that are not on it. */
 final class ScaleBar {
-    /** Width of the whole plate, pixels. */
-    static final double WIDTH = 152;
+    /** Height of all of it, pixels. */
+    static final double HEIGHT = 78;
 
     /** Behind the words. */
-    static final Color GROUND = Color.rgb(255, 255, 255, 0.92);
+    static final Color GROUND = Color.WHITE;
 
-    private static final double BAR = 20;
-    private static final double HEAD = 34;
-    private static final double FOOT = 88;
-    private static final double LINE = 16;
-    private static final double LENGTH = 180;
-    private static final int LABELS = 6;
+    /** Left and right of the colours, where half a label must have room, pixels. */
+    static final double EDGE = 22;
+
+    /** Where the colours begin and end, pixels from above. */
+    static final double TOP = 24;
+
+    static final double BOTTOM = 36;
+
+    private static final double SWATCH = 20;
+    /** A label for each so many pixels. */
+    private static final double LABEL_ROOM = 80;
 
     private ScaleBar() {}
 
     /**
-     * Draws the plate.
+     * Draws it from the left upper corner on.
      *
-     * @param left its left border, pixels
-     * @param top its upper border
+     * @param width its width, pixels
      * @param look which light is shown
      * @param watts how many W/m2 a value of 1 stands for, where that is known
      */
-    static void draw(GraphicsContext g, double left, double top, ColourScale scale, Look look, OptionalDouble watts) {
-        List<String> lines = lines(scale, look, watts);
-        double bar = HEAD + LINE * lines.size();
-        double height = bar + LENGTH + FOOT;
+    static void draw(GraphicsContext g, double width, ColourScale scale, Look look, OptionalDouble watts) {
+        ground(g, width);
+        words(g, width, scale.title(), details(scale, look, watts));
+        colours(g, width, ColourMap::argb);
+        g.setTextAlign(TextAlignment.CENTER);
+        int labels = (int) Math.max(2, width / LABEL_ROOM);
+        for (ColourScale.Tick tick : scale.ticks(labels)) {
+            mark(g, width, tick.share(), tick.label());
+        }
+        double step = (width - 2 * EDGE) / 3;
+        swatch(g, EDGE, ColourScale.BELOW, "below, or none", step);
+        swatch(g, EDGE + step, ColourScale.ABOVE, "above the range", step);
+        swatch(g, EDGE + 2 * step, ColourScale.UNKNOWN, "not known", step);
+    }
+
+    private static String details(ColourScale scale, Look look, OptionalDouble watts) {
+        List<String> words = new ArrayList<>(List.of(look.light().words()));
+        look.source().ifPresent(name -> words.add("of " + name));
+        words.add(scale.spacing() == ColourScale.Spacing.LOGARITHMIC ? "logarithmic" : "linear");
+        watts.ifPresent(each -> words.add("1 is " + Figures.three(each) + " W/m2"));
+        return String.join(", ", words);
+    }
+
+    static void ground(GraphicsContext g, double width) {
         g.setFill(GROUND);
-        g.fillRoundRect(left, top, WIDTH, height, 8, 8);
-        g.setStroke(Color.web("#8a949c"));
-        g.setLineWidth(1);
-        g.strokeRoundRect(left + 0.5, top + 0.5, WIDTH - 1, height - 1, 8, 8);
+        g.fillRect(0, 0, width, HEIGHT);
+    }
+
+    /** The first line: what is shown in bold letters, and more of it. */
+    static void words(GraphicsContext g, double width, String title, String details) {
+        Font bold = Font.font("System", FontWeight.BOLD, 12);
+        Text measured = new Text(title);
+        measured.setFont(bold);
+        double left = EDGE + measured.getLayoutBounds().getWidth() + 8;
+        g.setFill(Overlay.INK);
         g.setTextAlign(TextAlignment.LEFT);
-        g.setTextBaseline(VPos.TOP);
-        g.setFill(Overlay.INK);
-        g.setFont(Font.font("System", FontWeight.BOLD, 12));
-        g.fillText(scale.title(), left + 10, top + 8, WIDTH - 20);
+        g.setTextBaseline(VPos.CENTER);
+        g.setFont(bold);
+        g.fillText(title, EDGE, 13);
         g.setFont(Font.font("System", 12));
-        for (int i = 0; i < lines.size(); i++) {
-            g.fillText(lines.get(i), left + 10, top + 24 + LINE * i, WIDTH - 20);
-        }
-        bar(g, left + 12, top + bar, scale);
-        double y = top + bar + LENGTH + 14;
-        swatch(g, left + 12, y, ColourScale.ABOVE, "above the range");
-        swatch(g, left + 12, y + 22, ColourScale.BELOW, "below, or none");
-        swatch(g, left + 12, y + 44, ColourScale.UNKNOWN, "not known");
+        g.fillText(details, left, 13, Math.max(20, width - left - 4));
     }
 
-    private static List<String> lines(ColourScale scale, Look look, OptionalDouble watts) {
-        List<String> lines = new ArrayList<>();
-        lines.add(look.light().words());
-        look.source().ifPresent(name -> lines.add("of " + name));
-        lines.add(scale.spacing() == ColourScale.Spacing.LOGARITHMIC ? "logarithmic" : "linear");
-        watts.ifPresent(each -> lines.add("1 is " + Figures.three(each) + " W/m2"));
-        return lines;
+    /** Gives a colour for a share of the way, 0 to 1. */
+    interface Colours {
+        int argb(double share);
     }
 
-    private static void bar(GraphicsContext g, double left, double top, ColourScale scale) {
-        for (int i = 0; i < (int) LENGTH; i++) {
-            g.setFill(Palette.colour(ColourMap.argb(1 - (i + 0.5) / LENGTH)));
-            g.fillRect(left, top + i, BAR, 1.5);
+    static void colours(GraphicsContext g, double width, Colours colours) {
+        int length = (int) (width - 2 * EDGE);
+        for (int i = 0; i < length; i++) {
+            g.setFill(Palette.colour(colours.argb((i + 0.5) / length)));
+            // Half a pixel more, so that no seam shows.
+            g.fillRect(EDGE + i, TOP, 1.5, BOTTOM - TOP);
         }
         g.setStroke(Overlay.INK);
-        g.strokeRect(left - 0.5, top - 0.5, BAR + 1, LENGTH + 1);
-        g.setTextBaseline(VPos.CENTER);
-        for (ColourScale.Tick tick : scale.ticks(LABELS)) {
-            double y = Math.round(top + LENGTH * (1 - tick.share())) + 0.5;
-            g.strokeLine(left + BAR, y, left + BAR + (tick.label().isEmpty() ? 3 : 6), y);
-            if (!tick.label().isEmpty()) {
-                g.setFill(Overlay.INK);
-                g.fillText(tick.label(), left + BAR + 10, y, WIDTH - BAR - 30);
-            }
-        }
+        g.setLineWidth(1);
+        g.strokeRect(EDGE - 0.5, TOP - 0.5, length + 1, BOTTOM - TOP + 1);
     }
 
-    private static void swatch(GraphicsContext g, double left, double top, int argb, String words) {
-        g.setFill(Palette.colour(argb));
-        g.fillRect(left, top, BAR, 16);
-        g.setStroke(Overlay.INK);
-        g.strokeRect(left - 0.5, top - 0.5, BAR + 1, 17);
+    /** A mark below the colours, with its label if it has one; aligned as was set before. */
+    static void mark(GraphicsContext g, double width, double share, String label) {
+        double x = Math.round(EDGE + (width - 2 * EDGE) * share) + 0.5;
+        g.strokeLine(x, BOTTOM, x, BOTTOM + (label.isEmpty() ? 3 : 5));
         g.setFill(Overlay.INK);
+        g.setTextBaseline(VPos.TOP);
+        g.setFont(Font.font("System", 11));
+        g.fillText(label, x, BOTTOM + 5);
+    }
+
+    /** The last line: a colour that is not on the scale, and what it stands for. */
+    static void swatch(GraphicsContext g, double left, int argb, String words, double room) {
+        double top = HEIGHT - 19;
+        g.setFill(Palette.colour(argb));
+        g.fillRect(left, top, SWATCH, 13);
+        g.setStroke(Overlay.INK);
+        g.strokeRect(left - 0.5, top - 0.5, SWATCH + 1, 14);
+        note(g, left + SWATCH + 6, words, room - SWATCH - 10);
+    }
+
+    /** Words on the last line. */
+    static void note(GraphicsContext g, double left, String words, double room) {
+        g.setFill(Overlay.INK);
+        g.setTextAlign(TextAlignment.LEFT);
         g.setTextBaseline(VPos.CENTER);
-        g.fillText(words, left + BAR + 10, top + 8, WIDTH - BAR - 30);
+        g.setFont(Font.font("System", 12));
+        g.fillText(words, left, HEIGHT - 12.5, room);
     }
 }

@@ -4,6 +4,7 @@ import darkrim.study.Effort;
 import darkrim.study.MarginScope;
 import darkrim.view.camera.Camera;
 import darkrim.view.files.FileWatch;
+import darkrim.view.files.FileWork;
 import darkrim.view.files.Memory;
 import darkrim.view.look.Look;
 import darkrim.view.work.Content;
@@ -13,6 +14,7 @@ import darkrim.view.work.ViewModel;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
@@ -54,6 +56,17 @@ public final class ViewerWindow {
     private final Dragging dragging;
     private final Pages pages;
     private final Optional<Beside> beside;
+    private final ScaleStrip strip;
+    private final FileWork files = new FileWork();
+    private final AnimationTimer frames = new AnimationTimer() {
+        @Override
+        public void handle(long now) {
+            viewport.draw();
+            beside.ifPresent(Beside::draw);
+            strip.draw();
+        }
+    };
+    private Runnable closed = () -> {};
     private boolean begun;
 
     /** Opens the window of one layout alone. */
@@ -85,18 +98,22 @@ public final class ViewerWindow {
         // A hand waits for it: with all cores.
         dragging = new Dragging(layout, effort, change -> Platform.runLater(() -> model.show(change)));
         watch = new FileWatch(layout, () -> Platform.runLater(this::reload));
+        BooleanSupplier comparing = () -> beside.filter(Beside::comparing).isPresent();
+        strip = new ScaleStrip(model, comparing);
         PartTreePane tree = new PartTreePane(model, commands);
         StatusLine status = new StatusLine(model);
-        PictureDialog picture = new PictureDialog(
-                stage, layout, model, () -> beside.filter(Beside::comparing).isPresent());
+        PictureDialog picture = new PictureDialog(stage, layout, model, files, comparing);
         ToolStrip tools = new ToolStrip(model, commands, picture::ask);
         FindingBanner banner = new FindingBanner(model, "findings");
-        Region middle = beside.map(other -> other.middle(banner, viewport))
+        Region views = beside.map(other -> other.middle(banner, viewport))
                 .orElseGet(() -> new VBox(banner.node(), viewport.node()));
         VBox.setVgrow(viewport.node(), Priority.ALWAYS);
-        pages = new Pages(model, commands, dragging, loader, layout, behind);
+        VBox.setVgrow(views, Priority.ALWAYS);
+        Region middle = new VBox(views, strip.node());
+        pages = new Pages(
+                model, commands, dragging, loader, new WriteBackAction(model, dragging, layout, files), behind);
         List<Pages> ofEach = Stream.concat(
-                        Stream.of(pages), beside.map(other -> other.pages(commands, behind)).stream())
+                        Stream.of(pages), beside.map(other -> other.pages(commands, files, behind)).stream())
                 .toList();
         RightSide right = new RightSide(commands, ofEach);
         beside.ifPresent(other -> right.both(other.both()));
@@ -153,17 +170,16 @@ public final class ViewerWindow {
         scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), action);
     }
 
+    /** Tells a listener when the window is closed, what is remembered of it kept, and every file written. */
+    public void onClosed(Runnable listener) {
+        closed = listener;
+    }
+
     /** Shows the window and begins to work. */
     public void show(Optional<Path> result) {
         stage.show();
         viewport.node().requestFocus();
-        new AnimationTimer() {
-            @Override
-            public void handle(long now) {
-                viewport.draw();
-                beside.ifPresent(Beside::draw);
-            }
-        }.start();
+        frames.start();
         loader.load(result);
         watch.begin();
         beside.ifPresent(Beside::begin);
@@ -217,22 +233,27 @@ public final class ViewerWindow {
     }
 
     private void close() {
-        if (begun) {
-            memory.remember(
-                    layout,
-                    new Memory.Window(
-                            stage.getX(),
-                            stage.getY(),
-                            stage.getWidth(),
-                            stage.getHeight(),
-                            model.look().camera()));
+        try (files) {
+            frames.stop();
+            if (begun) {
+                memory.remember(
+                        layout,
+                        new Memory.Window(
+                                stage.getX(),
+                                stage.getY(),
+                                stage.getWidth(),
+                                stage.getHeight(),
+                                model.look().camera()));
+            }
+            watch.close();
+            loader.close();
+            dragging.close();
+            background.close();
+            pages.close();
+            beside.ifPresent(Beside::close);
+        } finally {
+            closed.run();
         }
-        watch.close();
-        loader.close();
-        dragging.close();
-        background.close();
-        pages.close();
-        beside.ifPresent(Beside::close);
     }
 
     /** Says that the program broke: what is shown may no longer be whole. */

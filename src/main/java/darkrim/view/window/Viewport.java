@@ -2,7 +2,6 @@ package darkrim.view.window;
 
 import darkrim.present.Figures;
 import darkrim.present.picture.ColourScale;
-import darkrim.scene.Surface;
 import darkrim.study.irradiance.SurfaceMap;
 import darkrim.view.camera.Camera;
 import darkrim.view.look.Light;
@@ -66,10 +65,6 @@ final class Viewport {
 
     Eye eye() {
         return eye;
-    }
-
-    Overlay overlay() {
-        return overlay;
     }
 
     /** Shows the difference to what stands beside, or what is here. */
@@ -228,7 +223,7 @@ final class Viewport {
             parts.draw(PathLines.of(content.ways(), PathLines.straight(look, content)));
         }
         parts.move(look);
-        overlay.draw(canvas.getGraphicsContext2D(), scale, differences);
+        overlay.draw(canvas.getGraphicsContext2D(), differences);
         handle.follow();
         drawnContent = content;
         drawnBeside = beside;
@@ -237,18 +232,8 @@ final class Viewport {
         return true;
     }
 
-    /** Draws everything over the parts once more. */
-    void redraw() {
-        resized = true;
-    }
-
     /** The first look at a layout, as it fits the view. */
     Camera first(Stage stage) {
         return eye.fitted(Camera.at(stage.box(), 1), stage.box());
-    }
-
-    /** The surface of a name, if it is shown. */
-    Optional<Surface> surface(String name) {
-        return model.content().stage().flatMap(stage -> stage.scene().surface(name));
     }
 }

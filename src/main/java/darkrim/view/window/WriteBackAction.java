@@ -6,6 +6,7 @@ import darkrim.layout.RefusedEdit;
 import darkrim.study.LayoutFamily;
 import darkrim.study.live.LiveLayout;
 import darkrim.study.live.WriteBack;
+import darkrim.view.files.FileWork;
 import darkrim.view.work.Dragging;
 import darkrim.view.work.ViewModel;
 import java.io.IOException;
@@ -19,11 +20,13 @@ final class WriteBackAction {
     private final ViewModel model;
     private final Dragging dragging;
     private final Path file;
+    private final FileWork files;
 
-    WriteBackAction(ViewModel model, Dragging dragging, Path file) {
+    WriteBackAction(ViewModel model, Dragging dragging, Path file, FileWork files) {
         this.model = model;
         this.dragging = dragging;
         this.file = file;
+        this.files = files;
     }
 
     /**
@@ -38,9 +41,7 @@ final class WriteBackAction {
         }
         LayoutFamily family = live.get().family();
         Map<String, Double> values = live.get().chosen();
-        Thread thread = new Thread(() -> write(family, values, formulas), "darkrim-view-write");
-        thread.setDaemon(true);
-        thread.start();
+        files.ask(() -> write(family, values, formulas));
     }
 
     private void write(LayoutFamily family, Map<String, Double> values, DimensionEdit.Formulas formulas) {

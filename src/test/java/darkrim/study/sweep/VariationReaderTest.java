@@ -71,8 +71,11 @@ class VariationReaderTest {
             value = {
                 "slitt = 1 to 2 step 1 | there is no dimension 'slitt' in slit.yaml, did you mean 'slit'?",
                 "slit 1 | cannot read 'slit 1', expected 'NAME = A to B step S' or 'NAME = A, B, C'",
-                "slit = | cannot read '' as a value of 'slit'",
-                "slit = 1 to step 2 | cannot read '' as a value of 'slit'",
+                "slit = | a value of 'slit' is missing, expected 'NAME = A to B step S' or 'NAME = A, B, C'",
+                "slit = 1 to step 2 | a value of 'slit' is missing",
+                "slit = 37 to | a value of 'slit' is missing, expected 'NAME = A to B step S'",
+                "slit = to 37 | a value of 'slit' is missing",
+                "slit = 1 to 2 step | a value of 'slit' is missing",
                 "slit = one | cannot read 'one' as a value of 'slit'",
                 "slit = 2 to 1 step 1 | the range of 'slit' runs backwards, expected the smaller value first: 1 to 2",
                 "slit = 2 to 20 mm step 30 | the step of 'slit' is longer than its range",

@@ -1,6 +1,7 @@
 package darkrim.view.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import darkrim.view.camera.Camera;
 import java.nio.file.Files;
@@ -8,6 +9,8 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,6 +59,30 @@ class FilesTest {
         assertThat(memory.remember(Path.of("a.yaml"), window)).isTrue();
         assertThat(memory.recall(Path.of("a.yaml"))).contains(window);
         assertThat(memory.recall(Path.of("b.yaml"))).isEmpty();
+    }
+
+    @Test
+    void aPictureMayBeReadByWhoeverMayReadANewFileAndLeavesNothingBeside() throws Exception {
+        Path plain = Files.createFile(folder.resolve("plain"));
+        Path picture = Files.writeString(folder.resolve("a.png"), "old");
+        PictureFile.write(picture, new Pixels(2, 1, new int[] {0xffff0000, 0xff0000ff}));
+        assertThat(ImageIO.read(picture.toFile()).getRGB(1, 0)).isEqualTo(0xff0000ff);
+        assumeThat(plain.getFileSystem().supportedFileAttributeViews()).contains("posix");
+        assertThat(Files.getPosixFilePermissions(picture)).isEqualTo(Files.getPosixFilePermissions(plain));
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).containsExactlyInAnyOrder(plain, picture);
+        }
+    }
+
+    @Test
+    void filesThatWereAskedForAreWrittenWhenTheWorkIsClosed() {
+        AtomicInteger written = new AtomicInteger();
+        try (FileWork work = new FileWork()) {
+            for (int i = 0; i < 100; i++) {
+                work.ask(written::incrementAndGet);
+            }
+        }
+        assertThat(written).hasValue(100);
     }
 
     @Test

@@ -44,6 +44,29 @@ class LookTest {
         assertThat(history.back()).isEqualTo(1);
     }
 
+    /** The mouse may be moved and come back before anything has changed. */
+    @Test
+    void aDragThatBeginsWhereItStandsCanBeTakenBackToo() {
+        LookLine looks = new LookLine(LOOK);
+        looks.drag(look -> look);
+        looks.drag(look -> look.with(Light.TOTAL));
+        looks.drag(look -> look.with(Light.NONE));
+        looks.rest();
+        looks.undo();
+        assertThat(looks.now()).isEqualTo(LOOK);
+        assertThat(looks.canUndo()).isFalse();
+    }
+
+    @Test
+    void theFirstLookHasNoWayBackToBeforeIt() {
+        LookLine looks = new LookLine(LOOK);
+        looks.change(look -> look.with(Light.TOTAL));
+        looks.begin(LOOK.with(Light.NONE));
+        assertThat(looks.canUndo()).isFalse();
+        assertThat(looks.canRedo()).isFalse();
+        assertThat(looks.now().light()).isEqualTo(Light.NONE);
+    }
+
     @Test
     void aRulerMeasuresBetweenTwoPointsAndBeginsAnewWithAThird() {
         Ruler ruler = Ruler.EMPTY.with(Vector3D.of(1, 2, 3)).with(Vector3D.of(4, 6, 3));

@@ -16,6 +16,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -27,6 +29,33 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 /** Works a window of two layouts, for {@link WindowDrive}. */
 final class BesideDrive {
     private BesideDrive() {}
+
+    /** Where a node lies in the window, less a hair: what only touches does not cover. */
+    private static Bounds bounds(Node node) {
+        Bounds whole = node.localToScene(node.getBoundsInLocal());
+        return new BoundingBox(
+                whole.getMinX() + 0.5, whole.getMinY() + 0.5, whole.getWidth() - 1, whole.getHeight() - 1);
+    }
+
+    /** The scale lies below both views, in a narrow window too. */
+    private static void requireNothingCovered(Hands two, Stage second) {
+        for (double[] size : new double[][] {{800, 600}, {1000, 640}}) {
+            Hands.on(() -> {
+                second.setWidth(size[0]);
+                second.setHeight(size[1]);
+                return true;
+            });
+            Hands.pause(500);
+            Bounds scale = Hands.on(() -> bounds(two.lookup("scale")));
+            assertThat(scale.getHeight()).isEqualTo(ScaleBar.HEIGHT - 1);
+            assertThat(scale.getWidth()).isGreaterThan(200);
+            for (String view : new String[] {"viewport", "viewport-beside"}) {
+                assertThat(Hands.on(() -> bounds(two.lookup(view)).intersects(scale)))
+                        .as("the scale covers a part of the " + view)
+                        .isFalse();
+            }
+        }
+    }
 
     /** Opens two revisions of the plate, turns, compares and breaks the second. */
     static void run(Path folder) throws IOException {
@@ -76,6 +105,7 @@ final class BesideDrive {
         assertThat(here.getY()).isEqualTo(there.getY());
         assertThat(here.getZ()).isEqualTo(there.getZ());
         assertThat(Hands.on(() -> Scales.of(left))).isEqualTo(Hands.on(() -> Scales.of(right)));
+        requireNothingCovered(two, second);
         two.click("difference");
         assertThat(Hands.on(() -> beside.viewport().comparing())).isTrue();
         assertThat(Hands.on(() -> FacePair.of("sheet/front", left.content(), right.content())

@@ -246,8 +246,13 @@ public final class WindowDrive {
         assertThat(Hands.on(() -> model.look().light())).isEqualTo(Light.ONCE_REFLECTED);
         hands.key(KeyCode.P);
         assertThat(Hands.on(() -> model.look().camera().parallel())).isTrue();
+        Camera before = Hands.on(() -> model.look().camera());
         hands.key(KeyCode.DIGIT6);
         assertThat(Hands.on(() -> model.look().camera().azimuth())).isEqualTo(Direction.RIGHT.azimuth());
+        hands.key(KeyCode.CONTROL, KeyCode.Z);
+        assertThat(Hands.on(() -> model.look().camera()))
+                .as("a direction is one step")
+                .isEqualTo(before);
         hands.click("light-direct");
         assertThat(Hands.on(() -> model.look().light())).isEqualTo(Light.DIRECT);
         hands.click(view(), 12, 12);

@@ -61,7 +61,7 @@ public final class WindowPictures {
         ViewModel left = window.model();
         ViewModel right = window.beside().orElseThrow().model();
         Hands.until("the end of both checks", 180, () -> isDone(left) && isDone(right));
-        change(left, look -> look.with(near(look.camera(), 0.74, 20, 62)));
+        change(left, look -> look.with(near(look.camera(), 0.74, 3, 12)));
         photograph(hands, folder.resolve(NAMES.get(1)), stage);
     }
 
@@ -82,7 +82,7 @@ public final class WindowPictures {
         });
     }
 
-    /** The parts, shifted by mm: the scale stands at their right, the ways of light above them. */
+    /** The parts, shifted by mm: the ways of light stand above them. */
     private static Camera near(Camera camera, double nearer, double left, double down) {
         return camera.focused(PARTS).zoomed(PARTS, nearer).panned(-left, down);
     }
