@@ -1,17 +1,16 @@
 package darkrim.present;
 
 import darkrim.light.Estimate;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.LightMargin;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.Verdict;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Evidence in words. */
 public final class EvidenceWords {
-    /** What a proof of darkness says where it is in doubt. */
-    static final String DARK_BEHIND_FACETS = "dark behind the facets";
-
     private EvidenceWords() {}
 
     /**
@@ -21,10 +20,6 @@ public final class EvidenceWords {
      * @param confidence confidence of all sampled verdicts together, 0 to 1
      */
     public static String of(Outcome outcome, double confidence) {
-        if (outcome.isDarknessInDoubt()) {
-            return DARK_BEHIND_FACETS + clearance((Evidence.ProvedDark) outcome.evidence())
-                    + "; not proved for the curved surfaces they stand for";
-        }
         if (passesUnmeasured(outcome)) {
             return "never more than " + Figures.atMost(((Evidence.Sampled) outcome.evidence()).upper())
                     + ", whatever the samples say";
@@ -40,10 +35,14 @@ public final class EvidenceWords {
                 && sampled.estimate().largest() > 0;
     }
 
-    /** What evidence says that is not in doubt. */
+    /** What evidence says by itself. */
     static String of(Evidence evidence, double confidence) {
         if (evidence instanceof Evidence.ProvedDark dark) {
-            return "proved dark" + clearance(dark);
+            return DarkProof.PROVED.words() + clearance(dark.clearance());
+        }
+        if (evidence instanceof Evidence.DarkBehindFacets dark) {
+            return DarkProof.BEHIND_FACETS.words() + clearance(dark.clearance())
+                    + "; not proved for the curved surfaces they stand for";
         }
         if (evidence instanceof Evidence.WitnessRay ray) {
             return "lit: ray from the pupil at " + point(ray.onPupil()) + " to " + point(ray.onSurface()) + ", "
@@ -66,8 +65,8 @@ public final class EvidenceWords {
         return sampled((Evidence.Sampled) evidence, confidence);
     }
 
-    private static String clearance(Evidence.ProvedDark dark) {
-        return dark.clearance().map(margin -> ", " + margin(margin)).orElse("");
+    private static String clearance(Optional<LightMargin> found) {
+        return found.map(margin -> ", " + margin(margin)).orElse("");
     }
 
     /** A margin, such as {@code clearance 0.199 mm, set by lid/opening/land/-y}. */

@@ -18,6 +18,7 @@ class EvidenceWordsTest {
         assertThat(Evidence.class.getPermittedSubclasses())
                 .containsExactlyInAnyOrder(
                         Evidence.ProvedDark.class,
+                        Evidence.DarkBehindFacets.class,
                         Evidence.WitnessRay.class,
                         Evidence.OpenArea.class,
                         Evidence.ExactShare.class,
@@ -57,6 +58,8 @@ class EvidenceWordsTest {
     @Test
     void aProofSaysSo() {
         assertThat(words(new Evidence.ProvedDark(1e-6))).isEqualTo("proved dark");
+        assertThat(words(new Evidence.DarkBehindFacets(1e-6, Optional.empty())))
+                .isEqualTo("dark behind the facets; not proved for the curved surfaces they stand for");
     }
 
     @Test
