@@ -73,8 +73,9 @@ public final class EvidenceWords {
     public static String margin(LightMargin margin) {
         String setBy = margin.setBy().isEmpty() ? "" : ", set by " + EdgeName.of(margin.setBy());
         if (margin.millimetres() < 0) {
-            return "light reaches " + (margin.atLeast() ? "at most " : "")
-                    + Figures.margin(margin.millimetres()).substring(1) + " mm in" + setBy;
+            // A margin that is rounded to 0 has no sign to take off.
+            String depth = Figures.margin(margin.millimetres()).replace("-", "");
+            return "light reaches " + (margin.atLeast() ? "at most " : "") + depth + " mm in" + setBy;
         }
         return margin.atLeast()
                 ? "clearance at least " + Figures.margin(margin.millimetres()) + " mm"

@@ -55,6 +55,15 @@ class EvidenceWordsTest {
                 .isEqualTo("run into one another at (1, 2, 3)");
     }
 
+    /** What is less than a nanometre is rounding, on either side of 0. */
+    @Test
+    void anIntrusionThatIsRoundedAwayIsStillANumber() {
+        assertThat(EvidenceWords.margin(new LightMargin(-4e-7, false, "", Optional.empty())))
+                .isEqualTo("light reaches 0.000 mm in");
+        assertThat(EvidenceWords.margin(new LightMargin(-0.0121, false, "", Optional.empty())))
+                .isEqualTo("light reaches 0.013 mm in");
+    }
+
     @Test
     void aProofSaysSo() {
         assertThat(words(new Evidence.ProvedDark(1e-6))).isEqualTo("proved dark");

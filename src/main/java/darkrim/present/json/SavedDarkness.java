@@ -37,7 +37,7 @@ public final class SavedDarkness {
                 || (kind.equals(PROVED) && !outcome.path("verdict").asString("").equals("pass"));
     }
 
-    /** What is proved of the direct light on an entry of {@code surfaces}. */
+    /** What is proved of the direct light on a surface, one entry of the list of them. */
     public DarkProof of(JsonNode surface) {
         String kind = surface.at("/darkness/kind").asString("");
         return kind.equals(BEHIND_FACETS)
