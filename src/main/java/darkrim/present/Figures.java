@@ -16,10 +16,6 @@ public final class Figures {
     private static final int LEAST_PLAIN = -3;
 
     private static final int MOST_PLAIN = 4;
-    /** From here on one decimal of a percentage would round a share up to all. */
-    private static final double NEARLY_WHOLE = 0.9995;
-    /** All but for the rounding of sums. */
-    private static final double WHOLE = 1 - 1e-12;
 
     private Figures() {}
 
@@ -79,12 +75,9 @@ public final class Figures {
         return count == 1 ? "the " + one : count == 2 ? "both " + one + "s" : "all " + counted(count, one);
     }
 
-    /** A share as a percentage with one decimal; too small for it is {@code < 0.1 %}, and what would be rounded up to all {@code > 99.9 %}. */
+    /** A share as a percentage with one decimal; a share too small for it is {@code < 0.1 %}. */
     public static String percent(double share) {
-        if (share > 0 && share < 0.001) {
-            return "< 0.1 %";
-        }
-        return share < WHOLE && share >= NEARLY_WHOLE ? "> 99.9 %" : String.format(Locale.ROOT, "%.1f %%", 100 * share);
+        return share > 0 && share < 0.001 ? "< 0.1 %" : String.format(Locale.ROOT, "%.1f %%", 100 * share);
     }
 
     /** A share of a whole with six decimals at most, never more than the share, such as {@code 0.9931}. */

@@ -84,9 +84,9 @@ final class MarginSection {
                 .map(each -> Printable.of(each.requirement().name()))
                 .collect(Collectors.joining(", "));
         if (!names.isEmpty()) {
-            page.paragraph("Of " + names
-                    + " this is no proof: a clearance there is that of surfaces which are dark behind the "
-                    + "facets, moved so far and still dark behind the facets. " + OF_FACETS);
+            page.paragraph("In doubt: " + names
+                    + ". A clearance there is how far surfaces that are dark behind the facets can be"
+                    + " moved and still are, which is no proof. " + OF_FACETS);
         }
     }
 

@@ -161,9 +161,7 @@ public record StarScanReport(String version) {
                     Printable.of(each.star().name()),
                     Figures.length(each.star().focus().getX()),
                     Figures.length(each.star().focus().getY()),
-                    share.mean() > 0
-                            ? share(share)
-                            : "< " + Figures.atMost(bound),
+                    share.mean() > 0 ? share(share) : "< " + Figures.atMost(bound),
                     flux.map(watts -> power(share, watts, bound)).orElse("-"),
                     flux.map(watts -> power(share, watts / square, bound)).orElse("-"));
         }

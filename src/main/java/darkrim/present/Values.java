@@ -78,7 +78,8 @@ public final class Values {
         SurfaceResult surface =
                 result.judgement().surfaces().get(outcome.surface().index());
         if (outcome.evidence() instanceof Evidence.ProvedBound bound && bound.atMost() > 0) {
-            return "; sampled " + sampled(surface.onceReflected().irradiance());
+            Estimate estimate = surface.onceReflected().irradiance();
+            return estimate.samples() < 2 ? "; not sampled" : "; sampled " + sampled(estimate);
         }
         boolean reflected = outcome.evidence() instanceof Evidence.Sampled sampled
                 && sampled.estimate().equals(surface.onceReflected().irradiance());

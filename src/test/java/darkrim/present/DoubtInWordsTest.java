@@ -67,7 +67,7 @@ class DoubtInWordsTest {
         assertThat(new Values(result).of(shelf, LightClass.DIRECT)).isEqualTo(WORDS);
         assertThat(new TextReport("1", Ink.PLAIN, true).of(result).replaceAll("\\s+", " "))
                 .contains("'" + WORDS + "': that is proved of the facets, not of the curved surfaces they stand for.")
-                .contains("Of dark this is no proof")
+                .contains("In doubt: dark. A clearance there")
                 .contains("Proofs count gaps below");
         CheckedLight light = CheckedLight.of(result);
         assertThat(light.surfaces().get(shelf.surface().index()).proof()).isEqualTo(DarkProof.BEHIND_FACETS);

@@ -59,10 +59,6 @@ class FiguresTest {
     void aSmallShareIsNotShownAsNone() {
         assertThat(Figures.percent(0.0004)).isEqualTo("< 0.1 %");
         assertThat(Figures.percent(0)).isEqualTo("0.0 %");
-        assertThat(Figures.percent(0.9994)).isEqualTo("99.9 %");
-        assertThat(Figures.percent(0.99996)).isEqualTo("> 99.9 %");
-        assertThat(Figures.percent(1)).isEqualTo("100.0 %");
-        assertThat(Figures.percent(0.1 + 0.2 + 0.7 - 1e-16)).isEqualTo("100.0 %");
         assertThat(Figures.percent(0.4394)).isEqualTo("43.9 %");
     }
 

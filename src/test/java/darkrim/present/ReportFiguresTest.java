@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import darkrim.light.Estimate;
 import darkrim.study.MarginUnit;
 import darkrim.study.RequirementMargin;
+import darkrim.study.tolerance.YieldInterval;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -43,7 +44,18 @@ class ReportFiguresTest {
     @Test
     void ofAStarWhoseLightNoSampleFoundTheWattsAreBoundedToo() {
         assertThat(StarScanReport.power(NONE, 2, 1e-3)).isEqualTo("< 0.00200");
-        assertThat(StarScanReport.power(new Estimate(1_000, 0.25, 0.1, 1), 2, 1)).isEqualTo("0.500");
+        assertThat(StarScanReport.power(new Estimate(1_000, 0.25, 0.1, 1), 2, 1))
+                .isEqualTo("0.500");
+    }
+
+    @Test
+    void oneBuildOfManyThatFailsIsNotRoundedAway() {
+        assertThat(ToleranceReport.passing(new YieldInterval(10_000, 9_999, 0, 0.99, 1, 0.999)))
+                .isEqualTo("99.9 %");
+        assertThat(ToleranceReport.passing(new YieldInterval(10, 10, 0, 0.5, 1, 0.999)))
+                .isEqualTo("100.0 %");
+        assertThat(ToleranceReport.passing(new YieldInterval(3, 1, 0, 0, 1, 0.999)))
+                .isEqualTo("33.3 %");
     }
 
     @Test

@@ -120,7 +120,7 @@ final class SheetFoot {
                 box.width() - 4);
         int rows = section.window().isEmpty() ? 6 : 5;
         if (lines.isEmpty()) {
-            lines.add("The check found none here: the least of each requirement lie elsewhere.");
+            lines.add("The check found none here: the least margin of each requirement lies elsewhere.");
         } else if (lines.size() > rows) {
             int left = lines.size() - rows + 1;
             lines.subList(rows - 1, lines.size()).clear();

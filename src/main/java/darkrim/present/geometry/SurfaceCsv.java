@@ -51,7 +51,10 @@ public final class SurfaceCsv {
                         .map(Verdict::name)
                         .map(name -> name.toLowerCase(Locale.ROOT))
                         .orElse(""));
-                line.add(face.map().proof() == DarkProof.NONE ? "" : face.map().proof().words());
+                line.add(
+                        face.map().proof() == DarkProof.NONE
+                                ? ""
+                                : face.map().proof().words());
             });
             text.append(CsvLine.of(line));
         }
