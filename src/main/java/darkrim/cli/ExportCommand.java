@@ -18,6 +18,7 @@ import darkrim.scene.Surface;
 import darkrim.study.Check;
 import darkrim.study.MarginScope;
 import darkrim.study.irradiance.CheckedLight;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.study.irradiance.LitLayout;
 import darkrim.study.irradiance.MapSampling.Round;
 import darkrim.study.irradiance.PlacedLayout;
@@ -130,7 +131,7 @@ final class ExportCommand implements Callable<Integer>, LayoutCommand {
         for (Surface surface : scene.surfaces()) {
             if (chosen.holds(surface.name())) {
                 SurfaceMap map = lit.map(each -> each.maps().get(surface.index()))
-                        .orElseGet(() -> SurfaceMap.unsampled(SurfaceCells.whole(scene, surface), false));
+                        .orElseGet(() -> SurfaceMap.unsampled(SurfaceCells.whole(scene, surface), DarkProof.NONE));
                 faces.add(LitFaces.of(scene, map));
             }
         }

@@ -167,7 +167,7 @@ final class MapsCommand implements Callable<Integer>, LayoutCommand {
                         map.grid().rows(),
                         map.mean(),
                         map.meanError(),
-                        map.isProvedDark()))
+                        map.proof()))
                 .toList();
         surroundings.show(
                 lit.checked().warnings(),

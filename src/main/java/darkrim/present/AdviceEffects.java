@@ -104,8 +104,8 @@ final class AdviceEffects {
     }
 
     private static String cell(RequirementMargin margin) {
-        String number = Double.isNaN(margin.margin())
-                ? "unknown"
+        String number = !Double.isFinite(margin.margin())
+                ? MarginWords.withUnit(margin)
                 : (margin.capped() ? margin.margin() < 0 ? "<= " : ">= " : "")
                         + (margin.unit() == MarginUnit.MILLIMETRES
                                 ? Figures.margin(margin.margin())
@@ -116,11 +116,10 @@ final class AdviceEffects {
     private static String broken(Advice advice, SmallestChange change) {
         List<String> names = new ArrayList<>();
         change.effects().stream()
-                .filter(effect -> effect.verdict()
-                        .filter(verdict -> verdict == Verdict.FAIL)
-                        .isPresent())
+                .filter(effect -> effect.verdict().orElse(Verdict.FAIL) != Verdict.PASS)
                 .filter(effect -> !effect.requirement().equals(change.requirement()))
-                .forEach(effect -> names.add(place(advice, effect.requirement())));
+                .forEach(effect -> names.add(place(advice, effect.requirement())
+                        + (effect.verdict().orElse(Verdict.FAIL) == Verdict.FAIL ? "" : "?")));
         return change.effects().isEmpty() ? "not looked at" : names.isEmpty() ? "no other" : String.join(" ", names);
     }
 

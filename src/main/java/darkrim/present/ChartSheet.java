@@ -59,11 +59,11 @@ abstract class ChartSheet {
         graphics.fillRect(0, 0, width(), height());
         graphics.setColor(INK);
         graphics.setFont(font(Font.BOLD, 17));
-        graphics.drawString(LayoutWords.title(layout), MARGIN, 28);
+        graphics.drawString(fitting(graphics, LayoutWords.title(layout)), MARGIN, 28);
         graphics.setFont(font(Font.PLAIN, 12));
-        graphics.drawString(Printable.of(subject), MARGIN, 46);
+        graphics.drawString(fitting(graphics, Printable.of(subject)), MARGIN, 46);
         graphics.setColor(PALE);
-        graphics.drawString(LayoutWords.file(layout) + "; " + made, MARGIN, 62);
+        graphics.drawString(fitting(graphics, LayoutWords.file(layout) + "; " + made), MARGIN, 62);
         paintPanels(graphics);
         graphics.setColor(INK);
         graphics.setFont(font(Font.PLAIN, 12));
@@ -72,6 +72,18 @@ abstract class ChartSheet {
             graphics.drawString(line, MARGIN, y);
             y += LINE;
         }
+    }
+
+    /** Words shortened in the middle until they fit into the width of the sheet. */
+    private String fitting(Graphics2D graphics, String words) {
+        int room = width() - 2 * MARGIN;
+        String shown = words;
+        for (int letters = words.length();
+                letters > 1 && graphics.getFontMetrics().stringWidth(shown) > room;
+                letters--) {
+            shown = Printable.within(letters, words);
+        }
+        return shown;
     }
 
     static void hairline(Graphics2D graphics) {

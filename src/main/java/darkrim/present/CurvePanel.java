@@ -63,7 +63,7 @@ final class CurvePanel {
             graphics.setFont(ChartSheet.font(Font.BOLD, 13));
             graphics.drawString(title, 60, 24);
             graphics.setFont(ChartSheet.font(Font.PLAIN, 12));
-            graphics.drawString(dark ? "0 at every point" : "not looked for", 60, 44);
+            graphics.drawString(dark ? "0 at every point" : "not known at any point", 60, 44);
             return;
         }
         chart(width, height).paint(graphics, width, height);

@@ -162,6 +162,7 @@ final class CurveSheet extends SweepSheet {
         lines.add(
                 "The same random numbers at every point. Margins in mm are exact or, where nothing is near, no less than drawn."
                         + " Nothing was looked at between points.");
+        stopped().ifPresent(lines::add);
         if (!alike.isEmpty()) {
             lines.addAll(wrapped("The same at every point, not drawn: " + String.join(", ", alike) + "."));
         }

@@ -1,18 +1,17 @@
 package darkrim.present;
 
 import darkrim.light.Estimate;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.LightMargin;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.Verdict;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Evidence in words. */
 public final class EvidenceWords {
-    /** What a proof of darkness says where it is in doubt. */
-    static final String DARK_BEHIND_FACETS = "dark behind the facets";
-
     private EvidenceWords() {}
 
     /**
@@ -22,10 +21,6 @@ public final class EvidenceWords {
      * @param confidence confidence of all sampled verdicts together, 0 to 1
      */
     public static String of(Outcome outcome, double confidence) {
-        if (outcome.isDarknessInDoubt()) {
-            return DARK_BEHIND_FACETS + clearance((Evidence.ProvedDark) outcome.evidence())
-                    + "; not proved for the curved surfaces they stand for";
-        }
         if (passesUnmeasured(outcome)) {
             return "never more than " + Figures.atMost(((Evidence.Sampled) outcome.evidence()).upper())
                     + ", whatever the samples say";
@@ -41,10 +36,14 @@ public final class EvidenceWords {
                 && sampled.estimate().largest() > 0;
     }
 
-    /** What evidence says that is not in doubt. */
+    /** What evidence says by itself. */
     static String of(Evidence evidence, double confidence) {
         if (evidence instanceof Evidence.ProvedDark dark) {
-            return "proved dark" + clearance(dark);
+            return DarkProof.PROVED.words() + clearance(dark.clearance());
+        }
+        if (evidence instanceof Evidence.DarkBehindFacets dark) {
+            return DarkProof.BEHIND_FACETS.words() + clearance(dark.clearance())
+                    + "; not proved for the curved surfaces they stand for";
         }
         if (evidence instanceof Evidence.WitnessRay ray) {
             return "lit: ray from the pupil at " + point(ray.onPupil()) + " to " + point(ray.onSurface()) + ", "
@@ -67,16 +66,17 @@ public final class EvidenceWords {
         return sampled((Evidence.Sampled) evidence, confidence);
     }
 
-    private static String clearance(Evidence.ProvedDark dark) {
-        return dark.clearance().map(margin -> ", " + margin(margin)).orElse("");
+    private static String clearance(Optional<LightMargin> found) {
+        return found.map(margin -> ", " + margin(margin)).orElse("");
     }
 
     /** A margin, such as {@code clearance 0.199 mm, set by lid/opening/land/-y}. */
     public static String margin(LightMargin margin) {
         String setBy = margin.setBy().isEmpty() ? "" : ", set by " + EdgeName.of(margin.setBy());
         if (margin.millimetres() < 0) {
-            return "light reaches " + (margin.atLeast() ? "at most " : "")
-                    + Figures.margin(margin.millimetres()).substring(1) + " mm in" + setBy;
+            // A margin that is rounded to 0 has no sign to take off.
+            String depth = Figures.margin(margin.millimetres()).replace("-", "");
+            return "light reaches " + (margin.atLeast() ? "at most " : "") + depth + " mm in" + setBy;
         }
         return margin.atLeast()
                 ? "clearance at least " + Figures.margin(margin.millimetres()) + " mm"

@@ -26,8 +26,8 @@ final class FeasibilitySection {
         for (Feasibility line : lines) {
             SideFeasibility side = line.tightest();
             table.row(
-                    line.opening(),
-                    line.die(),
+                    Printable.of(line.opening()),
+                    Printable.of(line.die()),
                     line.holds() ? "holds" : line.fails() ? "fails" : "not judged",
                     side.side().label(),
                     fixed(side.overspill()),

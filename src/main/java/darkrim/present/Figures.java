@@ -96,7 +96,7 @@ public final class Figures {
     }
 
     /** A confidence as a percentage with all its nines, such as {@code 99.9 %}; below 100 % unless it is 1. */
-    static String confidence(double share) {
+    public static String confidence(double share) {
         return digits(share).movePointRight(2).toPlainString() + " %";
     }
 

@@ -20,7 +20,11 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 /** Finishes as curves: on the left what is reflected against the angle of incidence, on the right the BRDF in the plane of incidence. */
 public final class FinishChart {
     private static final int PANEL_WIDTH = 640;
-    private static final int PANEL_HEIGHT = 460;
+    /** Height of a panel without its legend. */
+    private static final int PLOT_HEIGHT = 390;
+    /** Height of a line of the legend. */
+    private static final int LEGEND_LINE = 22;
+
     private static final int HEAD = 48;
     private static final int FOOT = 48;
     /** Angle of incidence of the BRDF curves, deg. */
@@ -54,31 +58,41 @@ public final class FinishChart {
 
     /** The picture in the form that the name of its file asks for. */
     public byte[] content(String file) {
-        return new Picture(2 * PANEL_WIDTH, HEAD + PANEL_HEIGHT + FOOT, this::paint).content(file);
+        return new Picture(2 * PANEL_WIDTH, HEAD + panelHeight() + FOOT, this::paint).content(file);
+    }
+
+    /** The more curves, the higher: the legend takes nothing from the plots. */
+    private int panelHeight() {
+        return PLOT_HEIGHT + LEGEND_LINE * finishes.size();
     }
 
     private void paint(Graphics2D graphics) {
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         graphics.setColor(Color.WHITE);
-        graphics.fillRect(0, 0, 2 * PANEL_WIDTH, HEAD + PANEL_HEIGHT + FOOT);
+        graphics.fillRect(0, 0, 2 * PANEL_WIDTH, HEAD + panelHeight() + FOOT);
         graphics.setColor(ChartSheet.INK);
         graphics.setFont(ChartSheet.font(Font.BOLD, 17));
         graphics.drawString("Finishes", ChartSheet.MARGIN, 30);
-        paint(graphics, reflectance(), 0);
-        paint(graphics, brdf(), PANEL_WIDTH);
+        paint(graphics, reflectance(), "none of these reflects anything", 0);
+        paint(graphics, brdf(), "none of these scatters; they are mirrors, or reflect nothing", PANEL_WIDTH);
         graphics.setColor(ChartSheet.INK);
         graphics.setFont(ChartSheet.font(Font.PLAIN, 12));
         graphics.drawString(
-                "Right: the mirror part has no BRDF and is not drawn. Angles beyond the normal, on the side of the mirror direction,"
+                "What is 0 has no place on these scales and is not drawn; the mirror part has no BRDF. Right: angles beyond the normal, on the side of the mirror direction,"
                         + " are positive. Darkrim " + version,
                 ChartSheet.MARGIN,
-                HEAD + PANEL_HEIGHT + 28);
+                HEAD + panelHeight() + 28);
     }
 
-    private static void paint(Graphics2D graphics, XYChart chart, int x) {
+    private void paint(Graphics2D graphics, XYChart chart, String nothing, int x) {
         Graphics2D own = (Graphics2D) graphics.create();
         own.translate(x, HEAD);
-        chart.paint(own, PANEL_WIDTH, PANEL_HEIGHT);
+        if (chart.getSeriesCollection().isEmpty()) {
+            own.setFont(ChartSheet.font(Font.PLAIN, 13));
+            own.drawString(chart.getTitle() + ": " + nothing, ChartSheet.MARGIN, 40);
+        } else {
+            chart.paint(own, PANEL_WIDTH, panelHeight());
+        }
         own.dispose();
     }
 
@@ -97,17 +111,11 @@ public final class FinishChart {
                 "BRDF at " + Wording.number(INCIDENCE) + " deg of incidence",
                 "angle of the scattered light to the normal, deg",
                 "BRDF, 1/sr");
-        boolean any = false;
         chart.getStyler().setXAxisMin(-93.6);
         chart.getStyler().setXAxisMax(93.6);
         for (int i = 0; i < finishes.size(); i++) {
             Reflection reflection = finishes.get(i).reflection();
-            any |= add(chart, i, -89, 89, 0.5, angle -> brdf(reflection, angle));
-        }
-        if (!any) {
-            chart.setTitle("BRDF: all of these are mirrors");
-            chart.getStyler().setYAxisLogarithmic(false);
-            chart.addSeries("mirror", new double[] {0, 0}, new double[] {0, 0}).setMarker(SeriesMarkers.NONE);
+            add(chart, i, -89, 89, 0.5, angle -> brdf(reflection, angle));
         }
         return chart;
     }
@@ -121,7 +129,7 @@ public final class FinishChart {
     }
 
     /** Adds a curve, if it has a point: values of 0 have no place on an axis of powers of ten. */
-    private boolean add(XYChart chart, int index, double from, double to, double step, DoubleUnaryOperator curve) {
+    private void add(XYChart chart, int index, double from, double to, double step, DoubleUnaryOperator curve) {
         List<Double> x = new ArrayList<>();
         List<Double> y = new ArrayList<>();
         for (double at = from; at <= to + step / 2; at += step) {
@@ -132,20 +140,19 @@ public final class FinishChart {
             }
         }
         if (x.isEmpty()) {
-            return false;
+            return;
         }
         ListedFinish finish = finishes.get(index);
         XYSeries series = chart.addSeries(Printable.of(finish.name()) + ", " + finish.band(), x, y);
         series.setMarker(SeriesMarkers.NONE);
         series.setLineColor(COLOURS[index % COLOURS.length]);
         series.setLineStyle(new BasicStroke(1.8f));
-        return true;
     }
 
-    private static XYChart chart(String title, String across, String up) {
+    private XYChart chart(String title, String across, String up) {
         XYChart chart = new XYChartBuilder()
                 .width(PANEL_WIDTH)
-                .height(PANEL_HEIGHT)
+                .height(panelHeight())
                 .title(title)
                 .xAxisTitle(across)
                 .yAxisTitle(up)

@@ -1,6 +1,7 @@
 package darkrim.present;
 
 import darkrim.study.irradiance.CheckedLight;
+import darkrim.study.irradiance.DarkProof;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -19,10 +20,10 @@ public record MapReport(String version) {
      * @param rows cells upward
      * @param mean mean over the surface
      * @param error its standard error
-     * @param provedDark whether this light is proved to be none
+     * @param proof whether this light is proved to be none
      */
     public record Line(
-            String surface, String light, int columns, int rows, double mean, double error, boolean provedDark) {}
+            String surface, String light, int columns, int rows, double mean, double error, DarkProof proof) {}
 
     /**
      * The report.
@@ -54,7 +55,9 @@ public record MapReport(String version) {
                     Printable.of(line.surface()),
                     line.light(),
                     line.columns() + " x " + line.rows(),
-                    line.provedDark() ? "proved dark" : Figures.withError(line.mean(), line.error()));
+                    line.proof() != DarkProof.NONE
+                            ? line.proof().words()
+                            : Figures.withError(line.mean(), line.error()));
         }
         page.block(table.text());
         if (!meaning.isEmpty()) {

@@ -15,9 +15,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** By how much direct light keeps clear of what must be dark: a row for each requirement, then for each opening. */
 final class MarginSection {
+    /** What margins say where meshes stand for curved surfaces. */
+    static final String OF_FACETS =
+            "Clearances and how far openings can be moved are those of the facets, not of the curved surfaces they stand for.";
+
     private MarginSection() {}
 
     static void write(Prose page, CheckResult result, boolean everything) {
@@ -68,6 +73,20 @@ final class MarginSection {
                     "Of dark surfaces the clearance: each can be moved by as much in every direction and is still "
                             + "proved dark. Negative: how far light reaches into the worst of the lit ones, in its plane. "
                             + "docs/margins.md says what each promises.");
+            doubt(page, result);
+        }
+    }
+
+    /** Names the requirements whose clearance is that of facets which prove nothing. */
+    private static void doubt(Prose page, CheckResult result) {
+        String names = result.judgement().requirements().stream()
+                .filter(each -> each.outcomes().stream().anyMatch(Outcome::isDarknessInDoubt))
+                .map(each -> Printable.of(each.requirement().name()))
+                .collect(Collectors.joining(", "));
+        if (!names.isEmpty()) {
+            page.paragraph("In doubt: " + names
+                    + ". A clearance there is how far surfaces that are dark behind the facets can be"
+                    + " moved and still are, which is no proof. " + OF_FACETS);
         }
     }
 

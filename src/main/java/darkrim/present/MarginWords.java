@@ -31,8 +31,8 @@ public final class MarginWords {
 
     /** A margin with its unit or its standard error, such as {@code -0.153 mm} or {@code 4.2e-06 +- 1.0e-07}. */
     public static String withUnit(RequirementMargin margin) {
-        if (Double.isNaN(margin.margin())) {
-            return "unknown";
+        if (!Double.isFinite(margin.margin())) {
+            return of(margin);
         }
         if (margin.unit() == MarginUnit.RELATIVE_IRRADIANCE) {
             return margin.standardError() == 0

@@ -65,11 +65,19 @@ final class NoteSection {
         Optional<String> gaps = result.judgement().surfaces().stream()
                 .map(SurfaceResult::darkness)
                 .flatMap(Optional::stream)
-                .filter(Evidence.ProvedDark.class::isInstance)
-                .map(dark -> "Proofs count gaps below " + Figures.atMost(((Evidence.ProvedDark) dark).gapWidth())
-                        + " mm between touching parts as closed.")
-                .findFirst();
+                .flatMap(evidence -> gap(evidence).stream())
+                .findFirst()
+                .map(width ->
+                        "Proofs count gaps below " + Figures.atMost(width) + " mm between touching parts as closed.");
         return (round + gaps.orElse("")).strip();
+    }
+
+    private static Optional<Double> gap(Evidence evidence) {
+        return evidence instanceof Evidence.ProvedDark dark
+                ? Optional.of(dark.gapWidth())
+                : evidence instanceof Evidence.DarkBehindFacets facets
+                        ? Optional.of(facets.gapWidth())
+                        : Optional.empty();
     }
 
     private static String timing(CheckResult result) {

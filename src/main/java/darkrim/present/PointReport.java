@@ -37,8 +37,8 @@ public record PointReport(String version) {
         page.heading("What the point sees");
         double share = sight.exactShare();
         double relative = sight.exactIrradiance();
-        double shareApart = shareApart(share, sight.share());
-        double apart = apart(relative, sight.irradiance(), sight.irradiance().standardError());
+        double shareApart = apart(share, sight.share(), shareError(share, sight.share()));
+        double apart = apart(relative, sight.irradiance(), irradianceError(share, relative, sight.irradiance()));
         Table table = new Table()
                 .words("direct light")
                 .numbers("exact")
@@ -69,22 +69,24 @@ public record PointReport(String version) {
         page.paragraph(SightWords.withoutParts(sight));
     }
 
-    /** Difference over the standard error that the exact share lets expect: it is known also where all samples agree. */
-    private static double shareApart(double exact, Estimate sampled) {
-        return apart(exact, sampled, Math.sqrt(exact * (1 - exact) / sampled.samples()));
+    /** The standard error that the exact share lets expect: it is known also where all samples agree. */
+    static double shareError(double exact, Estimate sampled) {
+        return Math.sqrt(exact * (1 - exact) / sampled.samples());
     }
 
-    /** Difference over an error; 0 where it is rounding, not a number where nothing can be said. */
-    private static double apart(double exact, Estimate sampled, double error) {
-        double difference = sampled.mean() - exact;
+    /** The same of irradiance: no less than the error of the share brings, for samples that all agree spread less than they err. */
+    static double irradianceError(double exactShare, double exact, Estimate sampled) {
+        double ofShare = exactShare > 0 ? exact / exactShare * shareError(exactShare, sampled) : 0;
+        return Math.max(ofShare, sampled.standardError());
+    }
+
+    /** Difference over an error; 0 where it is rounding, not a number where there are too few samples to say anything. */
+    static double apart(double exact, Estimate sampled, double error) {
         if (sampled.samples() < 2) {
             return Double.NaN;
         }
-        if (Math.abs(difference) <= ROUNDING) {
-            return 0;
-        }
-        // Where no sample carried light, their spread says nothing.
-        return error == 0 && sampled.mean() == 0 ? Double.NaN : difference / error;
+        double difference = sampled.mean() - exact;
+        return Math.abs(difference) <= ROUNDING ? 0 : difference / error;
     }
 
     private static String words(double apart) {

@@ -156,18 +156,21 @@ public record StarScanReport(String version) {
         for (NamedStar each : result.named()) {
             Estimate share = each.tally().total();
             Optional<Double> flux = each.star().flux();
+            double bound = result.bound().upper(each.tally());
             table.row(
                     Printable.of(each.star().name()),
                     Figures.length(each.star().focus().getX()),
                     Figures.length(each.star().focus().getY()),
-                    share.mean() > 0
-                            ? share(share)
-                            : "< " + Figures.atMost(result.bound().upper(each.tally())),
-                    flux.map(watts -> Figures.three(watts * share.mean())).orElse("-"),
-                    flux.map(watts -> Figures.three(watts * share.mean() / square))
-                            .orElse("-"));
+                    share.mean() > 0 ? share(share) : "< " + Figures.atMost(bound),
+                    flux.map(watts -> power(share, watts, bound)).orElse("-"),
+                    flux.map(watts -> power(share, watts / square, bound)).orElse("-"));
         }
         page.block(table.text());
+    }
+
+    /** A share in another unit; where no sample found any, what it is less than. */
+    static String power(Estimate share, double unit, double bound) {
+        return share.mean() > 0 ? Figures.three(unit * share.mean()) : "< " + Figures.atMost(unit * bound);
     }
 
     private static void notes(Page page, StarScanResult result) {

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 record SurfaceKind(SurfaceResult strongest, int count) {
     private static final Pattern NUMBER = Pattern.compile("\\[\\d+,\\d+]");
     private static final Pattern SIDE = Pattern.compile("/([-+][xyz]|\\d+)(?=/|$)");
-    private static final Pattern END = Pattern.compile("-\\d$");
+    private static final Pattern END = Pattern.compile("-\\d+$");
 
     /** The kinds of a list, in the order of their first members. */
     static List<SurfaceKind> of(List<SurfaceResult> ordered) {

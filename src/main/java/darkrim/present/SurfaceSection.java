@@ -3,6 +3,7 @@ package darkrim.present;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.light.Estimate;
 import darkrim.study.CheckResult;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.SurfaceResult;
 import java.util.Comparator;
@@ -27,7 +28,7 @@ final class SurfaceSection {
         page.heading("Surfaces that get light (relative irradiance, mean +- standard error)");
         if (lit.isEmpty()) {
             page.paragraph("None of " + Figures.counted(all.size(), "surface") + " was seen to get light"
-                    + unmeasured(all) + ".");
+                    + unmeasured(all) + "." + doubt(all));
             return;
         }
         OptionalDouble unit = values.unit();
@@ -60,7 +61,8 @@ final class SurfaceSection {
                 all.stream().filter(surface -> !getsLight(surface)).toList();
         page.paragraph(Figures.counted(others.size(), "further surface") + " not seen to get light" + unmeasured(others)
                 + ". 'none seen' is what samples say and proves nothing; 'proved dark' is "
-                + "proved. Relative irradiance 1 is what the unobstructed pupil gives at the origin, facing +z.");
+                + "proved." + doubt(all)
+                + " Relative irradiance 1 is what the unobstructed pupil gives at the origin, facing +z.");
     }
 
     private static String[] cells(SurfaceKind kind, Values values, OptionalDouble unit) {
@@ -85,6 +87,18 @@ final class SurfaceSection {
         };
     }
 
+    /** Counts the surfaces that are dark behind the facets only; empty where there are none. */
+    private static String doubt(List<SurfaceResult> all) {
+        long count = all.stream()
+                .filter(surface -> DarkProof.of(surface.darkness()) == DarkProof.BEHIND_FACETS)
+                .count();
+        return count == 0
+                ? ""
+                : " " + Figures.counted(count, "surface") + (count == 1 ? " is" : " are") + " '"
+                        + DarkProof.BEHIND_FACETS.words()
+                        + "': that is proved of the facets, not of the curved surfaces they stand for.";
+    }
+
     /** How many of some surfaces were not looked at in full, and why. */
     private static String unmeasured(List<SurfaceResult> surfaces) {
         long count = surfaces.stream().filter(SurfaceSection::isUnmeasured).count();
@@ -95,7 +109,7 @@ final class SurfaceSection {
     }
 
     private static boolean isUnmeasured(SurfaceResult surface) {
-        boolean dark = surface.darkness().orElse(null) instanceof Evidence.ProvedDark;
+        boolean dark = DarkProof.of(surface.darkness()) != DarkProof.NONE;
         return (!dark && isUnmeasured(surface.direct().irradiance()))
                 || isUnmeasured(surface.onceReflected().irradiance());
     }

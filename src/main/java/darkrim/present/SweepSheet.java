@@ -3,6 +3,7 @@ package darkrim.present;
 import darkrim.study.sweep.SweepResult;
 import darkrim.study.sweep.Variation;
 import darkrim.verdict.Plan;
+import java.util.Optional;
 
 /** A sheet about a sweep. */
 abstract class SweepSheet extends ChartSheet {
@@ -24,6 +25,13 @@ abstract class SweepSheet extends ChartSheet {
     /** Name and unit of a dimension. */
     static String label(Variation variation) {
         return Printable.of(variation.dimension()) + (variation.unit().isEmpty() ? "" : ", " + variation.unit());
+    }
+
+    /** What is said of a sweep that did not come to its end. */
+    final Optional<String> stopped() {
+        return result.stopped()
+                ? Optional.of("STOPPED before its end: points that were not reached are not drawn.")
+                : Optional.empty();
     }
 
     final SweepResult result() {

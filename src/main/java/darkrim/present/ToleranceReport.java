@@ -15,6 +15,9 @@ import java.util.stream.Collectors;
  * @param ink whether verdicts are coloured
  */
 public record ToleranceReport(String version, Ink ink) {
+    /** The largest share that one decimal of a percentage does not round up to all. */
+    private static final double MOST_SHORT_OF_ALL = 0.999;
+
     /** The report, lines ended by a line feed. */
     public String of(ToleranceResult result) {
         Page page = new Page();
@@ -105,11 +108,14 @@ public record ToleranceReport(String version, Ink ink) {
                     each.rootSumSquare()
                             .map(sum -> Figures.three(sum.atThreeSigma()))
                             .orElse("-"),
-                    each.yield().builds() == 0
-                            ? "-"
-                            : Figures.percent(each.yield().share()));
+                    each.yield().builds() == 0 ? "-" : passing(each.yield()));
         }
         page.table(table);
+    }
+
+    /** The share of builds that pass; one that does not is never rounded away. */
+    static String passing(YieldInterval yield) {
+        return Figures.percent(yield.passed() == yield.builds() ? 1 : Math.min(MOST_SHORT_OF_ALL, yield.share()));
     }
 
     private static void builds(Prose page, ToleranceResult result) {

@@ -4,6 +4,7 @@ import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.LightClass;
 import darkrim.light.Estimate;
 import darkrim.study.CheckResult;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
@@ -36,7 +37,7 @@ public final class Values {
      */
     public static String of(Outcome outcome, Optional<Evidence> darkness, Estimate direct) {
         if (outcome.isDarknessInDoubt()) {
-            return EvidenceWords.DARK_BEHIND_FACETS;
+            return DarkProof.BEHIND_FACETS.words();
         }
         if (outcome.evidence() instanceof Evidence.Sampled sampled) {
             return EvidenceWords.passesUnmeasured(outcome)
@@ -77,7 +78,8 @@ public final class Values {
         SurfaceResult surface =
                 result.judgement().surfaces().get(outcome.surface().index());
         if (outcome.evidence() instanceof Evidence.ProvedBound bound && bound.atMost() > 0) {
-            return "; sampled " + sampled(surface.onceReflected().irradiance());
+            Estimate estimate = surface.onceReflected().irradiance();
+            return estimate.samples() < 2 ? "; not sampled" : "; sampled " + sampled(estimate);
         }
         boolean reflected = outcome.evidence() instanceof Evidence.Sampled sampled
                 && sampled.estimate().equals(surface.onceReflected().irradiance());
@@ -97,11 +99,11 @@ public final class Values {
     }
 
     private static String direct(Optional<Evidence> darkness, Estimate estimate) {
-        Evidence known = darkness.orElse(null);
-        if (known instanceof Evidence.ProvedDark) {
-            return "proved dark";
+        DarkProof proof = DarkProof.of(darkness);
+        if (proof != DarkProof.NONE) {
+            return proof.words();
         }
-        if (known instanceof Evidence.WitnessRay && estimate.mean() == 0) {
+        if (darkness.orElse(null) instanceof Evidence.WitnessRay && estimate.mean() == 0) {
             return estimate.samples() == 0 ? "lit, not measured" : "lit in a spot";
         }
         return sampled(estimate);
@@ -142,10 +144,9 @@ public final class Values {
         return result.effort().confidence();
     }
 
-    /** Whether every surface of a requirement is proved dark, without a doubt. */
+    /** Whether every surface of a requirement is proved dark. */
     static boolean isAllDark(RequirementResult result) {
-        return result.outcomes().stream()
-                .allMatch(outcome -> outcome.evidence() instanceof Evidence.ProvedDark && !outcome.isDarknessInDoubt());
+        return result.outcomes().stream().allMatch(outcome -> outcome.evidence() instanceof Evidence.ProvedDark);
     }
 
     /** Whether the whole pupil is proved to be seen from every surface of a requirement, or no once-reflected light to reach any. */

@@ -15,6 +15,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Vanes that were placed, as plain text: where they stand, what is proved, and the part to paste. */
 public final class VaneReport {
+    /** An edge that reaches in by less only touches, but for rounding, mm. */
+    private static final double ROUNDING = 1e-9;
+
     private VaneReport() {}
 
     /** The report, lines ended by a line feed. */
@@ -82,7 +85,7 @@ public final class VaneReport {
             double edge = task.edgeAt(z);
             double needed =
                     task.detectorRadius() + (task.entranceRadius() - task.detectorRadius()) * z / task.entranceHeight();
-            if (needed - edge > worst) {
+            if (needed - edge > Math.max(worst, ROUNDING)) {
                 worst = needed - edge;
                 vane = i + 1;
             }

@@ -140,8 +140,11 @@ final class VerdictMapSheet extends SweepSheet {
 
     @Override
     List<String> foot() {
-        return List.of(
+        List<String> lines = new ArrayList<>();
+        lines.add(
                 "P: PASS. F: FAIL (struck through where cells are too small for letters). U: UNDECIDED. -: cannot be built."
                         + " Nothing was looked at between points.");
+        stopped().ifPresent(lines::add);
+        return lines;
     }
 }

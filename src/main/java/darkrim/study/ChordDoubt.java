@@ -13,6 +13,7 @@ import darkrim.layout.form.Wording;
 import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
+import darkrim.verdict.Evidence;
 import darkrim.verdict.Judgement;
 import darkrim.verdict.LightMargin;
 import darkrim.verdict.Outcome;
@@ -81,14 +82,7 @@ public final class ChordDoubt {
 
     /** The judgement with proofs taken back that the true surfaces need not bear out; each requirement that loses one has a warning. */
     public Judgement applied(Judgement judgement, Findings findings) {
-        for (Curved curved : parts) {
-            findings.warning(
-                    "mesh-tolerance",
-                    curved.part.place(),
-                    "facets of part " + curved.part.name() + " lie up to " + Wording.number(curved.tolerance)
-                            + " mm from its curved surfaces: darkness counts as proved only with more clearance than that costs; the"
-                            + " pupil seen, reflected light, and direct light within a limit are judged for the facets; expected finer facets where that is not enough");
-        }
+        warn(findings);
         Judgement doubted = judgement.doubting(this::isDoubtful);
         for (int i = 0; i < doubted.requirements().size(); i++) {
             RequirementResult after = doubted.requirements().get(i);
@@ -99,15 +93,28 @@ public final class ChordDoubt {
         return doubted;
     }
 
+    /** Says of each such part how far its facets lie from the surfaces that they stand for. */
+    public void warn(Findings findings) {
+        for (Curved curved : parts) {
+            findings.warning(
+                    "mesh-tolerance",
+                    curved.part.place(),
+                    "facets of part " + curved.part.name() + " lie up to " + Wording.number(curved.tolerance)
+                            + " mm from its curved surfaces: darkness counts as proved only with more clearance than that costs; margins,"
+                            + " the pupil seen, reflected light, and direct light within a limit are judged for the facets; expected finer facets where that is not enough");
+        }
+    }
+
     private void report(RequirementResult result, Findings findings) {
-        Outcome worst = result.outcomes().stream()
-                .filter(outcome -> outcome.verdict() == Verdict.UNDECIDED)
+        List<Outcome> doubted =
+                result.outcomes().stream().filter(Outcome::isDarknessInDoubt).toList();
+        Outcome worst = doubted.stream()
                 .filter(outcome -> outcome.evidence()
                         .margin()
                         .filter(margin -> !margin.atLeast())
                         .isPresent())
                 .findFirst()
-                .orElseGet(result::worst);
+                .orElse(doubted.get(0));
         Requirement requirement = result.requirement();
         double needed = needed(worst.surface());
         String has = worst.evidence()
@@ -118,7 +125,10 @@ public final class ChordDoubt {
         findings.warning(
                 "within-tolerance",
                 requirement.place(),
-                "requirement " + requirement.name() + " is not decided: "
+                "requirement " + requirement.name()
+                        + (result.verdict() == Verdict.FAIL
+                                ? " fails, and there is a doubt besides: "
+                                : " is not decided: ")
                         + worst.surface().name()
                         + " is dark behind the facets " + has + ", expected more than "
                         + (needed < Double.POSITIVE_INFINITY ? Wording.number(needed) + " mm" : "any clearance")
@@ -128,9 +138,9 @@ public final class ChordDoubt {
                                 : ""));
     }
 
-    private boolean isDoubtful(Outcome outcome) {
-        double known = outcome.evidence().margin().map(LightMargin::millimetres).orElse(0.0);
-        return !(known > needed(outcome.surface())) || isGrazing(outcome.surface());
+    private boolean isDoubtful(Surface surface, Evidence.ProvedDark dark) {
+        double known = dark.clearance().map(LightMargin::millimetres).orElse(0.0);
+        return !(known > needed(surface)) || isGrazing(surface);
     }
 
     /** The clearance that a surface must have, mm. */

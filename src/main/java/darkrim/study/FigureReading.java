@@ -114,7 +114,10 @@ final class FigureReading {
     private Known known(Requirement.Condition condition, Outcome outcome) {
         Evidence evidence = outcome.evidence();
         if (evidence instanceof Evidence.ProvedDark) {
-            return outcome.isDarknessInDoubt() ? Known.NOTHING : Known.exact(0);
+            return Known.exact(0);
+        }
+        if (evidence instanceof Evidence.DarkBehindFacets) {
+            return Known.NOTHING;
         }
         if (evidence instanceof Evidence.Distance distance) {
             return Known.exact(distance.millimetres());

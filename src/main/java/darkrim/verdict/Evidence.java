@@ -40,6 +40,30 @@ public sealed interface Evidence {
         public Evidence with(LightMargin margin) {
             return new ProvedDark(gapWidth, Optional.of(margin));
         }
+
+        /** The same, where facets are all that it holds for. */
+        DarkBehindFacets behindFacets() {
+            return new DarkBehindFacets(gapWidth, clearance);
+        }
+    }
+
+    /**
+     * No straight line from the pupil reaches the surface past the facets: that is proved, but not that none does past the curved surfaces that they
+     * stand for.
+     *
+     * @param gapWidth gaps narrower than this between touching parts counted as closed, mm
+     * @param clearance how far the surface can be moved in every direction and stay dark behind the facets, where that was looked for
+     */
+    record DarkBehindFacets(double gapWidth, Optional<LightMargin> clearance) implements Evidence {
+        @Override
+        public Optional<LightMargin> margin() {
+            return clearance;
+        }
+
+        @Override
+        public Evidence with(LightMargin margin) {
+            return new DarkBehindFacets(gapWidth, Optional.of(margin));
+        }
     }
 
     /**

@@ -7,7 +7,7 @@ import darkrim.light.Tally;
 import darkrim.scene.Surface;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
+import java.util.function.BiPredicate;
 
 /**
  * All that was found.
@@ -44,14 +44,15 @@ public record Judgement(
     }
 
     /**
-     * The same with proofs of darkness taken back that are in doubt: what they were given for is then undecided.
+     * The same with proofs of darkness taken back that are in doubt: what they were given for is then undecided, and their surfaces are dark behind the
+     * facets only.
      *
-     * @param doubtful whether an outcome that passes by such a proof is in doubt
+     * @param doubtful whether such a proof of a surface is in doubt
      */
-    public Judgement doubting(Predicate<Outcome> doubtful) {
+    public Judgement doubting(BiPredicate<Surface, Evidence.ProvedDark> doubtful) {
         return new Judgement(
                 requirements.stream().map(result -> result.doubting(doubtful)).toList(),
-                surfaces,
+                surfaces.stream().map(result -> result.doubting(doubtful)).toList(),
                 samples,
                 risk,
                 stopped,

@@ -3,6 +3,7 @@ package darkrim.verdict;
 import darkrim.layout.ThermalShape;
 import darkrim.scene.Surface;
 import java.util.Map;
+import java.util.function.BiPredicate;
 
 /**
  * What was found for one surface, or one cell of its map, against a requirement.
@@ -25,14 +26,16 @@ public record Outcome(Surface surface, int cell, Verdict verdict, double value, 
                 : this;
     }
 
-    /** The same evidence, which is not enough: what a proof in doubt says of the value is not known either. */
-    Outcome undecided() {
-        return new Outcome(surface, cell, Verdict.UNDECIDED, Double.NaN, evidence);
+    /** The same; undecided where it passes by a proof of darkness that is in doubt: what that says of the value is not known either. */
+    Outcome doubting(BiPredicate<Surface, Evidence.ProvedDark> doubtful) {
+        return verdict == Verdict.PASS && evidence instanceof Evidence.ProvedDark dark && doubtful.test(surface, dark)
+                ? new Outcome(surface, cell, Verdict.UNDECIDED, Double.NaN, dark.behindFacets())
+                : this;
     }
 
     /** Whether the surface is dark behind facets, which is no proof for the curved surfaces that they stand for. */
     public boolean isDarknessInDoubt() {
-        return verdict != Verdict.PASS && evidence instanceof Evidence.ProvedDark;
+        return evidence instanceof Evidence.DarkBehindFacets;
     }
 
     /** The surface's name, with the cell where it is one; of a clearance both surfaces. */

@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.function.BiPredicate;
 
 /**
  * A requirement with its verdict.
@@ -37,17 +37,10 @@ public record RequirementResult(Requirement requirement, Verdict verdict, List<O
     }
 
     /** The same with passes by proof of darkness taken back where they are in doubt, whether no direct light is asked for or little. */
-    RequirementResult doubting(Predicate<Outcome> doubtful) {
-        Predicate<Outcome> takenBack = outcome -> outcome.verdict() == Verdict.PASS
-                && outcome.evidence() instanceof Evidence.ProvedDark
-                && doubtful.test(outcome);
-        return outcomes.stream().anyMatch(takenBack)
-                ? of(
-                        requirement,
-                        outcomes.stream()
-                                .map(outcome -> takenBack.test(outcome) ? outcome.undecided() : outcome)
-                                .toList())
-                : this;
+    RequirementResult doubting(BiPredicate<Surface, Evidence.ProvedDark> doubtful) {
+        List<Outcome> doubted =
+                outcomes.stream().map(outcome -> outcome.doubting(doubtful)).toList();
+        return doubted.equals(outcomes) ? this : of(requirement, doubted);
     }
 
     /** Whether it is undecided and a proof of darkness is in doubt: nothing is then known of how far it is from its limit. */

@@ -5,6 +5,7 @@ import darkrim.scene.Surface;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiPredicate;
 
 /**
  * What was found for a surface.
@@ -21,6 +22,15 @@ public record SurfaceResult(
     SurfaceResult with(Map<Surface, LightMargin> margins) {
         Optional<Evidence> known =
                 darkness.map(evidence -> margins.containsKey(surface) ? evidence.with(margins.get(surface)) : evidence);
+        return new SurfaceResult(surface, direct, onceReflected, known, mostReflected);
+    }
+
+    /** The same with its proof of darkness taken back to the facets where it is in doubt. */
+    SurfaceResult doubting(BiPredicate<Surface, Evidence.ProvedDark> doubtful) {
+        Optional<Evidence> known =
+                darkness.map(evidence -> evidence instanceof Evidence.ProvedDark dark && doubtful.test(surface, dark)
+                        ? dark.behindFacets()
+                        : evidence);
         return new SurfaceResult(surface, direct, onceReflected, known, mostReflected);
     }
 }

@@ -19,6 +19,7 @@ class EvidenceWordsTest {
         assertThat(Evidence.class.getPermittedSubclasses())
                 .containsExactlyInAnyOrder(
                         Evidence.ProvedDark.class,
+                        Evidence.DarkBehindFacets.class,
                         Evidence.WitnessRay.class,
                         Evidence.OpenArea.class,
                         Evidence.ExactShare.class,
@@ -55,9 +56,20 @@ class EvidenceWordsTest {
                 .isEqualTo("run into one another at (1, 2, 3)");
     }
 
+    /** What is less than a nanometre is rounding, on either side of 0. */
+    @Test
+    void anIntrusionThatIsRoundedAwayIsStillANumber() {
+        assertThat(EvidenceWords.margin(new LightMargin(-4e-7, false, "", Optional.empty())))
+                .isEqualTo("light reaches 0.000 mm in");
+        assertThat(EvidenceWords.margin(new LightMargin(-0.0121, false, "", Optional.empty())))
+                .isEqualTo("light reaches 0.013 mm in");
+    }
+
     @Test
     void aProofSaysSo() {
         assertThat(words(new Evidence.ProvedDark(1e-6))).isEqualTo("proved dark");
+        assertThat(words(new Evidence.DarkBehindFacets(1e-6, Optional.empty())))
+                .isEqualTo("dark behind the facets; not proved for the curved surfaces they stand for");
     }
 
     @Test

@@ -89,6 +89,26 @@ class ChordDoubtTest {
         return new FigureReading(result, MarginScope.NONE).all().get(0);
     }
 
+    /** What fails is not called undecided, and what is named is what is in doubt, not what is lit. */
+    @Test
+    void aDoubtBesideAFailureIsNamedAsSuch() throws UnusableInput {
+        CheckResult result = check("chord: 30", "{shelf/outside,hood/**}");
+        assertThat(result.judgement().verdict()).isEqualTo(Verdict.FAIL);
+        String message = result.warnings().stream()
+                .filter(each -> each.code().equals("within-tolerance"))
+                .findFirst()
+                .orElseThrow()
+                .message();
+        assertThat(message)
+                .startsWith("requirement dark fails, and there is a doubt besides: ")
+                .doesNotContain("not decided");
+        String named = message.replaceFirst(".*besides: ", "").replaceFirst(" is dark.*", "");
+        assertThat(result.judgement().requirements().get(0).outcomes())
+                .filteredOn(outcome -> outcome.surface().name().equals(named))
+                .singleElement()
+                .matches(outcome -> outcome.isDarknessInDoubt());
+    }
+
     @Test
     void aCurvedFaceThatAllButFacesThePupilIsNotProvedDarkByItsFacets() throws UnusableInput {
         // The wall stands upright, 11 mm beside the pupil at 170 to 186 mm: so the pupil is 3.3 deg behind them; facets

@@ -121,17 +121,24 @@ class EvidenceToldTest {
     void onlyDarknessIsDoubted() {
         Outcome dark = outcome(FLOOR, new Evidence.ProvedDark(0));
         RequirementResult share = result(new Requirement.PupilSeen(0.5), outcome(FLOOR, Evidence.ExactShare.WHOLE));
-        assertThat(share.doubting(one -> true)).isSameAs(share);
-        // Taken back, it keeps its evidence, but its value is not known any more.
+        assertThat(share.doubting((surface, proof) -> true)).isSameAs(share);
+        // Taken back, it tells of the facets only, and its value is not known any more.
         Outcome doubted = result(new Requirement.NoDirect(), dark)
-                .doubting(one -> true)
+                .doubting((surface, proof) -> true)
                 .outcomes()
                 .get(0);
         assertThat(doubted)
-                .isEqualTo(new Outcome(FLOOR, Outcome.WHOLE, Verdict.UNDECIDED, Double.NaN, dark.evidence()));
+                .isEqualTo(new Outcome(
+                        FLOOR,
+                        Outcome.WHOLE,
+                        Verdict.UNDECIDED,
+                        Double.NaN,
+                        new Evidence.DarkBehindFacets(0, Optional.empty())));
         // Only a pass can be taken back: a failure needs no proof of darkness.
         Outcome lit = new Outcome(FLOOR, Outcome.WHOLE, Verdict.FAIL, 1, new Evidence.WitnessRay(at(0, 0), at(1, 0)));
-        assertThat(result(new Requirement.NoDirect(), lit).doubting(one -> true).verdict())
+        assertThat(result(new Requirement.NoDirect(), lit)
+                        .doubting((surface, proof) -> true)
+                        .verdict())
                 .isEqualTo(Verdict.FAIL);
     }
 

@@ -144,16 +144,23 @@ class VerdictAtLimitTest {
     void onlyPassesByProofOfDarknessAreTakenBackInDoubt() {
         Outcome dark = outcome(Verdict.PASS, 0, new Evidence.ProvedDark(0));
         Outcome lit = outcome(Verdict.FAIL, 1);
-        assertThat(result(NO_DIRECT, dark).doubting(one -> true).verdict()).isEqualTo(Verdict.UNDECIDED);
-        assertThat(result(NO_DIRECT, dark).doubting(one -> false).verdict()).isEqualTo(Verdict.PASS);
-        assertThat(result(NO_DIRECT, dark, lit).doubting(one -> true).verdict()).isEqualTo(Verdict.FAIL);
+        assertThat(result(NO_DIRECT, dark).doubting((surface, proof) -> true).verdict())
+                .isEqualTo(Verdict.UNDECIDED);
+        assertThat(result(NO_DIRECT, dark).doubting((surface, proof) -> false).verdict())
+                .isEqualTo(Verdict.PASS);
+        assertThat(result(NO_DIRECT, dark, lit)
+                        .doubting((surface, proof) -> true)
+                        .verdict())
+                .isEqualTo(Verdict.FAIL);
         // A limit that darkness meets is in the same doubt; one that samples or a bound meet is judged as they say.
-        assertThat(result(atMost(1), dark).doubting(one -> true).verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(result(atMost(1), dark).doubting((surface, proof) -> true).verdict())
+                .isEqualTo(Verdict.UNDECIDED);
         Outcome bounded = outcome(Verdict.PASS, 0, new Evidence.ProvedBound(0.5));
-        assertThat(result(atMost(1), bounded).doubting(one -> true).verdict()).isEqualTo(Verdict.PASS);
+        assertThat(result(atMost(1), bounded).doubting((surface, proof) -> true).verdict())
+                .isEqualTo(Verdict.PASS);
         RequirementResult result = result(NO_DIRECT, dark);
         Judgement judged = new Judgement(List.of(result), List.of(), 0, 0, false, new BatchMeans());
-        assertThat(judged.doubting(one -> true).verdict()).isEqualTo(Verdict.UNDECIDED);
+        assertThat(judged.doubting((surface, proof) -> true).verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(judged.verdict()).isEqualTo(Verdict.PASS);
     }
 

@@ -175,8 +175,7 @@ public final class DxfSection {
 
     private static String words(SectionMargin margin) {
         if (margin instanceof SectionMargin.OfSurface surface) {
-            return "margin " + Figures.margin(surface.millimetres()) + "  " + surface.requirement() + ", "
-                    + surface.surface();
+            return "margin " + Figures.margin(surface.millimetres()) + "  " + surface.words();
         }
         SectionMargin.OfEdge edge = (SectionMargin.OfEdge) margin;
         return edge.edge().words() + ": room outward "

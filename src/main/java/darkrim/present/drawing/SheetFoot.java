@@ -64,7 +64,7 @@ final class SheetFoot {
                             each.name() + " (window, n = " + Wording.number(each.index()) + ")", PaperView.WINDOW)));
         }
         parts.addAll(told.colours().entrySet());
-        int shown = Math.min(parts.size(), 2 * rows);
+        int shown = parts.size() <= 2 * rows ? parts.size() : 2 * rows - 1;
         for (Map.Entry<String, String> part : parts.subList(0, shown)) {
             swatch(page, x, top + (row % rows) * LINE, part.getValue());
             page.words(part.getKey(), x + 6, top + (row % rows) * LINE, box.width() / 2 - 10);
@@ -72,6 +72,13 @@ final class SheetFoot {
             if (row == rows) {
                 x += box.width() / 2;
             }
+        }
+        if (shown < parts.size()) {
+            page.words(
+                    "and " + Figures.counted(parts.size() - shown, "more part"),
+                    x,
+                    top + (row % rows) * LINE,
+                    box.width() / 2 - 4);
         }
     }
 
@@ -100,7 +107,7 @@ final class SheetFoot {
                 .filter(each -> each instanceof SectionMargin.OfSurface)
                 .map(each -> (SectionMargin.OfSurface) each)
                 .sorted(Comparator.comparingDouble(SectionMargin.OfSurface::millimetres))
-                .map(each -> Figures.margin(each.millimetres()) + "  " + each.requirement() + ", " + each.surface())
+                .map(each -> Figures.margin(each.millimetres()) + "  " + each.words())
                 .forEach(lines::add);
         double y = box.y() + 4.5;
         page.words(
@@ -113,7 +120,7 @@ final class SheetFoot {
                 box.width() - 4);
         int rows = section.window().isEmpty() ? 6 : 5;
         if (lines.isEmpty()) {
-            lines.add("The check found none here: the least of each requirement lie elsewhere.");
+            lines.add("The check found none here: the least margin of each requirement lies elsewhere.");
         } else if (lines.size() > rows) {
             int left = lines.size() - rows + 1;
             lines.subList(rows - 1, lines.size()).clear();

@@ -5,6 +5,7 @@ import darkrim.present.LayoutWords;
 import darkrim.present.Printable;
 import darkrim.present.picture.ColourScale;
 import darkrim.present.picture.LightUnit;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.study.irradiance.LightKind;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -161,6 +162,9 @@ public final class GltfScene {
             }
             if (Double.isFinite(error)) {
                 extras.put("standard_error", error);
+            }
+            if (each.kind() == LightKind.DIRECT && face.map().proof() != DarkProof.NONE) {
+                extras.put("proof", face.map().proof().words());
             }
         });
     }

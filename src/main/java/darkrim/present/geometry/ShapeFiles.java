@@ -70,7 +70,7 @@ public final class ShapeFiles {
             for (Face face : faces) {
                 for (Triangle facet : face.triangles()) {
                     for (Vector3D corner : List.of(facet.a(), facet.b(), facet.c())) {
-                        if (numbers.putIfAbsent(corner, written + 1) == null) {
+                        if (numbers.putIfAbsent(unsigned(corner), written + 1) == null) {
                             written++;
                             text.append("v ").append(numbers(corner)).append('\n');
                         }
@@ -81,11 +81,11 @@ public final class ShapeFiles {
                 text.append("g ").append(word(face.name())).append('\n');
                 for (Triangle facet : face.triangles()) {
                     text.append("f ")
-                            .append(numbers.get(facet.a()))
+                            .append(numbers.get(unsigned(facet.a())))
                             .append(' ')
-                            .append(numbers.get(facet.b()))
+                            .append(numbers.get(unsigned(facet.b())))
                             .append(' ')
-                            .append(numbers.get(facet.c()))
+                            .append(numbers.get(unsigned(facet.c())))
                             .append('\n');
                 }
             }
@@ -104,7 +104,13 @@ public final class ShapeFiles {
         return name.replaceAll("[^\\x21-\\x7e]", "_").replace("#", "_").replace("\\", "_");
     }
 
+    /** The same place without a sign before 0: two corners that differ in nothing else are one. */
+    private static Vector3D unsigned(Vector3D place) {
+        return Vector3D.of(place.getX() + 0.0, place.getY() + 0.0, place.getZ() + 0.0);
+    }
+
     private static String numbers(Vector3D place) {
-        return (place.getX() + 0.0) + " " + (place.getY() + 0.0) + " " + (place.getZ() + 0.0);
+        Vector3D shown = unsigned(place);
+        return shown.getX() + " " + shown.getY() + " " + shown.getZ();
     }
 }

@@ -2,6 +2,7 @@ package darkrim.present.geometry;
 
 import darkrim.present.picture.LightUnit;
 import darkrim.study.irradiance.CheckedLight;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.journal.CsvLine;
 import darkrim.verdict.Verdict;
@@ -30,6 +31,7 @@ public final class SurfaceCsv {
                 head.add("standard error of " + kind.words() + in);
             }
             head.add("verdict on light");
+            head.add("proof about direct light");
         });
         StringBuilder text = new StringBuilder(CsvLine.of(head));
         for (LitFaces face : faces) {
@@ -49,6 +51,10 @@ public final class SurfaceCsv {
                         .map(Verdict::name)
                         .map(name -> name.toLowerCase(Locale.ROOT))
                         .orElse(""));
+                line.add(
+                        face.map().proof() == DarkProof.NONE
+                                ? ""
+                                : face.map().proof().words());
             });
             text.append(CsvLine.of(line));
         }

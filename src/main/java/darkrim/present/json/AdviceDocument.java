@@ -69,12 +69,20 @@ record AdviceDocument(
     }
 
     /** A margin. */
-    record Margin(String requirement, String verdict, Double margin, Double standardError, String unit, String where) {
+    record Margin(
+            String requirement,
+            String verdict,
+            Double margin,
+            boolean capped,
+            Double standardError,
+            String unit,
+            String where) {
         static Margin of(RequirementMargin each) {
             return new Margin(
                     each.requirement(),
                     RequirementDocument.word(each.verdict().orElse(Verdict.FAIL)),
                     EstimateDocument.finite(each.margin()),
+                    each.capped(),
                     EstimateDocument.finite(each.standardError()),
                     symbol(each.unit()),
                     each.where());

@@ -10,8 +10,14 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 sealed interface EvidenceDocument {
     static EvidenceDocument of(Evidence evidence) {
         if (evidence instanceof Evidence.ProvedDark dark) {
-            return new ProvedDark(
+            return new Dark(
                     "proved_dark",
+                    dark.gapWidth(),
+                    dark.clearance().map(MarginDocument::of).orElse(null));
+        }
+        if (evidence instanceof Evidence.DarkBehindFacets dark) {
+            return new Dark(
+                    "dark_behind_facets",
                     dark.gapWidth(),
                     dark.clearance().map(MarginDocument::of).orElse(null));
         }
@@ -65,9 +71,8 @@ sealed interface EvidenceDocument {
         return List.of(point.getX(), point.getY(), point.getZ());
     }
 
-    /** No light, by proof. */
-    record ProvedDark(
-            String kind, @JsonProperty("closed_gap_mm") double closedGap, MarginDocument clearance)
+    /** No light, by proof, or behind the facets. */
+    record Dark(String kind, @JsonProperty("closed_gap_mm") double closedGap, MarginDocument clearance)
             implements EvidenceDocument {}
 
     /** A straight line that carries light. */

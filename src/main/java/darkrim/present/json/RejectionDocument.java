@@ -12,7 +12,7 @@ import java.util.List;
 record RejectionDocument(
         int formatVersion,
         String study,
-        ResultDocument.Program program,
+        ProgramDocument program,
         ResultDocument.LayoutDocument layout,
         long seed,
         double confidence,
@@ -30,7 +30,7 @@ record RejectionDocument(
         return new RejectionDocument(
                 FORMAT_VERSION,
                 "rejection",
-                new ResultDocument.Program("Darkrim", version),
+                ProgramDocument.of(version),
                 ResultDocument.LayoutDocument.of(result.layout()),
                 result.seed(),
                 result.confidence(),

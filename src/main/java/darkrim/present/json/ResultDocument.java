@@ -19,7 +19,7 @@ import java.util.Map;
 /** The whole of a result. Only {@code timing} differs between runs of the same layout with the same seed. */
 record ResultDocument(
         int formatVersion,
-        Program program,
+        ProgramDocument program,
         LayoutDocument layout,
         String verdict,
         Sampling sampling,
@@ -42,7 +42,7 @@ record ResultDocument(
         Judgement judgement = result.judgement();
         return new ResultDocument(
                 FORMAT_VERSION,
-                new Program("Darkrim", version),
+                ProgramDocument.of(version),
                 LayoutDocument.of(result.layout()),
                 RequirementDocument.word(judgement.verdict()),
                 Sampling.of(result),
@@ -69,9 +69,6 @@ record ResultDocument(
                         result.timing().margins(),
                         result.timing().whole()));
     }
-
-    /** What made the result. */
-    record Program(String name, String version) {}
 
     /** What was checked. */
     record LayoutDocument(

@@ -56,13 +56,14 @@ public final class SavedCheck {
         }
         Map<String, JsonNode> byName = new HashMap<>();
         root.path("surfaces").forEach(surface -> byName.put(surface.path("name").asString(), surface));
+        SavedDarkness saved = new SavedDarkness(root);
         List<OnSurface> surfaces = new ArrayList<>();
         for (Surface surface : scene.surfaces()) {
             JsonNode found = byName.get(surface.name());
             JsonNode darkness = found.path("darkness");
             boolean ray = darkness.path("kind").asString("").equals("ray");
             surfaces.add(new OnSurface(
-                    darkness.path("kind").asString("").equals("proved_dark"),
+                    saved.of(found),
                     SavedResult.estimate(found.path("direct")),
                     SavedResult.estimate(found.path("once_reflected")),
                     ray

@@ -14,7 +14,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 record StarScanDocument(
         int formatVersion,
         String study,
-        ResultDocument.Program program,
+        ProgramDocument program,
         ResultDocument.LayoutDocument layout,
         long seed,
         double confidence,
@@ -35,7 +35,7 @@ record StarScanDocument(
         return new StarScanDocument(
                 FORMAT_VERSION,
                 "star-scan",
-                new ResultDocument.Program("Darkrim", version),
+                ProgramDocument.of(version),
                 ResultDocument.LayoutDocument.of(result.layout()),
                 result.seed(),
                 result.bound().confidence(),

@@ -19,7 +19,7 @@ import java.util.Optional;
 record SweepDocument(
         int formatVersion,
         String study,
-        ResultDocument.Program program,
+        ProgramDocument program,
         ResultDocument.LayoutDocument layout,
         long seed,
         double confidence,
@@ -40,7 +40,7 @@ record SweepDocument(
         return new SweepDocument(
                 FORMAT_VERSION,
                 "sweep",
-                new ResultDocument.Program("Darkrim", version),
+                ProgramDocument.of(version),
                 ResultDocument.LayoutDocument.of(result.layout()),
                 result.seed(),
                 result.layout().sampling().confidence(),

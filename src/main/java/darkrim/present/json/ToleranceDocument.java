@@ -24,7 +24,7 @@ import java.util.stream.IntStream;
 /** The whole of a tolerance study but for the single builds. The same study gives the same document, whenever and wherever it runs. */
 record ToleranceDocument(
         int formatVersion,
-        ResultDocument.Program program,
+        ProgramDocument program,
         ResultDocument.LayoutDocument layout,
         String verdict,
         Double wantedYield,
@@ -40,7 +40,7 @@ record ToleranceDocument(
     static ToleranceDocument of(ToleranceResult result, String version) {
         return new ToleranceDocument(
                 FORMAT_VERSION,
-                new ResultDocument.Program("Darkrim", version),
+                ProgramDocument.of(version),
                 ResultDocument.LayoutDocument.of(result.drawn().layout()),
                 RequirementDocument.word(result.verdict()),
                 result.settings().wantedYield().orElse(null),

@@ -2,6 +2,7 @@ package darkrim.present.map;
 
 import darkrim.present.picture.LightUnit;
 import darkrim.scene.CellGrid;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.SurfaceMap;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -67,8 +68,8 @@ public record LightMap(SurfaceMap map, LightKind kind, LightUnit unit) {
     }
 
     /** Whether this light is proved to be none. */
-    public boolean isProvedDark() {
-        return kind == LightKind.DIRECT && map.provedDark();
+    public DarkProof proof() {
+        return kind == LightKind.DIRECT ? map.proof() : DarkProof.NONE;
     }
 
     /** Middle of a cell, mm. */

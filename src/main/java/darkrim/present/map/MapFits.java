@@ -3,6 +3,7 @@ package darkrim.present.map;
 import darkrim.layout.Layout;
 import darkrim.present.Printable;
 import darkrim.present.map.LightMap.Side;
+import darkrim.study.irradiance.DarkProof;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -104,7 +105,10 @@ public final class MapFits {
         header.addValue("FIRSTZ", corner.getZ() + 0.0, "[mm] likewise");
         header.addValue("MEANVAL", finite(map.mean()), "mean over the surface");
         header.addValue("MEANERR", finite(map.meanError()), "standard error of the mean; negative: unknown");
-        header.addValue("PROVDARK", map.isProvedDark(), "whether this light is proved to be none");
+        header.addValue("PROVDARK", map.proof() == DarkProof.PROVED, "whether this light is proved to be none");
+        if (map.proof() == DarkProof.BEHIND_FACETS) {
+            header.addValue("FACEDARK", true, "none behind the facets only: no proof");
+        }
         if (!map.unit().words().isEmpty()) {
             text(header, "RELATIVE", map.unit().words(), "what 1 stands for");
         }

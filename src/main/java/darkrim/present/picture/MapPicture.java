@@ -2,6 +2,7 @@ package darkrim.present.picture;
 
 import darkrim.present.Figures;
 import darkrim.scene.CellGrid;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.SurfaceMap;
 import java.awt.Color;
@@ -38,8 +39,11 @@ public final class MapPicture {
         this.perRelative = perRelative;
     }
 
-    /** Mean, least and largest cell in words, with the error of the mean. */
+    /** Mean, least and largest cell in words, with the error of the mean; where geometry says that there is none, that. */
     public String summary() {
+        if (light == LightKind.DIRECT && map.proof() != DarkProof.NONE) {
+            return map.proof().words();
+        }
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (int cell : map.cells().filled()) {

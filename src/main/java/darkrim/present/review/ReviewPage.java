@@ -160,8 +160,8 @@ public final class ReviewPage {
         page.open("p", "class", "note")
                 .text(
                         "Margins are in mm; those without a unit are relative irradiance. Sampled verdicts hold at a confidence of "
-                                + Figures.limit(100 * result.effort().confidence())
-                                + " % over all of them together. This page does not replace measurement, the project's own review,"
+                                + Figures.confidence(result.effort().confidence())
+                                + " over all of them together. This page does not replace measurement, the project's own review,"
                                 + " local codes and licensed practice.")
                 .close();
         page.open("nav").words("h2", "Contents").open("ol");

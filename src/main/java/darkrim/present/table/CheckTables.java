@@ -89,6 +89,7 @@ public final class CheckTables {
             return sampled.estimate().standardError();
         }
         boolean exact = outcome.evidence() instanceof Evidence.ProvedDark
+                || outcome.isDarknessInDoubt()
                 || outcome.evidence() instanceof Evidence.ExactShare
                 || outcome.evidence() instanceof Evidence.Distance;
         if (exact) {

@@ -50,18 +50,14 @@ public record CheckedLight(
     /**
      * What was found of one surface.
      *
-     * @param provedDark whether it is proved to get no direct light
+     * @param proof whether it is proved to get no direct light
      * @param direct mean direct light
      * @param reflected mean once-reflected light
      * @param ray a ray straight from the pupil: its ends, mm; empty where none is known
      * @param strongest what reflects most of its once-reflected light; empty where there is none
      */
     public record OnSurface(
-            boolean provedDark,
-            Estimate direct,
-            Estimate reflected,
-            List<Vector3D> ray,
-            Optional<Reflector> strongest) {
+            DarkProof proof, Estimate direct, Estimate reflected, List<Vector3D> ray, Optional<Reflector> strongest) {
         /** Copies the list. */
         public OnSurface {
             ray = List.copyOf(ray);
@@ -72,12 +68,11 @@ public record CheckedLight(
     public static CheckedLight of(CheckResult result) {
         List<OnSurface> surfaces = new ArrayList<>();
         for (SurfaceResult found : result.judgement().surfaces()) {
-            Evidence evidence = found.darkness().orElse(null);
             surfaces.add(new OnSurface(
-                    evidence instanceof Evidence.ProvedDark,
+                    DarkProof.of(found.darkness()),
                     found.direct().irradiance(),
                     found.onceReflected().irradiance(),
-                    ray(evidence, found.direct()),
+                    ray(found.darkness().orElse(null), found.direct()),
                     strongest(found.onceReflected())));
         }
         return new CheckedLight(
@@ -127,8 +122,7 @@ public record CheckedLight(
         for (int i = 0; i < surfaces.size(); i++) {
             SurfaceCells whole = SurfaceCells.whole(scene, scene.surfaces().get(i));
             OnSurface found = surfaces.get(i);
-            means.add(
-                    new SurfaceMap(whole, found.provedDark(), List.of(found.direct()), List.of(found.reflected()), 1));
+            means.add(new SurfaceMap(whole, found.proof(), List.of(found.direct()), List.of(found.reflected()), 1));
         }
         return means;
     }

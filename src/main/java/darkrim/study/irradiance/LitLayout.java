@@ -7,7 +7,9 @@ import darkrim.trace.FacetTree;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 
 /**
@@ -53,9 +55,13 @@ public record LitLayout(CheckedLight checked, List<SurfaceMap> maps, boolean sto
     public static LitLayout of(CheckedLight checked, Fineness fineness, int threads, Watch watch) {
         Scene scene = checked.scene();
         FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());
-        List<Surface> dark = scene.surfaces().stream()
-                .filter(surface -> checked.surfaces().get(surface.index()).provedDark())
-                .toList();
+        Map<Surface, DarkProof> dark = new HashMap<>();
+        for (Surface surface : scene.surfaces()) {
+            DarkProof proof = checked.surfaces().get(surface.index()).proof();
+            if (proof != DarkProof.NONE) {
+                dark.put(surface, proof);
+            }
+        }
         MapSampling sampling = new MapSampling(scene, tree, checked.seed(), dark);
         List<SurfaceMap> maps = new ArrayList<>(checked.means());
         List<SurfaceMap> fine = scene.surfaces().stream()

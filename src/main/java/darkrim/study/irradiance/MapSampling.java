@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.IntStream;
 
@@ -27,7 +27,7 @@ public final class MapSampling {
 
     private final Scene scene;
     private final Transport transport;
-    private final Set<Surface> dark;
+    private final Map<Surface, DarkProof> dark;
 
     /**
      * How many samples a round adds to each cell.
@@ -41,17 +41,17 @@ public final class MapSampling {
      * @param scene the scene
      * @param tree the tree over its facets
      * @param seed seed of all random streams
-     * @param dark surfaces that are proved to get no direct light: it is not looked for there, nor what they might reflect
+     * @param dark surfaces whose facets are proved to get no direct light: it is not looked for there, nor what they might reflect
      */
-    public MapSampling(Scene scene, FacetTree tree, long seed, Collection<Surface> dark) {
+    public MapSampling(Scene scene, FacetTree tree, long seed, Map<Surface, DarkProof> dark) {
         this.scene = scene;
-        this.transport = new Transport(scene, tree, seed).knowingDark(dark);
-        this.dark = Set.copyOf(dark);
+        this.transport = new Transport(scene, tree, seed).knowingDark(dark.keySet());
+        this.dark = Map.copyOf(dark);
     }
 
     /** The map of some cells with nothing sampled yet. */
     public SurfaceMap unsampled(SurfaceCells cells) {
-        return SurfaceMap.unsampled(cells, dark.contains(cells.surface()));
+        return SurfaceMap.unsampled(cells, dark.getOrDefault(cells.surface(), DarkProof.NONE));
     }
 
     /**
@@ -96,7 +96,7 @@ public final class MapSampling {
             direct.set(each.cell(), direct.get(each.cell()).and(each.direct()));
             reflected.set(each.cell(), reflected.get(each.cell()).and(each.reflected()));
         }
-        return new SurfaceMap(map.cells(), map.provedDark(), direct, reflected, map.rounds() + 1);
+        return new SurfaceMap(map.cells(), map.proof(), direct, reflected, map.rounds() + 1);
     }
 
     private record Sampled(int cell, Estimate direct, Estimate reflected) {}
@@ -104,7 +104,7 @@ public final class MapSampling {
     private Sampled sampled(SurfaceMap map, int cell, Round round) {
         return new Sampled(
                 cell,
-                map.provedDark()
+                map.isDark()
                         ? Estimate.none(Double.POSITIVE_INFINITY)
                         : batch(map, cell, LightClass.DIRECT, round.direct()),
                 batch(map, cell, LightClass.ONCE_REFLECTED, round.reflected()));

@@ -83,7 +83,7 @@ public final class SourceLight {
                 .map(example -> List.of(example.onPupil(), example.onReceiver()))
                 .orElse(List.of());
         return new CheckedLight.OnSurface(
-                false, direct.irradiance(), reflected.irradiance(), ray, CheckedLight.strongest(reflected));
+                DarkProof.NONE, direct.irradiance(), reflected.irradiance(), ray, CheckedLight.strongest(reflected));
     }
 
     private Tally sampled(Surface surface, LightClass light, int batches, Workers workers) {

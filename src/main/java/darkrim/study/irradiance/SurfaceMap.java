@@ -9,13 +9,13 @@ import java.util.List;
  * Immutable; growing finer makes a new one.
  *
  * @param cells the cells
- * @param provedDark whether the surface is proved to get no direct light: its direct light is then exactly 0
+ * @param proof whether the surface is proved to get no direct light, or is dark behind the facets: its direct light on the facets is then exactly 0
  * @param direct sampled direct light of each cell
  * @param reflected sampled once-reflected light of each cell
  * @param rounds how often samples were added
  */
 public record SurfaceMap(
-        SurfaceCells cells, boolean provedDark, List<Estimate> direct, List<Estimate> reflected, int rounds) {
+        SurfaceCells cells, DarkProof proof, List<Estimate> direct, List<Estimate> reflected, int rounds) {
     /** Copies the lists. */
     public SurfaceMap {
         direct = List.copyOf(direct);
@@ -23,9 +23,9 @@ public record SurfaceMap(
     }
 
     /** Nothing sampled yet. */
-    public static SurfaceMap unsampled(SurfaceCells cells, boolean provedDark) {
+    public static SurfaceMap unsampled(SurfaceCells cells, DarkProof proof) {
         List<Estimate> none = Collections.nCopies(cells.count(), Estimate.none(Double.POSITIVE_INFINITY));
-        return new SurfaceMap(cells, provedDark, none, none, 0);
+        return new SurfaceMap(cells, proof, none, none, 0);
     }
 
     /** The same light in another unit. */
@@ -34,7 +34,7 @@ public record SurfaceMap(
                 ? this
                 : new SurfaceMap(
                         cells,
-                        provedDark,
+                        proof,
                         direct.stream().map(each -> each.times(factor)).toList(),
                         reflected.stream().map(each -> each.times(factor)).toList(),
                         rounds);
@@ -49,9 +49,9 @@ public record SurfaceMap(
         };
     }
 
-    /** Standard error of {@link #value}; infinite where there are fewer than two samples, 0 where it is proved. */
+    /** Standard error of {@link #value}; infinite where there are fewer than two samples, 0 where it is exact. */
     public double error(LightKind kind, int cell) {
-        double ofDirect = provedDark ? 0 : direct.get(cell).standardError();
+        double ofDirect = isDark() ? 0 : direct.get(cell).standardError();
         double ofReflected = reflected.get(cell).standardError();
         return switch (kind) {
             case DIRECT -> ofDirect;
@@ -83,8 +83,13 @@ public record SurfaceMap(
         return Math.sqrt(squares) / area;
     }
 
+    /** Whether no direct light reaches its facets: proved, so that none is sampled. */
+    public boolean isDark() {
+        return proof != DarkProof.NONE;
+    }
+
     private double directValue(int cell) {
-        return provedDark && !cells.isEmpty(cell) ? 0 : mean(direct.get(cell));
+        return isDark() && !cells.isEmpty(cell) ? 0 : mean(direct.get(cell));
     }
 
     private static double mean(Estimate estimate) {

@@ -48,15 +48,28 @@ final class DirectionLight {
     private final Workers workers;
     private final Watch watch;
     private final boolean shiny;
+    private final boolean doubted;
     private final double perIrradiance;
     private final double area;
 
+    /**
+     * @param scene the scene
+     * @param body where the light comes from
+     * @param receivers surfaces on which it is counted
+     * @param seed seed of the random numbers
+     * @param settings how much is looked at
+     * @param doubted whether facets stand for curved surfaces, so that a proof about them is none
+     * @param confidence of all bounds of one direction together
+     * @param workers do the work
+     * @param watch may stop it
+     */
     DirectionLight(
             Scene scene,
             DistantBody body,
             List<Surface> receivers,
             long seed,
             RejectionSettings settings,
+            boolean doubted,
             double confidence,
             Workers workers,
             Watch watch) {
@@ -69,6 +82,7 @@ final class DirectionLight {
         shiny = isShiny(scene);
         batches = settings.batches();
         risk = (1 - confidence) / receivers.size();
+        this.doubted = doubted;
         this.workers = workers;
         this.watch = watch;
         perIrradiance = 1 / DistantBody.facing(lit);
@@ -161,11 +175,11 @@ final class DirectionLight {
                 order, value > 0 ? Evidence.SAMPLED : Evidence.NONE_FOUND, value, Math.sqrt(squares), atMost);
     }
 
-    /** Tries to prove what was not found. */
+    /** Tries to prove what was not found; what is proved of facets alone, with no clearance known, is no proof. */
     private List<OrderLight> prove(List<OrderLight> orders) {
         boolean noDirect = orders.get(0).evidence() == Evidence.NONE_FOUND;
         boolean noOnce = orders.get(1).evidence() == Evidence.NONE_FOUND;
-        if (watch.stop() || !(noDirect || noOnce)) {
+        if (watch.stop() || doubted || !(noDirect || noOnce)) {
             return orders;
         }
         ProvenLight proven = new ProvenLight(lit, tree, QUICK, watch::stop);

@@ -5,6 +5,7 @@ import darkrim.layout.SamplingSpec;
 import darkrim.layout.form.Wording;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
+import darkrim.study.ChordDoubt;
 import darkrim.study.Effort;
 import darkrim.study.PlacedScene;
 import darkrim.study.ReceivingSurfaces;
@@ -13,6 +14,7 @@ import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Finds how much light of a body far away reaches the detectors, over its angle from the axis. */
 public final class RejectionStudy {
@@ -32,6 +34,8 @@ public final class RejectionStudy {
             PlacedScene placed, RejectionSettings settings, Effort effort, Findings warnings, Watch watch)
             throws UnusableStudy {
         Scene scene = placed.scene();
+        Optional<ChordDoubt> doubt = ChordDoubt.of(placed.layout(), placed.assembly(), scene);
+        doubt.ifPresent(one -> one.warn(warnings));
         List<Surface> receivers = ReceivingSurfaces.of(scene, settings.onto());
         for (double angle : settings.angles()) {
             if (angle < 0 || angle + settings.body().diameter() / 2 >= 90) {
@@ -56,6 +60,7 @@ public final class RejectionStudy {
                             receivers,
                             asked.seed(),
                             settings,
+                            doubt.isPresent(),
                             asked.confidence(),
                             workers,
                             watch);

@@ -16,8 +16,15 @@ public sealed interface SectionMargin {
      * @param surface name of the surface
      * @param millimetres the margin, mm; negative where light arrives
      * @param setBy what sets it; may be empty
+     * @param behindFacets whether it is that of facets, which is not proved for the curved surfaces that they stand for
      */
-    record OfSurface(String requirement, String surface, double millimetres, String setBy) implements SectionMargin {}
+    record OfSurface(String requirement, String surface, double millimetres, String setBy, boolean behindFacets)
+            implements SectionMargin {
+        /** The margin with where it is, on one line. */
+        public String words() {
+            return requirement + ", " + surface + (behindFacets ? " (behind the facets: no proof)" : "");
+        }
+    }
 
     /**
      * How far an edge can be moved.

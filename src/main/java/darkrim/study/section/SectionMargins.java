@@ -32,7 +32,8 @@ final class SectionMargins {
                             requirement.requirement().name(),
                             outcome.surface().name(),
                             margin.get().millimetres(),
-                            margin.get().setBy()));
+                            margin.get().setBy(),
+                            outcome.isDarknessInDoubt()));
                 }
             }
         }

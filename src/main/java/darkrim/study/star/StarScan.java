@@ -11,6 +11,7 @@ import darkrim.light.StarReach;
 import darkrim.light.StarTally;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
+import darkrim.study.ChordDoubt;
 import darkrim.study.Effort;
 import darkrim.study.PlacedScene;
 import darkrim.study.ReceivingSurfaces;
@@ -105,6 +106,7 @@ public final class StarScan {
             List<NamedStar> named = scan.named(layout);
             StarBound bound = new StarBound(asked.confidence(), scan.largest);
             List<StarCell> cells = scan.cells();
+            ChordDoubt.of(layout, placed.assembly(), scene).ifPresent(doubt -> doubt.warn(warnings));
             List<Finding> found = new ArrayList<>(warnings.sorted());
             return new StarScanResult(
                     layout,

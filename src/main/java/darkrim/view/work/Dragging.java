@@ -6,6 +6,7 @@ import darkrim.diagnostic.UnusableInput;
 import darkrim.scene.Surface;
 import darkrim.study.Effort;
 import darkrim.study.LayoutFamily;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.MapSampling;
 import darkrim.study.irradiance.SurfaceCells;
@@ -21,7 +22,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -198,13 +198,11 @@ public final class Dragging implements AutoCloseable {
         /** A quick look at direct light, with its errors, until the check has measured it. */
         private Map<String, Reading> glance(LiveState.Placed position) {
             Facts known = Facts.of(position, Map.of(), List.of());
-            Set<Surface> dark = placed.scene().surfaces().stream()
-                    .filter(surface -> known.surfaces().get(surface.name()).isDark())
-                    .collect(Collectors.toSet());
+            Map<Surface, DarkProof> dark = SurfaceFacts.proofs(placed.scene(), known.surfaces());
             MapSampling sampling = new MapSampling(
                     placed.scene(), placed.tree(), position.layout().sampling().seed(), dark);
             List<SurfaceMap> maps = placed.scene().surfaces().stream()
-                    .filter(surface -> !dark.contains(surface))
+                    .filter(surface -> !dark.containsKey(surface))
                     .map(surface -> sampling.unsampled(SurfaceCells.whole(placed.scene(), surface)))
                     .toList();
             Map<String, Reading> found = new HashMap<>();

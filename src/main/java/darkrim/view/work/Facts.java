@@ -10,8 +10,8 @@ import darkrim.present.Values;
 import darkrim.scene.Scene;
 import darkrim.study.CheckResult;
 import darkrim.study.MarginScope;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.study.live.LiveState;
-import darkrim.verdict.Evidence;
 import darkrim.verdict.Judgement;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
@@ -187,10 +187,8 @@ public record Facts(
     }
 
     private static Reading direct(SurfaceResult surface, Reading otherwise) {
-        if (surface.darkness().orElse(null) instanceof Evidence.ProvedDark) {
-            return Reading.NONE;
-        }
-        Reading own = Reading.of(surface.direct().irradiance());
+        Reading own = Reading.proved(DarkProof.of(surface.darkness()))
+                .orElseGet(() -> Reading.of(surface.direct().irradiance()));
         return own.equals(Reading.UNKNOWN) ? otherwise : own;
     }
 

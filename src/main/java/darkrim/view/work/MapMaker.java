@@ -1,7 +1,6 @@
 package darkrim.view.work;
 
 import darkrim.scene.Scene;
-import darkrim.scene.Surface;
 import darkrim.study.irradiance.MapSampling;
 import darkrim.study.irradiance.SurfaceCells;
 import darkrim.study.irradiance.SurfaceMap;
@@ -49,12 +48,11 @@ public final class MapMaker implements AutoCloseable {
     public void make(Stage stage, Lighting lighting, Map<String, SurfaceMap> before, List<String> names) {
         errand.ask((stop, post) -> {
             Scene scene = lighting.scene();
-            List<Surface> dark = scene.surfaces().stream()
-                    .filter(surface -> lighting.surfaces().containsKey(surface.name())
-                            && lighting.surfaces().get(surface.name()).isDark())
-                    .toList();
             MapSampling sampling = new MapSampling(
-                    scene, lighting.tree(), stage.layout().sampling().seed(), dark);
+                    scene,
+                    lighting.tree(),
+                    stage.layout().sampling().seed(),
+                    SurfaceFacts.proofs(scene, lighting.surfaces()));
             List<SurfaceMap> maps = new ArrayList<>();
             for (String name : names) {
                 scene.surface(name)

@@ -2,8 +2,10 @@ package darkrim.view.work;
 
 import darkrim.light.Estimate;
 import darkrim.present.Figures;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.SurfaceMap;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -11,12 +13,30 @@ import java.util.OptionalDouble;
  *
  * @param value the value; NaN where it is not known
  * @param error its standard error; 0 where it is exact, infinite where it is unknown
+ * @param behindFacets whether it is none behind the facets, but not for certain behind the curved surfaces that they stand for
  */
-public record Reading(double value, double error) {
+public record Reading(double value, double error, boolean behindFacets) {
     /** Not known. */
     public static final Reading UNKNOWN = new Reading(Double.NaN, Double.POSITIVE_INFINITY);
     /** None, by proof or because nothing can carry light there. */
     public static final Reading NONE = new Reading(0, 0);
+
+    /** None behind the facets; what the curved surfaces that they stand for let through is not known. */
+    public static final Reading BEHIND_FACETS = new Reading(0, Double.POSITIVE_INFINITY, true);
+
+    /** Without a doubt about facets. */
+    public Reading(double value, double error) {
+        this(value, error, false);
+    }
+
+    /** Direct light where there is a proof about it; empty where there is none. */
+    public static Optional<Reading> proved(DarkProof proof) {
+        return switch (proof) {
+            case PROVED -> Optional.of(NONE);
+            case BEHIND_FACETS -> Optional.of(BEHIND_FACETS);
+            case NONE -> Optional.empty();
+        };
+    }
 
     /** A sampled mean. Where no sample met light its error is that of a single largest sample: no proof that there is none. */
     public static Reading of(Estimate estimate) {
@@ -33,9 +53,8 @@ public record Reading(double value, double error) {
 
     /** The light of a class in a cell of a map; not known where the cell is empty or nothing was sampled yet. */
     public static Reading of(SurfaceMap map, LightKind kind, int cell) {
-        Reading direct = map.provedDark() && !map.cells().isEmpty(cell)
-                ? NONE
-                : of(map.direct().get(cell));
+        Reading direct = proved(map.cells().isEmpty(cell) ? DarkProof.NONE : map.proof())
+                .orElseGet(() -> of(map.direct().get(cell)));
         Reading reflected = of(map.reflected().get(cell));
         return switch (kind) {
             case DIRECT -> direct;
@@ -70,6 +89,9 @@ public record Reading(double value, double error) {
 
     /** In letters, such as {@code 0.708 +- 0.003}. */
     public String words() {
+        if (behindFacets) {
+            return DarkProof.BEHIND_FACETS.words();
+        }
         if (Double.isNaN(value)) {
             return "not measured";
         }

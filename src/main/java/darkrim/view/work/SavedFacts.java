@@ -5,6 +5,7 @@ import darkrim.diagnostic.Place;
 import darkrim.layout.Requirement;
 import darkrim.layout.ThermalShape;
 import darkrim.present.Values;
+import darkrim.present.json.SavedDarkness;
 import darkrim.present.json.SavedResult;
 import darkrim.scene.Surface;
 import darkrim.verdict.Evidence;
@@ -66,16 +67,17 @@ final class SavedFacts {
                             new Reading(
                                     path.path("mean").asDouble(), SavedResult.number(path.path("standard_error")))));
         }
+        SavedDarkness darkness = new SavedDarkness(root);
         Map<String, SurfaceFacts> surfaces = new HashMap<>();
         Map<String, JsonNode> byName = new HashMap<>();
         for (JsonNode surface : root.path("surfaces")) {
             String name = surface.path("name").asString();
             byName.put(name, surface);
-            boolean dark = surface.at("/darkness/kind").asString("").equals("proved_dark");
             surfaces.put(
                     name,
                     new SurfaceFacts(
-                            dark ? Reading.NONE : Reading.of(SavedResult.estimate(surface.path("direct"))),
+                            Reading.proved(darkness.of(surface))
+                                    .orElseGet(() -> Reading.of(SavedResult.estimate(surface.path("direct")))),
                             Reading.of(SavedResult.estimate(surface.path("once_reflected"))),
                             judged.getOrDefault(name, List.of()),
                             paths.getOrDefault(name, List.of())));
@@ -138,7 +140,13 @@ final class SavedFacts {
                 number,
                 verdict(node.path("verdict")),
                 node.path("value").isNumber() ? node.path("value").asDouble() : Double.NaN,
-                evidence(node.path("evidence")));
+                SavedDarkness.isBehindFacets(node)
+                        ? behindFacets(node.path("evidence"))
+                        : evidence(node.path("evidence")));
+    }
+
+    private static Evidence.DarkBehindFacets behindFacets(JsonNode node) {
+        return new Evidence.DarkBehindFacets(node.path("closed_gap_mm").asDouble(), margin(node.path("clearance")));
     }
 
     private static Verdict verdict(JsonNode word) {
@@ -149,6 +157,7 @@ final class SavedFacts {
         return switch (node.path("kind").asString()) {
             case "proved_dark" ->
                 new Evidence.ProvedDark(node.path("closed_gap_mm").asDouble(), margin(node.path("clearance")));
+            case "dark_behind_facets" -> behindFacets(node);
             case "ray" ->
                 new Evidence.WitnessRay(
                         SavedResult.point(node.path("on_pupil_mm")),

@@ -3,6 +3,7 @@ package darkrim.view.work;
 import darkrim.light.Estimate;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.study.irradiance.MapSampling;
 import darkrim.study.irradiance.MapSampling.Round;
 import darkrim.study.irradiance.SurfaceCells;
@@ -16,8 +17,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Light on the surfaces of one layout that points see: kept, so that a second look from near by begins with what is known. One thread. */
 final class SeenMaps {
@@ -27,7 +26,7 @@ final class SeenMaps {
     private final Stage stage;
     private final Lighting lighting;
     private final Light light;
-    private final Set<Surface> dark;
+    private final Map<Surface, DarkProof> dark;
     private final MapSampling sampling;
     private final List<SurfaceMap> means = new ArrayList<>();
     /** As they are sampled: {@link #cells} has them in the unit of the light. */
@@ -44,9 +43,7 @@ final class SeenMaps {
         this.light = light;
         this.lighting = lighting;
         Scene scene = lighting.scene();
-        dark = scene.surfaces().stream()
-                .filter(surface -> known(surface).map(SurfaceFacts::isDark).orElse(false))
-                .collect(Collectors.toSet());
+        dark = SurfaceFacts.proofs(scene, lighting.surfaces());
         sampling = new MapSampling(
                 scene, lighting.tree(), stage.layout().sampling().seed(), dark);
         scene.surfaces().forEach(surface -> means.add(mean(surface)));
@@ -68,7 +65,7 @@ final class SeenMaps {
         Optional<SurfaceFacts> found = known(surface);
         return new SurfaceMap(
                 SurfaceCells.whole(lighting.scene(), surface),
-                dark.contains(surface),
+                dark.getOrDefault(surface, DarkProof.NONE),
                 List.of(estimate(found.map(SurfaceFacts::direct))),
                 List.of(estimate(found.map(SurfaceFacts::onceReflected))),
                 0);

@@ -11,8 +11,8 @@ import darkrim.study.irradiance.SurfaceMap;
 import darkrim.verdict.Workers;
 import darkrim.view.parts.Stage;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
@@ -50,7 +50,7 @@ public final class SourceFinder implements AutoCloseable {
         errand.ask((stop, post) -> {
             SourceFacts nothing = SourceFacts.unknown(stage, source);
             long seed = stage.layout().sampling().seed();
-            MapSampling sampling = new MapSampling(nothing.scene(), nothing.tree(), seed, Set.of());
+            MapSampling sampling = new MapSampling(nothing.scene(), nothing.tree(), seed, Map.of());
             List<SurfaceMap> whole = nothing.scene().surfaces().stream()
                     .map(surface -> sampling.unsampled(SurfaceCells.whole(nothing.scene(), surface)))
                     .toList();

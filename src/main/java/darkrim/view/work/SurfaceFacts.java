@@ -1,8 +1,13 @@
 package darkrim.view.work;
 
+import darkrim.scene.Scene;
+import darkrim.scene.Surface;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.verdict.Verdict;
 import darkrim.view.look.Light;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -44,8 +49,22 @@ public record SurfaceFacts(
     }
 
     /** Whether it is proved to get no direct light. */
-    public boolean isDark() {
-        return direct.equals(Reading.NONE);
+    public DarkProof proof() {
+        return direct.equals(Reading.NONE)
+                ? DarkProof.PROVED
+                : direct.behindFacets() ? DarkProof.BEHIND_FACETS : DarkProof.NONE;
+    }
+
+    /** What is proved of surfaces; those of which nothing is are left out. */
+    static Map<Surface, DarkProof> proofs(Scene scene, Map<String, SurfaceFacts> known) {
+        Map<Surface, DarkProof> proofs = new HashMap<>();
+        for (Surface surface : scene.surfaces()) {
+            SurfaceFacts facts = known.get(surface.name());
+            if (facts != null && facts.proof() != DarkProof.NONE) {
+                proofs.put(surface, facts.proof());
+            }
+        }
+        return proofs;
     }
 
     /** What the requirements say of it together; empty where there are none. */

@@ -9,12 +9,16 @@ import com.networknt.schema.SpecificationVersion;
 import darkrim.present.Cautions;
 import darkrim.present.Results;
 import darkrim.study.CheckResult;
+import darkrim.study.CoarseHood;
+import darkrim.study.irradiance.DarkProof;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -80,6 +84,35 @@ class JsonResultTest {
                         .get("at_most")
                         .asDouble())
                 .isBetween(1e-3, 10.0);
+    }
+
+    @Test
+    void aDoubtHasAKindOfItsOwnThatFitsTheSchema() throws Exception {
+        String json = json(CoarseHood.check("chord: 30", "{shelf,sill}/outside", "none"));
+        // A user cannot ask for no samples at all.
+        assertThat(problems(json.replaceAll("(\"most_samples\"\\s*:\\s*)0", "$11")))
+                .isEmpty();
+        assertThat(json).contains("\"dark_behind_facets\"").doesNotContain("\"proved_dark\"");
+        JsonNode root = MAPPER.readTree(json);
+        JsonNode outcome = root.get("requirements").get(0).get("outcomes").get(0);
+        assertThat(outcome.get("evidence").get("clearance").get("mm").asDouble())
+                .isPositive();
+        // As earlier files have it: like any other proof, beside a verdict that is none.
+        JsonNode earlier = MAPPER.readTree(json.replace("dark_behind_facets", "proved_dark"));
+        for (JsonNode file : List.of(root, earlier)) {
+            SavedDarkness saved = new SavedDarkness(file);
+            assertThat(proofs(saved, file))
+                    .containsEntry("shelf/outside", DarkProof.BEHIND_FACETS)
+                    .containsEntry("sill/outside", DarkProof.BEHIND_FACETS);
+        }
+        JsonNode without = MAPPER.readTree(json(CoarseHood.check("chord: 0.01", "{shelf,sill}/outside", "none")));
+        assertThat(proofs(new SavedDarkness(without), without)).containsEntry("shelf/outside", DarkProof.PROVED);
+    }
+
+    private static Map<String, DarkProof> proofs(SavedDarkness saved, JsonNode root) {
+        Map<String, DarkProof> proofs = new HashMap<>();
+        root.get("surfaces").forEach(surface -> proofs.put(surface.get("name").asString(), saved.of(surface)));
+        return proofs;
     }
 
     @Test

@@ -9,6 +9,7 @@ import darkrim.scene.Finish;
 import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneBuilder;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.SurfaceCells;
 import darkrim.study.irradiance.SurfaceMap;
@@ -79,7 +80,7 @@ final class PictureScenes {
         for (int cell = 0; cell < cells.count(); cell++) {
             estimates.add(new Estimate(100, value.applyAsDouble(cell), 0, 10));
         }
-        return new SurfaceMap(cells, false, estimates, estimates, 1);
+        return new SurfaceMap(cells, DarkProof.NONE, estimates, estimates, 1);
     }
 
     private static Vector3D at(double x, double y, double z) {

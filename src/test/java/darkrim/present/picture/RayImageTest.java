@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import darkrim.light.Estimate;
 import darkrim.scene.Scene;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.SurfaceCells;
 import darkrim.study.irradiance.SurfaceMap;
@@ -91,7 +92,7 @@ class RayImageTest {
                 scene,
                 all(scene),
                 Optional.of(LightKind.TOTAL),
-                List.of(new SurfaceMap(cells, false, List.of(none), List.of(none), 0)),
+                List.of(new SurfaceMap(cells, DarkProof.NONE, List.of(none), List.of(none), 0)),
                 PictureScenes.SCALE,
                 1,
                 Map.of(),

@@ -13,6 +13,7 @@ import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class CoarseMapTest {
@@ -21,7 +22,7 @@ class CoarseMapTest {
     void theFirstMapOfFourDetectorsTellsWhatTheyGet() throws Exception {
         Scene scene = PlacedLayout.of(Path.of("geometries/nightglow-a.yaml")).scene();
         long start = System.nanoTime();
-        MapSampling sampling = new MapSampling(scene, MapScenes.tree(scene), 1, List.of());
+        MapSampling sampling = new MapSampling(scene, MapScenes.tree(scene), 1, Map.of());
         List<SurfaceMap> maps = scene.surfaces().stream()
                 .filter(surface -> surface.name().endsWith("/active"))
                 .map(surface -> sampling.unsampled(SurfaceCells.of(scene, surface, 16)))

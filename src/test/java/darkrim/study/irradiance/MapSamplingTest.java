@@ -15,6 +15,7 @@ import darkrim.study.irradiance.MapSampling.Round;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +23,7 @@ class MapSamplingTest {
     private static final long SEED = 5;
 
     private static SurfaceMap sampled(Scene scene, String surface, int along, int threads, Round... rounds) {
-        MapSampling sampling = new MapSampling(scene, MapScenes.tree(scene), SEED, List.of());
+        MapSampling sampling = new MapSampling(scene, MapScenes.tree(scene), SEED, Map.of());
         List<SurfaceMap> maps = List.of(
                 sampling.unsampled(SurfaceCells.of(scene, scene.surface(surface).orElseThrow(), along)));
         try (Workers workers = new Workers(threads)) {
@@ -104,11 +105,18 @@ class MapSamplingTest {
         Scene scene = MapScenes.wall();
         List<Surface> dark = List.of(
                 scene.surface("floor").orElseThrow(), scene.surface("wall").orElseThrow());
-        MapSampling sampling = new MapSampling(scene, MapScenes.tree(scene), SEED, dark);
+        MapSampling sampling = new MapSampling(
+                scene,
+                MapScenes.tree(scene),
+                SEED,
+                Map.of(dark.get(0), DarkProof.PROVED, dark.get(1), DarkProof.BEHIND_FACETS));
         SurfaceMap map = sampling.unsampled(SurfaceCells.of(scene, dark.get(0), 4));
         assertThat(map.value(LightKind.DIRECT, 0)).isZero();
         assertThat(map.error(LightKind.DIRECT, 0)).isZero();
         assertThat(map.value(LightKind.TOTAL, 0)).isNaN();
+        assertThat(map.proof()).isEqualTo(DarkProof.PROVED);
+        assertThat(sampling.unsampled(SurfaceCells.of(scene, dark.get(1), 4)).proof())
+                .isEqualTo(DarkProof.BEHIND_FACETS);
         try (Workers workers = new Workers(1)) {
             SurfaceMap finer = sampling.refined(List.of(map), new Round(50, 50), workers, Watch.NONE)
                     .get(0);
@@ -120,7 +128,7 @@ class MapSamplingTest {
     @Test
     void stoppedAMapStaysAsItWas() {
         Scene scene = MapScenes.wall();
-        MapSampling sampling = new MapSampling(scene, MapScenes.tree(scene), SEED, List.of());
+        MapSampling sampling = new MapSampling(scene, MapScenes.tree(scene), SEED, Map.of());
         List<SurfaceMap> maps = List.of(
                 sampling.unsampled(SurfaceCells.of(scene, scene.surface("floor").orElseThrow(), 16)));
         try (Workers workers = new Workers(2)) {

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.layout.LayoutReader;
 import darkrim.scene.DistantBody;
+import darkrim.study.CoarseHood;
 import darkrim.study.Effort;
 import darkrim.study.PlacedScene;
 import darkrim.study.UnusableStudy;
@@ -91,6 +93,23 @@ class RejectionStudyTest {
         assertThat(point.orders()).extracting(OrderLight::evidence).containsOnly(Evidence.PROVED);
         assertThat(point.total()).isZero();
         assertThat(point.atMost()).isZero();
+    }
+
+    /** No clearance is measured here, so a proof about facets that stand for curved surfaces is none. */
+    @Test
+    void behindFacetsThatStandForCurvedSurfacesNothingIsProved() throws Exception {
+        for (String mesh : new String[] {"crease: 20", "chord: 0.01"}) {
+            String text = CoarseHood.text(mesh, "shelf/outside", "none");
+            var reading = LayoutReader.read(CoarseHood.NAME, text.getBytes(StandardCharsets.UTF_8));
+            PlacedScene placed = PlacedScene.of(reading.layout().orElseThrow(), new Findings(), Watch.NONE);
+            RejectionResult result = curve(placed, "shelf/base", List.of(10.0), 0, 1, 1);
+            boolean doubted = mesh.startsWith("chord");
+            assertThat(result.points().get(0).orders().get(0).evidence())
+                    .isEqualTo(doubted ? Evidence.NONE_FOUND : Evidence.PROVED);
+            assertThat(result.warnings())
+                    .extracting(Finding::code)
+                    .containsExactlyElementsOf(doubted ? List.of("mesh-tolerance") : List.of());
+        }
     }
 
     @Test

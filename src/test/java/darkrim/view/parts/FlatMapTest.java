@@ -11,6 +11,7 @@ import darkrim.study.irradiance.SurfaceMap;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** The active area of nightglow-a is a square of 2040 pixels of 18 um. */
@@ -20,7 +21,7 @@ class FlatMapTest {
 
     private static FlatMap map() {
         Surface active = STAGE.scene().surface("mosaic/die[1,1]/active").orElseThrow();
-        MapSampling sampling = new MapSampling(STAGE.scene(), STAGE.tree(), 1, List.of());
+        MapSampling sampling = new MapSampling(STAGE.scene(), STAGE.tree(), 1, Map.of());
         SurfaceMap map = sampling.unsampled(SurfaceCells.of(STAGE.scene(), active, 8));
         try (Workers workers = new Workers(1)) {
             return FlatMap.of(sampling.refined(List.of(map), new MapSampling.Round(64, 0), workers, Watch.NONE)

@@ -13,6 +13,7 @@ import darkrim.view.window.PlateLayout;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
@@ -143,7 +144,7 @@ class DraggingTest {
         assertThat(Content.NOTHING.with(after).mapped(List.of(map)).maps()).isEmpty();
         Content own = Content.NOTHING.with(after);
         assertThat(own.following(before, List.of())).isSameAs(own);
-        MapSampling sampling = new MapSampling(after.scene(), after.tree(), 1, List.of());
+        MapSampling sampling = new MapSampling(after.scene(), after.tree(), 1, Map.of());
         try (Workers workers = new Workers(1)) {
             Assertions.assertThatIllegalArgumentException()
                     .isThrownBy(() -> sampling.refined(List.of(map), new MapSampling.Round(1, 0), workers, Watch.NONE));
@@ -151,7 +152,7 @@ class DraggingTest {
     }
 
     private static SurfaceMap map(Stage stage) {
-        MapSampling sampling = new MapSampling(stage.scene(), stage.tree(), 1, List.of());
+        MapSampling sampling = new MapSampling(stage.scene(), stage.tree(), 1, Map.of());
         return sampling.unsampled(SurfaceCells.whole(
                 stage.scene(), stage.scene().surface("sheet/front").orElseThrow()));
     }

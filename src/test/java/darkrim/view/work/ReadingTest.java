@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import darkrim.light.Estimate;
 import darkrim.scene.Surface;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.study.irradiance.LightKind;
 import darkrim.study.irradiance.SurfaceCells;
 import darkrim.study.irradiance.SurfaceMap;
@@ -49,15 +50,19 @@ class ReadingTest {
         Estimate none = new Estimate(100, 0, 0, 2);
         SurfaceMap sampled = new SurfaceMap(
                 SurfaceCells.whole(stage.scene(), surface),
-                false,
+                DarkProof.NONE,
                 List.of(none),
                 List.of(new Estimate(100, 0.1, 0.04, 2)),
                 1);
         assertThat(Reading.of(sampled, LightKind.DIRECT, 0).words()).isEqualTo("none found");
         assertThat(Reading.of(sampled, LightKind.ONCE_REFLECTED, 0)).isEqualTo(new Reading(0.1, 0.02));
-        SurfaceMap proved = new SurfaceMap(sampled.cells(), true, sampled.direct(), sampled.reflected(), 1);
+        SurfaceMap proved = new SurfaceMap(sampled.cells(), DarkProof.PROVED, sampled.direct(), sampled.reflected(), 1);
         assertThat(Reading.of(proved, LightKind.DIRECT, 0).words()).isEqualTo("0");
-        SurfaceMap unsampled = SurfaceMap.unsampled(sampled.cells(), false);
+        SurfaceMap behind =
+                new SurfaceMap(sampled.cells(), DarkProof.BEHIND_FACETS, sampled.direct(), sampled.reflected(), 1);
+        assertThat(Reading.of(behind, LightKind.DIRECT, 0).words()).isEqualTo("dark behind the facets");
+        assertThat(Reading.of(behind, LightKind.TOTAL, 0)).isEqualTo(new Reading(0.1, 0.02));
+        SurfaceMap unsampled = SurfaceMap.unsampled(sampled.cells(), DarkProof.NONE);
         assertThat(Reading.of(unsampled, LightKind.TOTAL, 0).words()).isEqualTo("not measured");
     }
 

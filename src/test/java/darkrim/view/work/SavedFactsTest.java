@@ -11,7 +11,9 @@ import darkrim.present.json.JsonResult;
 import darkrim.present.json.SavedResult;
 import darkrim.study.Check;
 import darkrim.study.CheckResult;
+import darkrim.study.CoarseHood;
 import darkrim.study.Effort;
+import darkrim.study.irradiance.DarkProof;
 import darkrim.verdict.Watch;
 import darkrim.view.parts.Stage;
 import darkrim.view.parts.Stages;
@@ -73,6 +75,23 @@ class SavedFactsTest {
             assertThat(printed)
                     .containsPattern("(?m)^" + Pattern.quote(fact.name()) + " .*" + Pattern.quote(fact.limit()) + " .*"
                             + Pattern.quote(fact.value()));
+        }
+    }
+
+    @Test
+    void whatIsDarkBehindFacetsOnlyIsReadBackSoFromEarlierFilesToo() throws Exception {
+        CheckResult doubted = CoarseHood.check("chord: 30", "{shelf,sill}/outside", "none");
+        Stage hood = Stage.of(doubted.layout(), new Findings());
+        Facts found = Facts.of(doubted, "");
+        String json = JsonResult.of(doubted, "1");
+        for (String text : new String[] {json, json.replace("dark_behind_facets", "proved_dark")}) {
+            Facts read = SavedFacts.read(Files.writeString(folder.resolve("doubt.json"), text), hood);
+            assertThat(read.requirements()).isEqualTo(found.requirements());
+            for (Facts facts : new Facts[] {found, read}) {
+                assertThat(facts.surfaces().get("shelf/outside").direct().words())
+                        .isEqualTo("dark behind the facets");
+                assertThat(facts.surfaces().get("shelf/outside").proof()).isEqualTo(DarkProof.BEHIND_FACETS);
+            }
         }
     }
 
