@@ -38,6 +38,10 @@ final class TestParts {
         return new DarknessProof(scene, tree(scene)).of(scene.surface(surface).orElseThrow());
     }
 
+    static Margins margins(Scene scene) {
+        return new Margins(scene, tree(scene));
+    }
+
     TestParts placed(UnaryOperator<Vector3D> by) {
         placement = by;
         return this;
