@@ -23,6 +23,7 @@ import darkrim.scene.SceneBuilder;
 import darkrim.scene.Surface;
 import darkrim.shadow.VisiblePupil;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -174,25 +175,32 @@ class HemisphereViewTest {
         Tally once = Transport.of(scene, seed)
                 .batch(new Receiver.AtPoint("p", point, Vector3D.Unit.PLUS_Z), LightClass.ONCE_REFLECTED, 0, 200_000);
         double all = once.irradiance().mean();
-        once.by().forEach((reflector, estimate) -> {
+        int sending = 0;
+        for (Map.Entry<Reflector, Estimate> each : once.by().entrySet()) {
+            Reflector reflector = each.getKey();
             // Rarer than one in some thousand rays would be chance.
-            if (reflector.part() == Reflector.Part.DIFFUSE && estimate.mean() > 0.02 * all) {
+            if (reflector.part() == Reflector.Part.DIFFUSE && each.getValue().mean() > 0.02 * all) {
+                sending++;
                 assertThat(bundles.stream()
                                 .mapToLong(bundle -> bundle.lit(reflector.surface()))
                                 .sum())
                         .as(scene.surfaces().get(reflector.surface()).name())
                         .isPositive();
             }
-        });
+        }
+        int lighted = 0;
         for (Surface surface : scene.surfaces()) {
             long lit = bundles.stream()
                     .mapToLong(bundle -> bundle.lit(surface.index()))
                     .sum();
             if (lit > 200 && surface.finish().diffuse() > 0) {
+                lighted++;
                 assertThat(once.by())
                         .as(surface.name())
                         .containsKey(new Reflector(surface.index(), Reflector.Part.DIFFUSE));
             }
         }
+        assertThat(sending).isPositive();
+        assertThat(lighted).isPositive();
     }
 }
