@@ -46,6 +46,7 @@ class CornerPartsTest {
         return SCENE.surface(name).orElseThrow().index();
     }
 
+    /** Shares of 10,000 rays, one in each of as many cells: off by less than twice what 10,000 even draws have for a standard error, 0.005. */
     @Test
     void allThatIsSeenOfTheWallsIsLitAndNothingOfTheirBacks() {
         HemisphereTally tally =

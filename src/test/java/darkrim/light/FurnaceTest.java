@@ -91,7 +91,7 @@ class FurnaceTest {
         }
     }
 
-    /** A warm ceiling over a cold reflecting floor and back: the floor's reflected light is its reflectance times what it gets. */
+    /** A cold wall that lies over the point and looks down into the warm open: what it reflects is its reflectance times what it gets. */
     @Test
     void whatAWallReflectsIsItsReflectanceTimesWhatItGets() {
         Scene scene = new SceneBuilder()
