@@ -4,6 +4,7 @@ import static darkrim.cli.ReportRun.NEW_YEAR;
 import static darkrim.cli.ReportRun.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Watch;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -64,15 +65,7 @@ class ReportRefusalTest {
 
     @Test
     void stoppedWorkWritesNothing() {
-        Watch stopping = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return true;
-            }
-        };
+        Watch stopping = StoppingWatch.after(0);
         Run stopped = report(stopping, NEW_YEAR, layout, "-o", at("stopped.html"));
         assertThat(stopped.code()).isEqualTo(ExitCode.UNDECIDED);
         assertThat(stopped.errors()).contains("the work was stopped; nothing was written");

@@ -10,12 +10,12 @@ import darkrim.light.StarLight;
 import darkrim.study.Effort;
 import darkrim.study.PlacedScene;
 import darkrim.study.UnusableStudy;
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Watch;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
@@ -150,7 +150,7 @@ class StarScanTest {
 
     @Test
     void whatWasNotLookedAtWhenStoppedCountsAsTooMuch() throws Exception {
-        StarScanResult atOnce = scan(placed(RIDGE), settings(Optional.empty(), 0.05), 1, stopAfter(0));
+        StarScanResult atOnce = scan(placed(RIDGE), settings(Optional.empty(), 0.05), 1, StoppingWatch.after(0));
         assertThat(atOnce.stopped()).isTrue();
         assertThat(atOnce.positions()).isZero();
         assertThat(atOnce.cells())
@@ -158,22 +158,9 @@ class StarScanTest {
                 .isNotEmpty()
                 .allMatch(cell -> atOnce.zone().contains(cell.x(), cell.y()));
         assertThat(atOnce.zone().contains(0, 0)).isFalse();
-        StarScanResult soon = scan(placed(RIDGE), settings(Optional.empty(), 0.05), 1, stopAfter(1));
+        StarScanResult soon = scan(placed(RIDGE), settings(Optional.empty(), 0.05), 1, StoppingWatch.after(1));
         assertThat(soon.stopped()).isTrue();
         assertThat(soon.positions()).isPositive();
-    }
-
-    private static Watch stopAfter(int questions) {
-        AtomicInteger asked = new AtomicInteger();
-        return new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return asked.incrementAndGet() > questions;
-            }
-        };
     }
 
     @Test
