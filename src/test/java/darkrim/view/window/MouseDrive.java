@@ -36,7 +36,7 @@ final class MouseDrive {
     void top() {
         hands.click(view(), 12, 12);
         hands.key(KeyCode.DIGIT1);
-        Hands.until("the top", 5, () -> model.look().camera().elevation() == 90);
+        Hands.until("the top", 20, () -> model.look().camera().elevation() == 90);
     }
 
     /** What is under the mouse is named, and a click selects it. */
@@ -45,14 +45,14 @@ final class MouseDrive {
         Vector3D middle = pixel(0, 0, 0);
         hands.moveTo(view(), middle.getX(), middle.getY());
         Label under = (Label) hands.find("under");
-        Hands.until("a name", 5, () -> under.getText().startsWith("sheet/front "));
+        Hands.until("a name", 20, () -> under.getText().startsWith("sheet/front "));
         hands.click(view(), middle.getX(), middle.getY());
-        Hands.until("a selection", 5, () -> model.look().selected().equals(Optional.of("sheet/front")));
+        Hands.until("a selection", 20, () -> model.look().selected().equals(Optional.of("sheet/front")));
         Label name = (Label) hands.find("selected-name");
         assertThat(Hands.on(name::getText)).isEqualTo("sheet/front");
         Vector3D beside = pixel(15, 15, 21);
         hands.click(view(), beside.getX(), beside.getY());
-        Hands.until("another selection", 5, () -> model.look().selected().equals(Optional.of("lid/top")));
+        Hands.until("another selection", 20, () -> model.look().selected().equals(Optional.of("lid/top")));
     }
 
     /** Dragging turns the parts about the point under the mouse. */
@@ -92,7 +92,7 @@ final class MouseDrive {
         hands.click(view(), 12, 12);
         hands.key(KeyCode.HOME);
         hands.key(KeyCode.Y);
-        Hands.until("a section", 5, () -> model.look().section().isPresent());
+        Hands.until("a section", 20, () -> model.look().section().isPresent());
         Hands.pause(300);
         double before = Hands.on(() -> model.look().section().get().offset());
         Node knob = hands.find("section-handle");
@@ -115,7 +115,7 @@ final class MouseDrive {
         // Beside the corners by a few pixels: they are caught.
         hands.click(view(), from.getX() + 3, from.getY() - 3);
         hands.click(view(), to.getX() - 3, to.getY() - 3);
-        Hands.until("a length", 5, () -> model.look().ruler().isWhole());
+        Hands.until("a length", 20, () -> model.look().ruler().isWhole());
         assertThat(Hands.on(() -> model.look().ruler().words())).startsWith("40.000 mm ");
         hands.key(KeyCode.ESCAPE);
         assertThat(Hands.on(() -> model.look().ruler().points())).isEmpty();

@@ -211,7 +211,7 @@ public final class WindowDrive {
         hands.key(KeyCode.DOWN);
         Hands.until(
                 "a face chosen by keys",
-                5,
+                20,
                 () -> model.look()
                         .selected()
                         .filter(name -> name.startsWith("sheet/"))
@@ -259,7 +259,7 @@ public final class WindowDrive {
         double[] lid = picture.place(Vector3D.of(12, 0, 20)).get();
         hands.click(shown, lid[0] * side, lid[1] * side);
         Label reading = (Label) hands.find("seen-reading");
-        Hands.until("the lid", 5, () -> reading.getText().startsWith("lid/underside\n"));
+        Hands.until("the lid", 20, () -> reading.getText().startsWith("lid/underside\n"));
         hands.photograph(folder.resolve("seen.png"));
         for (int opening : new int[] {6, 10}) {
             Files.writeString(layout, PlateLayout.TEXT.replace("opening: 10", "opening: " + opening));
