@@ -21,18 +21,18 @@ mutant_line() {
 mutant_tests() {
     case "$1" in
         verdict)
-            printf 'darkrim.verdict.%s,' ConfidenceSequenceTest EvidenceToldTest JudgeByToldProofsTest JudgeRiskTest SettledByProofTest SteeringOrderTest \
+            printf 'darkrim.verdict.%s,' ConfidenceSequenceTest EvidenceToldTest JudgeByToldProofsTest JudgeRiskTest LooksAtSamplesTest SettledByProofTest SteeringOrderTest \
                 SteeringTest VerdictAtLimitTest WorkersTest
             ;;
         shadow)
             printf 'darkrim.shadow.%s,' PlanarPolygonsTest PlanarCoverTest CrossingTest CrossingHullTest ShaftBoxesTest ShaftTest PairTest \
                 FieldExclusionTest FieldProjectionTest SpaceTriangleTest FlatPieceTest GrowthTest LimitBracketTest LightScanTest IsDarkBeyondTest \
                 PieceFluxTest PupilPiecesTest PupilViewTest CutsTest LinesOfLightTest FacetEdgesTest SolidsAndPiecesTest OpeningMarginsTest MovedSidesTest LeastMarginsTest ReflectedFluxTest \
-                LitAndSeenTest DarknessProofTest FullyLitProofTest LeastShareTest MarginsTest NoReflectionTest ReflectedBoundTest ThinGapTest \
+                LitAndSeenTest DarknessProofTest FullyLitProofTest LeastShareTest MarginsTest MosaicMarginsTest RimMarginTest NoReflectionTest ReflectedBoundTest ThinGapTest \
                 VisiblePupilTest VisibleAreaTest VaneSightTest WindowProofTest AttackPairTest AttackSurfaceTest StoppedProofTest AttackDirectedTest MosaicTest
             ;;
         light)
-            printf 'darkrim.light.%s,' CornerLightTest CornerPartsTest DrawnDirectionsTest FieldAndFacingTest FrontSearchTest LargestByHandTest \
+            printf 'darkrim.light.%s,' CornerLightTest CornerPartsTest CornerWarmthTest DrawnDirectionsTest FieldAndFacingTest FrontSearchTest LargestByHandTest \
                 LinksOfPiecesTest MirrorsTwiceTest PointSamplerTest StarReachTest SumsByHandTest TiltedLightTest TransportTest WindowSumsTest
             ;;
     esac

@@ -3,6 +3,7 @@ package darkrim.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import darkrim.present.Results;
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Watch;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -275,15 +276,7 @@ class DrawCommandTest {
 
     @Test
     void workThatIsStoppedSaysSo() {
-        Watch stop = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return true;
-            }
-        };
+        Watch stop = StoppingWatch.after(0);
         Run run = Run.watched(() -> stop, "draw", layout.toString(), "-o", picture.toString(), "--size", "480x320");
         assertThat(run.code()).as(run.errors()).isEqualTo(ExitCode.UNDECIDED);
         assertThat(picture).exists();

@@ -2,6 +2,7 @@ package darkrim.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Watch;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -93,15 +94,7 @@ class PathsCommandTest {
     @Test
     void stoppedWorkEndsWithTheCodeForItAndWritesNoFile() {
         Path csv = folder.resolve("p.csv");
-        Watch stop = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return true;
-            }
-        };
+        Watch stop = StoppingWatch.after(0);
         Run run = Run.watched(() -> stop, "paths", LAYOUT, "--csv", csv.toString());
         assertThat(run.code()).isEqualTo(ExitCode.UNDECIDED);
         assertThat(run.output()).contains("The work was stopped");

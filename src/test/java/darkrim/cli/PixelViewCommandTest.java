@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import darkrim.study.journal.CsvLine;
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Watch;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -123,15 +124,7 @@ class PixelViewCommandTest {
 
     @Test
     void stoppedWorkShowsWhatIsFinishedAndEndsWithTheCodeForIt() {
-        Watch stopAtOnce = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return true;
-            }
-        };
+        Watch stopAtOnce = StoppingWatch.after(0);
         Run run = Run.watched(() -> stopAtOnce, "pixel-view", LAYOUT, "--at", AT);
         assertThat(run.code()).isEqualTo(ExitCode.UNDECIDED);
         assertThat(run.output()).contains("Stopped before any point was looked at.");

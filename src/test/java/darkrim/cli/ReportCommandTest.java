@@ -1,16 +1,14 @@
 package darkrim.cli;
 
+import static darkrim.cli.ReportRun.NEW_YEAR;
+import static darkrim.cli.ReportRun.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import darkrim.Outside;
-import darkrim.present.Ink;
-import darkrim.verdict.Watch;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,9 +16,7 @@ import java.security.MessageDigest;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
@@ -37,13 +33,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
-import picocli.CommandLine;
 
 /** {@code darkrim report} as the user sees it: a small layout with a title that would like to be markup. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ReportCommandTest {
     private static final String TITLE = "<script>alert(1)</script> & \"x\" \u03b1 \u00b1 0.1 \u2014 end";
-    private static final Map<String, String> NEW_YEAR = Map.of("SOURCE_DATE_EPOCH", "1767225600");
+
     private static final String ESCAPED = "&lt;script&gt;alert(1)&lt;/script&gt; &amp; ";
 
     /** A checker that knows the standard of HTML, by its version in the registry of node. */
@@ -53,8 +48,11 @@ class ReportCommandTest {
     private static Path folder;
 
     private Path layout;
+
     private Path before;
+
     private Run first;
+
     private String html;
 
     @BeforeAll
@@ -73,20 +71,6 @@ class ReportCommandTest {
 
     private static Path at(String name) {
         return folder.resolve(name);
-    }
-
-    private static Run report(Map<String, String> environment, Object... arguments) {
-        return report(Watch.NONE, environment, arguments);
-    }
-
-    private static Run report(Watch watch, Map<String, String> environment, Object... arguments) {
-        StringWriter output = new StringWriter();
-        StringWriter errors = new StringWriter();
-        Surroundings surroundings =
-                new Surroundings(OutputWriter.to(output), new PrintWriter(errors), Ink.PLAIN, () -> watch);
-        String[] words = List.of(arguments).stream().map(Object::toString).toArray(String[]::new);
-        int code = new CommandLine(new ReportCommand(surroundings, environment)).execute(words);
-        return new Run(code, output.toString(), errors.toString());
     }
 
     private static Document parsed(String page) throws Exception {
@@ -248,79 +232,6 @@ class ReportCommandTest {
                         .count())
                 .sum();
         return (double) dark / ((long) image.getWidth() * image.getHeight());
-    }
-
-    @Test
-    void whatCannotBeWrittenIsSaidBeforeAnyWorkAndNothingIsWritten() throws IOException {
-        Path kept = Files.writeString(at("kept.html"), "mine");
-        Run refused = report(NEW_YEAR, layout, "-o", kept, "-o", at("review.txt"));
-        assertThat(refused.code()).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(refused.errors())
-                .contains("kept.html: there is such a file already; --overwrite replaces it")
-                .contains("review.txt: expected a name that ends in .html or .pdf");
-        assertThat(kept).hasContent("mine");
-        assertThat(at("review.txt")).doesNotExist();
-        Run lost = report(NEW_YEAR, layout, "-o", before, "--overwrite", "--against", before);
-        assertThat(lost.code()).isEqualTo(ExitCode.UNUSABLE);
-    }
-
-    @Test
-    void bothLayoutsAreReadBeforeOneIsRefused() throws IOException {
-        Path one = Files.writeString(at("one.yaml"), "title: 3\nbeem: 4\n");
-        Path two = Files.writeString(at("two.yaml"), "titel: 3\n");
-        Run refused = report(NEW_YEAR, one, "--against", two, "-o", at("none.html"));
-        assertThat(refused.code()).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(refused.errors()).contains("one.yaml:2:1").contains("two.yaml:1:1");
-        assertThat(at("none.html")).doesNotExist();
-    }
-
-    @Test
-    void aDateThatIsNoMomentIsRefused() {
-        Run refused = report(Map.of("SOURCE_DATE_EPOCH", "yesterday"), layout, "-o", at("dated.html"));
-        assertThat(refused.code()).isEqualTo(ExitCode.UNUSABLE);
-        assertThat(refused.errors()).contains("SOURCE_DATE_EPOCH is 'yesterday', expected seconds since 1970");
-        assertThat(at("dated.html")).doesNotExist();
-    }
-
-    @Test
-    void stoppedWorkWritesNothing() {
-        Watch stopping = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return true;
-            }
-        };
-        Run stopped = report(stopping, NEW_YEAR, layout, "-o", at("stopped.html"));
-        assertThat(stopped.code()).isEqualTo(ExitCode.UNDECIDED);
-        assertThat(stopped.errors()).contains("the work was stopped; nothing was written");
-        assertThat(at("stopped.html")).doesNotExist();
-    }
-
-    @Test
-    void workThatIsStoppedWhileThePagesAreMadeWritesNothing() {
-        AtomicBoolean asked = new AtomicBoolean();
-        Watch stopping = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {
-                // Asked to stop while the last of two files is made, too late for anything but not to write it.
-                asked.set(asked.get() || (step.equals("pages") && done == most - 1));
-            }
-
-            @Override
-            public boolean stop() {
-                return asked.get();
-            }
-        };
-        Run stopped =
-                report(stopping, NEW_YEAR, layout, "-o", at("late.html"), "-o", at("late.pdf"), "--samples", "1e4");
-        assertThat(asked).isTrue();
-        assertThat(stopped.code()).isEqualTo(ExitCode.UNDECIDED);
-        assertThat(stopped.errors()).contains("the work was stopped; nothing was written");
-        assertThat(at("late.html")).doesNotExist();
-        assertThat(at("late.pdf")).doesNotExist();
     }
 
     @Test

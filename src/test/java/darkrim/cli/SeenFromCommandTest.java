@@ -3,6 +3,7 @@ package darkrim.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import darkrim.present.Ink;
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Watch;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -134,15 +135,7 @@ class SeenFromCommandTest {
 
     @Test
     void stoppedWorkEndsWithTheCodeForIt() {
-        Watch stopAtOnce = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return true;
-            }
-        };
+        Watch stopAtOnce = StoppingWatch.after(0);
         assertThat(run(stopAtOnce, "seen-from", LAYOUT, "--at", RIM)).isEqualTo(ExitCode.UNDECIDED);
         assertThat(output.toString())
                 .contains("sees 18.0 % of the pupil", "0 samples when it was stopped", "not sampled");

@@ -20,7 +20,7 @@ class FindingsPageTest {
     /** Codes that show when the parts are put together; darkrim.assembly.FinishCheckTest triggers them. */
     private static final Set<String> OF_THE_ASSEMBLY = Set.of("no-finish");
 
-    /** Codes of mesh files and of what layouts say of them; MeshFileTest, StepFileTest and {@link MeshPartTest} trigger them. */
+    /** Codes of mesh files and of what layouts say of them; MeshFileRefusalTest, StepFileTest and {@link MeshPartTest} trigger them. */
     private static final Set<String> OF_MESH_FILES = Set.of(
             "mesh-unreadable",
             "mesh-outside",

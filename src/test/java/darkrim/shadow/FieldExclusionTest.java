@@ -168,7 +168,6 @@ class FieldExclusionTest {
                 Vector2D.of(0, 0),
                 Vector2D.of(0, 4),
                 Vector2D.of(-4, 4)));
-        // The frame's u and v are x and y, one turned round or both, as it stands: ask it.
         Frame frame = Frame.of(Vector3D.of(0, 0, 5), Vector3D.Unit.PLUS_X, Vector3D.Unit.PLUS_Y);
         FieldExclusion limit = new FieldExclusion(new FieldLimit(l, frame), TOLERANCE);
         assertThat(limit.excludes(pair(3.001, 3.001).shaft())).isTrue();

@@ -43,7 +43,7 @@ class LeastMarginsTest {
             double least = Math.min(margins[0], Math.min(margins[1], margins[2]));
             for (List<Surface> order : orders(scene, 3)) {
                 for (Optional<MarginGuess> guess : guesses(least)) {
-                    Margins.Least found = new Margins(scene, TestParts.tree(scene))
+                    Margins.Least found = TestParts.margins(scene)
                             .leastPupil(order, guess, () -> false)
                             .orElseThrow();
                     assertThat(found.margin().millimetres()).isCloseTo(least, within(1e-6));
@@ -62,7 +62,7 @@ class LeastMarginsTest {
         double[] depths = {0.2, 0.4, 0.1};
         Scene scene = scene(NONE + 2 - depths[0], NONE + 2 - depths[1], NONE + 2 - depths[2]);
         for (List<Surface> order : orders(scene, 3)) {
-            Margins.Least found = new Margins(scene, TestParts.tree(scene))
+            Margins.Least found = TestParts.margins(scene)
                     .deepestIntrusion(order, () -> false)
                     .orElseThrow();
             assertThat(found.surface().name()).isEqualTo("face1");
@@ -78,7 +78,7 @@ class LeastMarginsTest {
         double slope = 200 / Math.hypot(200, NONE + 20);
         for (List<Surface> order : orders(scene, 3)) {
             for (Optional<MarginGuess> guess : guesses(0.29)) {
-                Margins.Least found = new Margins(scene, TestParts.tree(scene))
+                Margins.Least found = TestParts.margins(scene)
                         .leastClearance(order, guess, () -> false)
                         .orElseThrow();
                 assertThat(found.surface().name()).isEqualTo("face1");

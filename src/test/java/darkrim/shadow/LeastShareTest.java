@@ -142,7 +142,7 @@ class LeastShareTest {
                     proved++;
                     for (int i = 0; i < 20; i++) {
                         int f = surface.firstFacet() + random.nextInt(surface.facetCount());
-                        Vector3D point = point(scene, f, random);
+                        Vector3D point = TestParts.point(scene, f, random);
                         double seen =
                                 visible.from(point, normal(scene, surface, f)).areaFraction();
                         assertThat(seen).as(what).isGreaterThanOrEqualTo(found.atLeast() - 1e-9);
@@ -159,15 +159,5 @@ class LeastShareTest {
 
     private static Vector3D normal(Scene scene, Surface surface, int f) {
         return surface.back() ? scene.normal(f).negate() : scene.normal(f);
-    }
-
-    private static Vector3D point(Scene scene, int f, SplittableRandom random) {
-        double root = Math.sqrt(random.nextDouble());
-        double share = random.nextDouble();
-        return Vector3D.Sum.create()
-                .addScaled(1 - root, scene.corner(f, 0))
-                .addScaled(root * (1 - share), scene.corner(f, 1))
-                .addScaled(root * share, scene.corner(f, 2))
-                .get();
     }
 }

@@ -12,7 +12,6 @@ import darkrim.scene.Beam;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.threed.rotation.QuaternionRotation;
 import org.junit.jupiter.api.Test;
@@ -23,16 +22,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 @ExtendWith(Validation.class)
 class MarginsTest {
-    private static Margins margins(Scene scene) {
-        return new Margins(scene, TestParts.tree(scene));
-    }
-
     private static Margin shadow(Scene scene, String surface) {
-        return margins(scene).shadow(scene.surface(surface).orElseThrow());
+        return TestParts.margins(scene).shadow(scene.surface(surface).orElseThrow());
     }
 
     private static Margin pupil(Scene scene, String surface) {
-        return margins(scene).pupil(scene.surface(surface).orElseThrow());
+        return TestParts.margins(scene).pupil(scene.surface(surface).orElseThrow());
     }
 
     /** Rays over the pupil's far rim and an edge at height h and x = 0 land at r h / (H - h). */
@@ -85,13 +80,14 @@ class MarginsTest {
                 .sheet("knife", 0, 90, -90, 90, 50)
                 .sheet("face", edge + margin, edge + margin + 5, -3, 3, 0)
                 .build(Beam.of(TestParts.pupilAt(200, Ring.disc(20))));
-        Margin clearance = margins(scene).clearance(scene.surface("face").orElseThrow());
+        Margin clearance =
+                TestParts.margins(scene).clearance(scene.surface("face").orElseThrow());
         double expected = margin * 200 / Math.hypot(200, edge + 20);
         assertThat(clearance.millimetres()).isCloseTo(expected, within(1e-6));
         assertThat(clearance.capped()).isFalse();
         assertThat(clearance.setBy()).isEqualTo("knife");
         // Nearest to the light is the side of the face at x = edge + margin.
-        Vector3D nearest = margins(scene)
+        Vector3D nearest = TestParts.margins(scene)
                 .nearestPoint(
                         scene.surface("face").orElseThrow(),
                         clearance.line().orElseThrow().to());
@@ -261,74 +257,6 @@ class MarginsTest {
     }
 
     @Test
-    void theLeastClearanceOfManyIsTheLeastOfEach() {
-        Scene scene = MosaicTest.mosaic(18.44, 2.2);
-        Margins margins = margins(scene);
-        List<Surface> edges = scene.surfaces().stream()
-                .filter(surface -> surface.name().matches("mosaic/.*/edge/[+-][xy]"))
-                .toList();
-        Margins.Least least = margins.leastClearance(edges, () -> false).orElseThrow();
-        double expected = edges.stream()
-                .mapToDouble(surface -> margins.clearance(surface).millimetres())
-                .min()
-                .orElseThrow();
-        assertThat(least.margin().millimetres()).isCloseTo(expected, within(3e-6));
-        assertThat(margins.clearance(least.surface()).millimetres()).isCloseTo(expected, within(3e-6));
-        assertThat(margins.leastClearance(edges, () -> true)).isEmpty();
-        assertThat(margins.leastClearance(List.of(), () -> false)).isEmpty();
-    }
-
-    /** A guess says where to begin, and nothing else: also one that is wrong by far, or names what is not there. */
-    @ParameterizedTest
-    @ValueSource(doubles = {-3, 0, 0.2, 100})
-    void aWrongGuessChangesNoMargin(double guessed) {
-        Margins margins = margins(MosaicTest.mosaic(18.44, 2.2));
-        Margins wide = margins(MosaicTest.mosaic(19.3, 2.2));
-        List<Surface> edges = named(MosaicTest.mosaic(18.44, 2.2), "mosaic/.*/edge/[+-][xy]");
-        List<Surface> pixels = named(MosaicTest.mosaic(18.44, 2.2), "mosaic/.*/active");
-        List<Surface> lit = edges.stream()
-                .filter(surface -> wide.shadow(surface).millimetres() < 0)
-                .toList();
-        assertThat(lit).hasSizeGreaterThan(1);
-        for (Surface first : List.of(edges.get(0), edges.get(edges.size() - 1), pixels.get(pixels.size() - 1))) {
-            Optional<MarginGuess> guess = Optional.of(new MarginGuess(first.name(), guessed));
-            assertThat(millimetres(margins.leastClearance(edges, guess, () -> false)))
-                    .isCloseTo(millimetres(margins.leastClearance(edges, () -> false)), within(2e-6));
-            assertThat(millimetres(margins.leastPupil(pixels, guess, () -> false)))
-                    .isCloseTo(millimetres(margins.leastPupil(pixels, Optional.empty(), () -> false)), within(1e-7));
-            assertThat(millimetres(wide.deepestIntrusion(lit, guess, () -> false)))
-                    .isCloseTo(millimetres(wide.deepestIntrusion(lit, () -> false)), within(1e-7));
-        }
-    }
-
-    private static List<Surface> named(Scene scene, String pattern) {
-        return scene.surfaces().stream()
-                .filter(surface -> surface.name().matches(pattern))
-                .toList();
-    }
-
-    private static double millimetres(Optional<Margins.Least> least) {
-        return least.orElseThrow().margin().millimetres();
-    }
-
-    @Test
-    void theLeastPupilMarginOfManyIsTheLeastOfEach() {
-        // Seeing all of the pupil, and with the lid so high that none does.
-        for (double height : new double[] {2.2, 6}) {
-            Scene scene = MosaicTest.mosaic(18.44, height);
-            Margins margins = margins(scene);
-            List<Surface> pixels = named(scene, "mosaic/.*/active");
-            double expected = pixels.stream()
-                    .mapToDouble(surface -> margins.pupil(surface).millimetres())
-                    .min()
-                    .orElseThrow();
-            assertThat(millimetres(margins.leastPupil(pixels, Optional.empty(), () -> false)))
-                    .as("lid at %s", height)
-                    .isCloseTo(expected, within(1e-7));
-        }
-    }
-
-    @Test
     void aLitSurfaceHasNoClearanceAndItsShadowMarginSaysHowFarLightReachesIn() {
         double edge = 20 * 50 / 150.0;
         Scene scene = new TestParts()
@@ -336,64 +264,12 @@ class MarginsTest {
                 .sheet("slightly", edge - 0.04, edge + 5, -3, 3, 0)
                 .sheet("deeply", edge - 0.7, edge + 5, -8, -4, 0)
                 .build(Beam.of(TestParts.pupilAt(200, Ring.disc(20))));
-        Margins margins = margins(scene);
+        Margins margins = TestParts.margins(scene);
         List<Surface> lit = List.of(
                 scene.surface("slightly").orElseThrow(), scene.surface("deeply").orElseThrow());
         assertThat(margins.clearance(lit.get(0)).millimetres()).isZero();
         Margins.Least deepest = margins.deepestIntrusion(lit, () -> false).orElseThrow();
         assertThat(deepest.surface().name()).isEqualTo("deeply");
         assertThat(deepest.margin().millimetres()).isCloseTo(-0.7, within(1e-6));
-    }
-
-    @Test
-    void theMarginsOfAMosaicNameTheKnifeEdge() {
-        Scene scene = MosaicTest.mosaic(18.44, 2.2);
-        // The lower edge of the lid's bevels is at z = 2.2, the top of the die's edge at -0.001; the widened face comes
-        // to light above the lid.
-        Margin margin = shadow(scene, "mosaic/die[1,1]/edge/+x");
-        Margin pupil = pupil(scene, "mosaic/die[1,1]/active");
-        double clearance = margins(scene)
-                .clearance(scene.surface("mosaic/die[1,1]/edge/+x").orElseThrow())
-                .millimetres();
-        assertThat(margin.millimetres()).isPositive();
-        assertThat(margin.setBy()).contains("lid/opening");
-        assertThat(pupil.millimetres()).isNegative();
-        assertThat(pupil.setBy()).contains("lid/opening[0]");
-        // Moved by the way to the edge of the bar, (40.2 / 2 - 18.44) - 0.9, the face comes under the opening.
-        assertThat(clearance).isCloseTo(0.76, within(2e-6));
-    }
-
-    @Test
-    void marginsAlongTheRimOfAnActiveAreaAreThoseOfItsSidesAndCorners() {
-        // Opening of half sides 10, 12 at h = 20; the fully lit zone is 10 s - m by 12 s - m with s = H / (H - h), m =
-        // r h / (H - h).
-        double scale = 200 / 180.0;
-        double image = 15 * 20 / 180.0;
-        Scene scene = new TestParts()
-                .plate(
-                        "lid",
-                        new double[] {-90, 90, -90, 90},
-                        List.of(new double[] {-10, 10, -12, 12}),
-                        new double[][] {{20, 0}, {19.999999999, 0}})
-                .sheet("active", -9, 10, -11, 11, 0)
-                .build(Beam.of(TestParts.pupilAt(200, Ring.disc(15))));
-        double x = 10 * scale - image;
-        double y = 12 * scale - image;
-        List<RimMargin> rim =
-                margins(scene).pupilAlongRim(scene.surface("active").orElseThrow());
-        assertThat(rim).hasSize(8);
-        for (RimMargin place : rim) {
-            double inX = x - Math.abs(place.point().getX());
-            double inY = y - Math.abs(place.point().getY());
-            double expected = Math.min(inX, inY);
-            if (expected < 0) {
-                // Moved in along the direction until the nearer side of the zone is reached.
-                double cosine = Math.abs(
-                        inX < inY ? place.outward().getX() : place.outward().getY());
-                expected /= cosine;
-            }
-            assertThat(place.margin().millimetres()).as("%s", place.point()).isCloseTo(expected, within(1e-6));
-            assertThat(place.margin().setBy()).contains("lid/opening[0]");
-        }
     }
 }

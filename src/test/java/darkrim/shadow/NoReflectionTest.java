@@ -51,8 +51,8 @@ class NoReflectionTest {
         for (int i = 0; i < rays; i++) {
             int f = from.firstFacet() + random.nextInt(from.facetCount());
             int g = to.firstFacet() + random.nextInt(to.facetCount());
-            Vector3D start = point(scene, f, random);
-            Vector3D way = point(scene, g, random).subtract(start);
+            Vector3D start = TestParts.point(scene, f, random);
+            Vector3D way = TestParts.point(scene, g, random).subtract(start);
             double leaving = way.dot(scene.normal(f)) * (from.back() ? -1 : 1);
             double arriving = way.dot(scene.normal(g)) * (to.back() ? 1 : -1);
             if (leaving > 1e-6 && arriving > 1e-6) {
@@ -61,15 +61,5 @@ class NoReflectionTest {
             }
         }
         return clear;
-    }
-
-    private static Vector3D point(Scene scene, int f, SplittableRandom random) {
-        double root = Math.sqrt(random.nextDouble());
-        double share = random.nextDouble();
-        return Vector3D.Sum.create()
-                .addScaled(1 - root, scene.corner(f, 0))
-                .addScaled(root * (1 - share), scene.corner(f, 1))
-                .addScaled(root * share, scene.corner(f, 2))
-                .get();
     }
 }

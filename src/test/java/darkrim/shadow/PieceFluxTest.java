@@ -124,7 +124,10 @@ class PieceFluxTest {
         assertThat(folded).isBetween(0.5, 1.0);
     }
 
-    /** The view factor of a point of a piece, by samples of directions by the cosine, against the bound; three standard errors to spare. */
+    /**
+     * The view factor of a point of a piece, by samples of directions by the cosine, against the bound; four standard errors to spare: of 30
+     * comparisons one fails in 1e-3 of all seeds at most.
+     */
     @Test
     void noSampledViewFactorIsAboveTheBound() {
         SplittableRandom random = new SplittableRandom(17);

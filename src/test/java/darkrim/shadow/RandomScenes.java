@@ -143,13 +143,7 @@ final class RandomScenes {
                 k++;
             }
             int f = surface.firstFacet() + k;
-            double root = Math.sqrt(random.nextDouble());
-            double share = random.nextDouble();
-            Vector3D to = Vector3D.Sum.create()
-                    .addScaled(1 - root, scene.corner(f, 0))
-                    .addScaled(root * (1 - share), scene.corner(f, 1))
-                    .addScaled(root * share, scene.corner(f, 2))
-                    .get();
+            Vector3D to = TestParts.point(scene, f, random);
             scene.beam().pupil().outline().place(random.nextDouble(), random.nextDouble(), at);
             Vector3D from = scene.beam().pupil().frame().at(at[0], at[1]);
             Vector3D way = from.subtract(to);

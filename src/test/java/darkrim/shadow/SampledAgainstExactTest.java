@@ -92,7 +92,7 @@ class SampledAgainstExactTest {
         int f = facet(scene, surface, random);
         Vector3D up = surface.back() ? scene.normal(f).negate() : scene.normal(f);
         // Lifted, so that the facet itself and its neighbours in the plane lie behind the point.
-        Vector3D point = point(scene, f, random).add(up.multiply(1e-12 * scene.bound()));
+        Vector3D point = TestParts.point(scene, f, random).add(up.multiply(1e-12 * scene.bound()));
         double exact = visible.from(point, up).irradiance() / scene.referenceIrradiance();
         points++;
         Estimate got = transport
@@ -119,7 +119,7 @@ class SampledAgainstExactTest {
         for (int i = 0; i < count; i++) {
             int f = facet(scene, surface, random);
             Vector3D up = surface.back() ? scene.normal(f).negate() : scene.normal(f);
-            Vector3D point = point(scene, f, random).add(up.multiply(1e-12 * scene.bound()));
+            Vector3D point = TestParts.point(scene, f, random).add(up.multiply(1e-12 * scene.bound()));
             double value = visible.from(point, up).irradiance() / scene.referenceIrradiance();
             double step = value - mean;
             mean += step / (i + 1);
@@ -145,15 +145,5 @@ class SampledAgainstExactTest {
             f++;
         }
         return f;
-    }
-
-    private static Vector3D point(Scene scene, int f, SplittableRandom random) {
-        double root = Math.sqrt(random.nextDouble());
-        double share = random.nextDouble();
-        return Vector3D.Sum.create()
-                .addScaled(1 - root, scene.corner(f, 0))
-                .addScaled(root * (1 - share), scene.corner(f, 1))
-                .addScaled(root * share, scene.corner(f, 2))
-                .get();
     }
 }

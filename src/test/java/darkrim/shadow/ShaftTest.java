@@ -73,10 +73,7 @@ class ShaftTest {
     }
 
     private static double[] triangle(Vector3D a, Vector3D b, Vector3D c) {
-        return Arrays.copyOfRange(
-                new double[] {a.getX(), a.getY(), a.getZ(), b.getX(), b.getY(), b.getZ(), c.getX(), c.getY(), c.getZ()},
-                0,
-                9);
+        return new double[] {a.getX(), a.getY(), a.getZ(), b.getX(), b.getY(), b.getZ(), c.getX(), c.getY(), c.getZ()};
     }
 
     @ParameterizedTest

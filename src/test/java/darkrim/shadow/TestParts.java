@@ -12,6 +12,7 @@ import darkrim.scene.SceneBuilder;
 import darkrim.trace.FacetTree;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -36,6 +37,21 @@ final class TestParts {
 
     static Darkness prove(Scene scene, String surface) {
         return new DarknessProof(scene, tree(scene)).of(scene.surface(surface).orElseThrow());
+    }
+
+    /** A point of a facet, evenly by chance. */
+    static Vector3D point(Scene scene, int facet, SplittableRandom random) {
+        double root = Math.sqrt(random.nextDouble());
+        double share = random.nextDouble();
+        return Vector3D.Sum.create()
+                .addScaled(1 - root, scene.corner(facet, 0))
+                .addScaled(root * (1 - share), scene.corner(facet, 1))
+                .addScaled(root * share, scene.corner(facet, 2))
+                .get();
+    }
+
+    static Margins margins(Scene scene) {
+        return new Margins(scene, tree(scene));
     }
 
     TestParts placed(UnaryOperator<Vector3D> by) {

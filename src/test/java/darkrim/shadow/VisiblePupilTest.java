@@ -19,7 +19,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -169,7 +168,6 @@ class VisiblePupilTest {
         }
     }
 
-    @Tag("chance")
     @Test
     void aFieldLimitBelowThePointKeepsTheLinesThatCrossIt() {
         Pupil pupil = TestParts.pupilAt(100, Polygon.rectangle(20, 20));
@@ -183,8 +181,6 @@ class VisiblePupilTest {
             double got = new VisiblePupil(scene, TestParts.tree(scene))
                     .from(Vector3D.ZERO, UP)
                     .areaFraction();
-            Vector3D u = limit.frame().u();
-            Vector3D v = limit.frame().v();
             double[][] corners = new double[4][];
             for (int k = 0; k < 4; k++) {
                 Vector3D c = limit.frame().at(k == 0 || k == 3 ? -0.5 : 0.5, k < 2 ? -0.25 : 0.25);
@@ -196,7 +192,6 @@ class VisiblePupilTest {
                 double[] b = corners[(k + 1) % 4];
                 area += 0.5 * (a[0] * b[1] - a[1] * b[0]);
             }
-            assertThat(u.dot(v)).isZero();
             assertThat(got).isCloseTo(Math.abs(area) / 400, within(1e-12));
         }
     }

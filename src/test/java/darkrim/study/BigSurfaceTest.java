@@ -6,6 +6,7 @@ import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.Layout;
 import darkrim.layout.LayoutReader;
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
 import java.nio.charset.StandardCharsets;
@@ -13,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -91,33 +91,15 @@ class BigSurfaceTest {
     @Test
     @Timeout(value = 30, unit = TimeUnit.SECONDS)
     void aStoppedCheckStillListsEveryRequirement() throws UnusableInput {
-        AtomicInteger asked = new AtomicInteger();
-        CheckResult result = checkCap(new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return asked.incrementAndGet() > 50;
-            }
-        });
+        CheckResult result = checkCap(StoppingWatch.after(50));
         assertThat(result.judgement().requirements()).hasSize(2);
         assertThat(result.judgement().stopped()).isTrue();
     }
 
     @Test
     void aProofOfOneBigSurfaceIsStoppedOnItsWay() throws UnusableInput {
-        AtomicInteger asked = new AtomicInteger();
-        CheckResult result = check(new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                // Well after the proofs have begun: the dome alone has more than 10,000 faces.
-                return asked.incrementAndGet() > 200;
-            }
-        });
+        // Well after the proofs have begun: the dome alone has more than 10,000 faces.
+        CheckResult result = check(StoppingWatch.after(200));
         assertThat(result.judgement().stopped()).isTrue();
         assertThat(result.judgement().verdict()).isEqualTo(Verdict.UNDECIDED);
         assertThat(result.judgement().samples()).isZero();

@@ -62,13 +62,12 @@ class CheckTest {
         CheckResult result = verdictsOnly(B, 100_000_000L);
         assertThat(verdicts(result).values()).containsOnly(Verdict.PASS);
         assertThat(result.feasibility()).hasSize(4).allMatch(line -> line.holds());
-        for (RequirementResult each : result.judgement().requirements()) {
-            if (each.requirement().name().endsWith("-dark")) {
-                assertThat(each.outcomes())
+        assertThat(result.judgement().requirements())
+                .filteredOn(each -> each.requirement().name().endsWith("-dark"))
+                .hasSize(6)
+                .allSatisfy(each -> assertThat(each.outcomes())
                         .isNotEmpty()
-                        .allMatch(outcome -> outcome.evidence() instanceof Evidence.ProvedDark);
-            }
-        }
+                        .allMatch(outcome -> outcome.evidence() instanceof Evidence.ProvedDark));
         assertThat(evidence(result, "full-pupil")).hasSize(4).containsOnly(Evidence.ExactShare.WHOLE);
         assertThat(evidence(result, "pixels-clean"))
                 .hasSize(4)
@@ -92,9 +91,10 @@ class CheckTest {
                 .containsEntry("pixels-clean", Verdict.FAIL)
                 .containsEntry("full-pupil", Verdict.PASS);
         assertThat(result.feasibility()).hasSize(4).noneMatch(line -> line.holds());
-        result.judgement().surfaces().stream()
-                .filter(each -> each.surface().name().endsWith("/active"))
-                .forEach(each -> {
+        assertThat(result.judgement().surfaces())
+                .filteredOn(each -> each.surface().name().endsWith("/active"))
+                .hasSize(4)
+                .allSatisfy(each -> {
                     int strongest = each.onceReflected().by().entrySet().stream()
                             .max(Comparator.comparingDouble(
                                     entry -> entry.getValue().mean()))
@@ -184,9 +184,10 @@ class CheckTest {
     @Test
     void everyRequirementOfDarknessHasItsLeastMarginAndEveryOpeningItsSidesAndCorners() throws UnusableInput {
         CheckResult result = check(B, 2, 400_000L);
-        result.judgement().requirements().stream()
-                .filter(each -> each.requirement().name().endsWith("-dark"))
-                .forEach(each -> assertThat(each.leastMargin())
+        assertThat(result.judgement().requirements())
+                .filteredOn(each -> each.requirement().name().endsWith("-dark"))
+                .hasSize(6)
+                .allSatisfy(each -> assertThat(each.leastMargin())
                         .as(each.requirement().name())
                         .hasValueSatisfying(least -> assertThat(
                                         least.evidence().margin().orElseThrow().millimetres())
@@ -210,19 +211,24 @@ class CheckTest {
         // At least a first look at each of the four, and enough of them to decide.
         assertThat(result.judgement().samples()).isBetween(4 * 2048L, 400_000L);
         assertThat(verdicts(result)).containsEntry("pixels-clean", Verdict.FAIL);
-        result.judgement().surfaces().stream()
-                .filter(each -> each.surface().name().endsWith("/active"))
-                .forEach(each ->
+        assertThat(result.judgement().surfaces())
+                .filteredOn(each -> each.surface().name().endsWith("/active"))
+                .hasSize(4)
+                .allSatisfy(each ->
                         assertThat(each.onceReflected().irradiance().samples()).isPositive());
     }
 
+    /** Few samples are enough to ask every requirement something. */
     @Test
     void everyShippedLayoutIsChecked() throws Exception {
         for (Path file : ShippedLayouts.files()) {
-            Effort effort = new Effort(2, Optional.empty(), Optional.of(3_000_000L), MarginScope.NONE);
-            assertThat(Check.of(file, effort, Watch.NONE).judgement().requirements())
+            Effort effort = new Effort(2, Optional.empty(), Optional.of(300_000L), MarginScope.NONE);
+            CheckResult result = Check.of(file, effort, Watch.NONE);
+            assertThat(result.stopped()).as(file.toString()).isFalse();
+            assertThat(result.judgement().requirements())
                     .as(file.toString())
-                    .isNotEmpty();
+                    .hasSameSizeAs(result.layout().requirements())
+                    .allSatisfy(each -> assertThat(each.outcomes()).isNotEmpty());
         }
     }
 

@@ -8,6 +8,7 @@ import darkrim.light.Estimate;
 import darkrim.light.Obstruction;
 import darkrim.reference.ReferenceCase;
 import darkrim.reference.ReferenceCases;
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Watch;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -153,15 +154,7 @@ class PointSightTest {
 
     @Test
     void workThatIsStoppedKeepsWhatItHas() throws Exception {
-        Watch stopAtOnce = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return true;
-            }
-        };
+        Watch stopAtOnce = StoppingWatch.after(0);
         PointSight sight = PointSight.of(shipped("nightglow-b"), "lid/top", 0.01, 0.5, FEW, stopAtOnce);
         assertThat(sight.stopped()).isTrue();
         assertThat(sight.obstruction().samples()).isZero();

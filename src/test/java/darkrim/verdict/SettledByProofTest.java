@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
@@ -180,36 +179,22 @@ class SettledByProofTest {
         assertThat(values(prover, new Requirement.PupilSeen(0.5)).verdict()).isEqualTo(Verdict.UNDECIDED);
     }
 
-    /** Asks to stop from some question on. */
-    private static Watch stoppingAt(int question) {
-        AtomicInteger asked = new AtomicInteger();
-        return new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return asked.incrementAndGet() >= question;
-            }
-        };
-    }
-
     @Test
     void aStopLeavesWhatIsNotDecidedUndecidedAndSaysThatItWasStopped() {
         Judgement whole = decide(new Told(), Plan.FULL, Watch.NONE, reflected(0.5), "floor/front");
         assertThat(whole.stopped()).isFalse();
         assertThat(whole.verdict()).isEqualTo(Verdict.PASS);
-        Judgement atOnce = decide(new Told(), Plan.FULL, stoppingAt(1), reflected(0.5), "floor/front");
+        Judgement atOnce = decide(new Told(), Plan.FULL, StoppingWatch.after(0), reflected(0.5), "floor/front");
         assertThat(atOnce.stopped()).isTrue();
         assertThat(atOnce.samples()).isZero();
         assertThat(atOnce.verdict()).isEqualTo(Verdict.UNDECIDED);
         // In the middle of a slice of batches: none of it counts.
-        Judgement within = decide(new Told(), Plan.FULL, stoppingAt(3), reflected(0.5), "floor/front");
+        Judgement within = decide(new Told(), Plan.FULL, StoppingWatch.after(2), reflected(0.5), "floor/front");
         assertThat(within.stopped()).isTrue();
         assertThat(within.samples()).isZero();
         assertThat(within.verdict()).isEqualTo(Verdict.UNDECIDED);
         // After the first slice: what it decides stays decided.
-        Judgement later = decide(new Told(), Plan.FULL, stoppingAt(4), reflected(0.5), "floor/front");
+        Judgement later = decide(new Told(), Plan.FULL, StoppingWatch.after(3), reflected(0.5), "floor/front");
         assertThat(later.stopped()).isTrue();
         assertThat(later.samples()).isEqualTo(2 * Measurements.BATCH);
     }

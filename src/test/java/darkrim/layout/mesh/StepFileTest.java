@@ -157,7 +157,7 @@ class StepFileTest {
                 .contains("took longer than 1 s");
         long process =
                 Long.parseLong(Files.readString(folder.resolve("process")).strip());
-        for (int i = 0; i < 100 && ProcessHandle.of(process).isPresent(); i++) {
+        for (int i = 0; i < 1000 && ProcessHandle.of(process).isPresent(); i++) {
             Thread.sleep(20);
         }
         assertThat(ProcessHandle.of(process)).isEmpty();

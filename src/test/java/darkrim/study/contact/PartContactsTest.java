@@ -12,6 +12,7 @@ import darkrim.layout.LayoutReading;
 import darkrim.scene.Scene;
 import darkrim.scene.SceneFactory;
 import darkrim.trace.FacetTree;
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Watch;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -238,15 +239,7 @@ class PartContactsTest {
         Assembly assembly = Assembly.of(layout, findings);
         Scene scene = SceneFactory.of(layout, assembly);
         FacetTree tree = FacetTree.build(scene.copyCorners(), scene.copyPlanes(), scene.bound());
-        PartContacts.check(assembly, scene, tree, findings, new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return true;
-            }
-        });
+        PartContacts.check(assembly, scene, tree, findings, StoppingWatch.after(0));
         assertThat(findings.sorted()).isEmpty();
     }
 }

@@ -12,6 +12,7 @@ import darkrim.scene.Scene;
 import darkrim.scene.Surface;
 import darkrim.shadow.VisiblePupil;
 import darkrim.study.irradiance.MapSampling.Round;
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.List;
@@ -132,23 +133,8 @@ class MapSamplingTest {
         List<SurfaceMap> maps = List.of(
                 sampling.unsampled(SurfaceCells.of(scene, scene.surface("floor").orElseThrow(), 16)));
         try (Workers workers = new Workers(2)) {
-            assertThat(sampling.refined(maps, new Round(8, 8), workers, stopAfter(5)))
+            assertThat(sampling.refined(maps, new Round(8, 8), workers, StoppingWatch.after(5)))
                     .isEqualTo(maps);
         }
-    }
-
-    private static Watch stopAfter(int questions) {
-        return new Watch() {
-            private final java.util.concurrent.atomic.AtomicInteger asked =
-                    new java.util.concurrent.atomic.AtomicInteger();
-
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return asked.incrementAndGet() > questions;
-            }
-        };
     }
 }

@@ -12,6 +12,7 @@ import darkrim.scene.Surface;
 import darkrim.study.Effort;
 import darkrim.trace.FacetTree;
 import darkrim.trace.Ray;
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Watch;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -181,15 +182,7 @@ class PathStudyTest {
     @Test
     void stoppedWorkSaysSo() throws Exception {
         PathStudy study = PathStudy.of(BAFFLE, Effort.asAsked(), Watch.NONE);
-        Watch stop = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return true;
-            }
-        };
+        Watch stop = StoppingWatch.after(0);
         PathResult result = study.run(study.limited(), new PathSettings(1, 1), Effort.asAsked(), stop);
         assertThat(result.stopped()).isTrue();
         assertThat(result.receivers()).isEmpty();

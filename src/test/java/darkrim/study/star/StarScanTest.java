@@ -10,13 +10,12 @@ import darkrim.light.StarLight;
 import darkrim.study.Effort;
 import darkrim.study.PlacedScene;
 import darkrim.study.UnusableStudy;
+import darkrim.verdict.StoppingWatch;
 import darkrim.verdict.Watch;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
@@ -106,7 +105,7 @@ class StarScanTest {
         }
         StarScanResult black =
                 scan(placed(RIDGE.replace("diffuse: 0.5", "diffuse: 0")), settings(Optional.empty(), 1), 1, Watch.NONE);
-        assertThat(black.cells()).allMatch(StarCell::proved);
+        assertThat(black.cells()).isNotEmpty().allMatch(StarCell::proved);
         assertThat(black.zone().areas()).isEmpty();
     }
 
@@ -151,23 +150,17 @@ class StarScanTest {
 
     @Test
     void whatWasNotLookedAtWhenStoppedCountsAsTooMuch() throws Exception {
-        AtomicInteger asked = new AtomicInteger();
-        Watch soon = new Watch() {
-            @Override
-            public void progress(String step, long done, long most) {}
-
-            @Override
-            public boolean stop() {
-                return asked.incrementAndGet() > 1;
-            }
-        };
-        StarScanResult result = scan(placed(RIDGE), settings(Optional.empty(), 0.05), 1, soon);
-        assertThat(result.stopped()).isTrue();
-        List<StarCell> open = result.cells().stream()
-                .filter(cell -> !cell.proved() && cell.positions().isEmpty())
-                .toList();
-        assertThat(open).allMatch(cell -> result.zone().contains(cell.x(), cell.y()));
-        assertThat(result.positions()).isPositive();
+        StarScanResult atOnce = scan(placed(RIDGE), settings(Optional.empty(), 0.05), 1, StoppingWatch.after(0));
+        assertThat(atOnce.stopped()).isTrue();
+        assertThat(atOnce.positions()).isZero();
+        assertThat(atOnce.cells())
+                .filteredOn(cell -> !cell.proved())
+                .isNotEmpty()
+                .allMatch(cell -> atOnce.zone().contains(cell.x(), cell.y()));
+        assertThat(atOnce.zone().contains(0, 0)).isFalse();
+        StarScanResult soon = scan(placed(RIDGE), settings(Optional.empty(), 0.05), 1, StoppingWatch.after(1));
+        assertThat(soon.stopped()).isTrue();
+        assertThat(soon.positions()).isPositive();
     }
 
     @Test

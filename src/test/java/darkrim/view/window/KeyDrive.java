@@ -40,7 +40,7 @@ final class KeyDrive {
         hands.moveTo(hands.find("verdict"), 4, 4);
         hands.key(KeyCode.F6);
         hands.key(KeyCode.DIGIT1);
-        Hands.until("the top", 5, () -> model.look().camera().elevation() == 90);
+        Hands.until("the top", 20, () -> model.look().camera().elevation() == 90);
     }
 
     /** Moves the mark to a few pixels beside a point of the layout, by steps and then by pixels. */
@@ -69,15 +69,15 @@ final class KeyDrive {
         top();
         markTo(0, 0, 0, 0, 0);
         Label under = (Label) hands.find("under");
-        Hands.until("a name", 5, () -> under.getText().startsWith("sheet/front "));
+        Hands.until("a name", 20, () -> under.getText().startsWith("sheet/front "));
         hands.key(KeyCode.ENTER);
-        Hands.until("a selection", 5, () -> model.look().selected().equals(Optional.of("sheet/front")));
+        Hands.until("a selection", 20, () -> model.look().selected().equals(Optional.of("sheet/front")));
         hands.key(KeyCode.SHIFT, KeyCode.F10);
         // The second line: hide this face.
         hands.key(KeyCode.DOWN);
         hands.key(KeyCode.DOWN);
         hands.key(KeyCode.ENTER);
-        Hands.until("it is hidden", 5, () -> model.look().hidden().contains("sheet/front"));
+        Hands.until("it is hidden", 20, () -> model.look().hidden().contains("sheet/front"));
         hands.key(KeyCode.A);
         assertThat(Hands.on(() -> model.look().hidden())).isEmpty();
     }
@@ -91,7 +91,7 @@ final class KeyDrive {
         hands.key(KeyCode.ENTER);
         markTo(20, -20, 21, -4, -4);
         hands.key(KeyCode.ENTER);
-        Hands.until("a length", 5, () -> model.look().ruler().isWhole());
+        Hands.until("a length", 20, () -> model.look().ruler().isWhole());
         assertThat(Hands.on(() -> model.look().ruler().words())).startsWith("40.000 mm ");
         hands.key(KeyCode.ESCAPE);
         hands.key(KeyCode.ESCAPE);

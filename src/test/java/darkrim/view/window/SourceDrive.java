@@ -125,11 +125,11 @@ final class SourceDrive {
         assertThat(Integer.toHexString(seen)).isEqualTo(Integer.toHexString(scale.argb(reading.value())));
         hands.moveTo(view, at.getX(), at.getY());
         Label under = (Label) hands.find("under");
-        Hands.until("a read-out", 5, () -> under.getText().contains("direct, of moon, mean of the face 0.866"));
+        Hands.until("a read-out", 20, () -> under.getText().contains("direct, of moon, mean of the face 0.866"));
         assertThat(Hands.on(under::getText)).contains("W/m2");
         hands.click(view, at.getX(), at.getY());
         hands.key(KeyCode.CONTROL, KeyCode.DIGIT2);
-        Hands.until("its light", 5, () -> hands.lookup("source-light") != null);
+        Hands.until("its light", 20, () -> hands.lookup("source-light") != null);
         assertThat(Hands.on(() -> ((Label) hands.lookup("source-light")).getText()))
                 .isEqualTo("Light of moon");
         Lighting lighting = Hands.on(() -> left.content().lighting(MOON).orElseThrow());

@@ -6,7 +6,6 @@ import darkrim.present.picture.ColourScale;
 import darkrim.present.picture.SeenPicture;
 import darkrim.study.Effort;
 import darkrim.verdict.Verdict;
-import darkrim.view.camera.Camera;
 import darkrim.view.camera.Direction;
 import darkrim.view.files.Memory;
 import darkrim.view.files.PictureFile;
@@ -28,12 +27,10 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import javafx.application.ConditionalFeature;
 import javafx.application.Platform;
-import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -44,16 +41,25 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  */
 public final class WindowDrive {
     private static final double WIDTH = 1000;
+
     private static final double HEIGHT = 640;
+
     private static final int LOOKS = 25;
+
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
 
     private final Path folder;
+
     private final Path layout;
+
     private final ViewerWindow window;
+
     private final Stage stage;
+
     private final Hands hands;
+
     private final ViewModel model;
+    private final MouseDrive mouse;
 
     private WindowDrive(Path folder) throws IOException {
         this.folder = folder;
@@ -69,6 +75,7 @@ public final class WindowDrive {
         });
         hands = new Hands(stage);
         model = window.model();
+        mouse = new MouseDrive(window, hands);
     }
 
     /** A claim that is tried. */
@@ -112,13 +119,13 @@ public final class WindowDrive {
 
     private void run() {
         claim("the window is there at once, the parts soon, values and a verdict after them", this::opens);
-        claim("what is under the mouse is named, and a click selects it", this::picks);
-        claim("dragging turns the parts about the point under the mouse", this::orbits);
-        claim("the wheel comes nearer to the point under the mouse, and Ctrl+Z takes it back", this::zooms);
+        claim("what is under the mouse is named, and a click selects it", mouse::picks);
+        claim("dragging turns the parts about the point under the mouse", mouse::orbits);
+        claim("the wheel comes nearer to the point under the mouse, and Ctrl+Z takes it back", mouse::zooms);
         claim("a face has exactly the colour of its value on the scale", this::colours);
         claim("keys change the class of light, the direction and the projection", this::keys);
-        claim("a section opens the parts, and its handle is dragged", this::cuts);
-        claim("the ruler measures between two clicked points in mm", this::measures);
+        claim("a section opens the parts, and its handle is dragged", mouse::cuts);
+        claim("the ruler measures between two clicked points in mm", mouse::measures);
         KeyDrive keys = new KeyDrive(window, stage, hands);
         claim("keys alone name and pick a face, and open its menu", keys::picks);
         claim("keys alone measure between two points in mm", keys::measures);
@@ -152,76 +159,16 @@ public final class WindowDrive {
         hands.key(KeyCode.C);
     }
 
-    private Node view() {
-        return hands.find("viewport");
-    }
-
-    /** Where a point of the layout is in the view. */
-    private Vector3D pixel(double x, double y, double z) {
-        return Hands.on(() -> window.viewport().eye().project(Vector3D.of(x, y, z)));
-    }
-
-    private void top() {
-        hands.click(view(), 12, 12);
-        hands.key(KeyCode.DIGIT1);
-        Hands.until("the top", 5, () -> model.look().camera().elevation() == 90);
-    }
-
-    private void picks() {
-        top();
-        Vector3D middle = pixel(0, 0, 0);
-        hands.moveTo(view(), middle.getX(), middle.getY());
-        Label under = (Label) hands.find("under");
-        Hands.until("a name", 5, () -> under.getText().startsWith("sheet/front "));
-        hands.click(view(), middle.getX(), middle.getY());
-        Hands.until("a selection", 5, () -> model.look().selected().equals(Optional.of("sheet/front")));
-        Label name = (Label) hands.find("selected-name");
-        assertThat(Hands.on(name::getText)).isEqualTo("sheet/front");
-        Vector3D beside = pixel(15, 15, 21);
-        hands.click(view(), beside.getX(), beside.getY());
-        Hands.until("another selection", 5, () -> model.look().selected().equals(Optional.of("lid/top")));
-    }
-
-    private void orbits() {
-        hands.key(KeyCode.HOME);
-        Camera before = Hands.on(() -> model.look().camera());
-        Vector3D corner = pixel(15, -15, 21);
-        hands.drag(view(), corner.getX(), corner.getY(), 60, 20, MouseButton.PRIMARY);
-        Camera after = Hands.on(() -> model.look().camera());
-        assertThat(after.azimuth()).isNotEqualTo(before.azimuth());
-        assertThat(after.elevation()).isGreaterThan(before.elevation());
-        Vector3D now = pixel(15, -15, 21);
-        // The mouse meets a pixel, not the point itself: within a pixel or two as it is turned.
-        assertThat(Math.hypot(now.getX() - corner.getX(), now.getY() - corner.getY()))
-                .isLessThan(3);
-    }
-
-    private void zooms() {
-        top();
-        Camera before = Hands.on(() -> model.look().camera());
-        Vector3D corner = pixel(15, 15, 21);
-        hands.wheel(view(), corner.getX(), corner.getY(), -2);
-        Camera after = Hands.on(() -> model.look().camera());
-        assertThat(after.span()).isLessThan(before.span());
-        Vector3D now = pixel(15, 15, 21);
-        assertThat(Math.hypot(now.getX() - corner.getX(), now.getY() - corner.getY()))
-                .isLessThan(2);
-        while (!Hands.on(() -> model.look().camera().equals(before)) && Hands.on(model::canUndo)) {
-            hands.key(KeyCode.CONTROL, KeyCode.Z);
-        }
-        assertThat(Hands.on(() -> model.look().camera())).isEqualTo(before);
-    }
-
     private void colours() {
-        top();
+        mouse.top();
         hands.key(KeyCode.T);
         hands.key(KeyCode.D);
         Content content = Hands.on(model::content);
         ColourScale scale = Hands.on(() -> Scales.of(model.look(), content));
         double value =
                 content.facts().get().surfaces().get("lid/top").of(Light.DIRECT).value();
-        Vector3D at = pixel(12, -13, 21);
-        Node view = view();
+        Vector3D at = mouse.pixel(12, -13, 21);
+        Node view = mouse.view();
         double[] corner = Hands.on(() -> {
             Point2D point = view.localToScreen(at.getX(), at.getY());
             return new double[] {point.getX() - stage.getX(), point.getY() - stage.getY()};
@@ -241,7 +188,7 @@ public final class WindowDrive {
     }
 
     private void keys() {
-        top();
+        mouse.top();
         hands.key(KeyCode.R);
         assertThat(Hands.on(() -> model.look().light())).isEqualTo(Light.ONCE_REFLECTED);
         hands.key(KeyCode.P);
@@ -255,40 +202,8 @@ public final class WindowDrive {
                 .isEqualTo(before);
         hands.click("light-direct");
         assertThat(Hands.on(() -> model.look().light())).isEqualTo(Light.DIRECT);
-        hands.click(view(), 12, 12);
+        hands.click(mouse.view(), 12, 12);
         hands.key(KeyCode.P);
-    }
-
-    private void cuts() {
-        hands.click(view(), 12, 12);
-        hands.key(KeyCode.HOME);
-        hands.key(KeyCode.Y);
-        Hands.until("a section", 5, () -> model.look().section().isPresent());
-        Hands.pause(300);
-        double before = Hands.on(() -> model.look().section().get().offset());
-        Node knob = hands.find("section-handle");
-        double[] middle = Hands.on(() -> {
-            Bounds bounds = knob.getBoundsInLocal();
-            return new double[] {bounds.getCenterX(), bounds.getCenterY()};
-        });
-        hands.drag(knob, middle[0], middle[1], -30, 30, MouseButton.PRIMARY);
-        assertThat(Hands.on(() -> model.look().section().get().offset())).isNotEqualTo(before);
-        hands.key(KeyCode.Y);
-        assertThat(Hands.on(() -> model.look().section())).isEmpty();
-    }
-
-    private void measures() {
-        top();
-        hands.key(KeyCode.M);
-        Vector3D from = pixel(-20, -20, 21);
-        Vector3D to = pixel(20, -20, 21);
-        // Beside the corners by a few pixels: they are caught.
-        hands.click(view(), from.getX() + 3, from.getY() - 3);
-        hands.click(view(), to.getX() - 3, to.getY() - 3);
-        Hands.until("a length", 5, () -> model.look().ruler().isWhole());
-        assertThat(Hands.on(() -> model.look().ruler().words())).startsWith("40.000 mm ");
-        hands.key(KeyCode.ESCAPE);
-        assertThat(Hands.on(() -> model.look().ruler().points())).isEmpty();
     }
 
     private void searches() {
@@ -301,13 +216,13 @@ public final class WindowDrive {
         hands.key(KeyCode.DOWN);
         Hands.until(
                 "a face chosen by keys",
-                5,
+                20,
                 () -> model.look()
                         .selected()
                         .filter(name -> name.startsWith("sheet/"))
                         .isPresent());
         String chosen = Hands.on(() -> model.look().selected().get());
-        hands.click(view(), 12, 12);
+        hands.click(mouse.view(), 12, 12);
         Hands.on(() -> {
             window.model().change(look -> look.selecting(Optional.of(chosen)));
             return true;
@@ -330,9 +245,9 @@ public final class WindowDrive {
     }
 
     private void looks() throws IOException {
-        top();
-        Vector3D middle = pixel(0, 0, 0);
-        hands.click(view(), middle.getX(), middle.getY());
+        mouse.top();
+        Vector3D middle = mouse.pixel(0, 0, 0);
+        hands.click(mouse.view(), middle.getX(), middle.getY());
         hands.key(KeyCode.S);
         Hands.until(
                 "the picture",
@@ -349,7 +264,7 @@ public final class WindowDrive {
         double[] lid = picture.place(Vector3D.of(12, 0, 20)).get();
         hands.click(shown, lid[0] * side, lid[1] * side);
         Label reading = (Label) hands.find("seen-reading");
-        Hands.until("the lid", 5, () -> reading.getText().startsWith("lid/underside\n"));
+        Hands.until("the lid", 20, () -> reading.getText().startsWith("lid/underside\n"));
         hands.photograph(folder.resolve("seen.png"));
         for (int opening : new int[] {6, 10}) {
             Files.writeString(layout, PlateLayout.TEXT.replace("opening: 10", "opening: " + opening));
