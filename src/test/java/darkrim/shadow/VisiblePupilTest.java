@@ -295,4 +295,19 @@ class VisiblePupilTest {
             default -> throw new IllegalArgumentException("unknown blocker " + blocker);
         }
     }
+
+    @Test
+    void aPointInThePlaneOfThePupilSeesNothingOfItAndNothingIsInDoubt() {
+        Scene scene = new TestParts()
+                .sheet("floor", -5, 5, -5, 5, 0)
+                .sheet("above", -5, 5, -5, 5, 150)
+                .build(Beam.of(TestParts.pupilAt(100, Ring.disc(20))));
+        VisiblePupil visible = new VisiblePupil(scene, TestParts.tree(scene));
+        for (double height : new double[] {100, 150}) {
+            PupilView view = visible.from(Vector3D.of(1, 2, height), UP);
+            assertThat(view.areaFraction()).isZero();
+            assertThat(view.roundingFraction()).isZero();
+            assertThat(view.isNone()).isTrue();
+        }
+    }
 }
