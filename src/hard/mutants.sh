@@ -28,6 +28,7 @@ mutant_tests() {
             printf 'darkrim.shadow.%s,' PlanarPolygonsTest PlanarCoverTest CrossingTest CrossingHullTest ShaftBoxesTest ShaftTest PairTest \
                 FieldExclusionTest FieldProjectionTest SpaceTriangleTest FlatPieceTest GrowthTest LimitBracketTest LightScanTest IsDarkBeyondTest \
                 PieceFluxTest PupilPiecesTest PupilViewTest CutsTest LinesOfLightTest FacetEdgesTest SolidsAndPiecesTest OpeningMarginsTest MovedSidesTest LeastMarginsTest ReflectedFluxTest \
+                ClearLineTest IsFullyLitTest LimitingEdgeTest ShadowCutTest ShaftNearTest \
                 LitAndSeenTest DarknessProofTest FullyLitProofTest LeastShareTest MarginsTest NoReflectionTest ReflectedBoundTest ThinGapTest \
                 VisiblePupilTest VisibleAreaTest VaneSightTest WindowProofTest AttackPairTest AttackSurfaceTest StoppedProofTest AttackDirectedTest MosaicTest
             ;;
@@ -42,8 +43,9 @@ part_mutants() {
     local name of code
     for name in verdict shadow light; do
         code=0
-        of=$share
-        [ $name != verdict ] || of=1
+        of=${share:-0.06}
+        # Those of verdict are few: all of them, unless a share is asked for.
+        [ $name != verdict ] || of=${share:-1}
         harness -Dmutant.seconds=60 org.pitest.mutationtest.commandline.MutationCoverageReport \
             --targetClasses "darkrim.$name.*" --targetTests "$(mutant_tests $name | sed 's/,$//')" --excludedGroups chance \
             --features "+SAMPLE(share[$of] seed[$seed])" --mutableCodePaths target/classes --sourceDirs src/main/java \

@@ -9,7 +9,7 @@ here=src/hard
 
 minutes=10
 seed=1
-share=0.06
+share=
 parts=()
 while [ $# -gt 0 ]; do
     case "$1" in
