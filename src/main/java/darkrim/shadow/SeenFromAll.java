@@ -3,8 +3,6 @@ package darkrim.shadow;
 import darkrim.scene.Scene;
 import darkrim.trace.FacetTree;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.function.BooleanSupplier;

@@ -26,9 +26,7 @@ class ClearLineTest {
             Surface floor = scene.surface("floor").orElseThrow();
             List<Face> faces = new FaceMerge(scene, floor, tolerance).pieces();
             return new Lines(
-                    scene,
-                    new ClearLine(scene, TestParts.tree(scene), scene.corners(), tolerance),
-                    faces.get(0));
+                    scene, new ClearLine(scene, TestParts.tree(scene), scene.corners(), tolerance), faces.get(0));
         }
 
         Optional<WitnessRay> between(Vector3D from, Vector3D to) {
@@ -60,9 +58,7 @@ class ClearLineTest {
             // Where the line through both comes from, at z = 10.
             Vector3D from = to.lerp(on, 10 / on.getZ());
             Vector3D side = q.subtract(p).cross(from.subtract(to)).normalize().multiply(i % 2 == 0 ? 2 : -2);
-            Scene scene = parts().sheet(
-                            "sheet", p, q, q.add(side), p.add(side))
-                    .build(beam());
+            Scene scene = parts().sheet("sheet", p, q, q.add(side), p.add(side)).build(beam());
             if (Math.max(Math.abs(from.getX()), Math.abs(from.getY())) < 19) {
                 Lines lines = Lines.in(scene);
                 assertThat(lines.between(from, to)).as("%d", i).isEmpty();
@@ -86,8 +82,7 @@ class ClearLineTest {
 
     @Test
     void whatLiesInThePlaneOfTheFaceOrOfThePupilOrBehindThemIsNotInTheWay() {
-        Scene scene = parts()
-                .sheet("beside", 5, 9, -5, 5, 0)
+        Scene scene = parts().sheet("beside", 5, 9, -5, 5, 0)
                 .sheet("below", -9, 9, -9, 9, -1)
                 .sheet("in-pupil", 0, 4, -5, 5, 10)
                 .sheet("above", -9, 9, -9, 9, 11)
@@ -103,8 +98,7 @@ class ClearLineTest {
 
     @Test
     void aLineAlongAWallIsClearBesideItAndNotInItsPlane() {
-        Scene scene = parts()
-                .sheet("wall-x", at(1, -4, 1), at(1, 4, 1), at(1, 4, 9), at(1, -4, 9))
+        Scene scene = parts().sheet("wall-x", at(1, -4, 1), at(1, 4, 1), at(1, 4, 9), at(1, -4, 9))
                 .sheet("wall-y", at(-4, -2, 1), at(0, -2, 1), at(0, -2, 9), at(-4, -2, 9))
                 .build(beam());
         Lines lines = Lines.in(scene);
@@ -112,12 +106,16 @@ class ClearLineTest {
             // Straight down, beside or in the wall, and past its end in its plane.
             assertThat(lines.between(at(1 + off, 0.3, 10), at(1 + off, 0.3, 0)).isPresent())
                     .isEqualTo(off != 0);
-            assertThat(lines.between(at(-1.7, -2 + off, 10), at(-1.7, -2 + off, 0)).isPresent())
+            assertThat(lines.between(at(-1.7, -2 + off, 10), at(-1.7, -2 + off, 0))
+                            .isPresent())
                     .isEqualTo(off != 0);
             assertThat(lines.between(at(1 + off, 4.5, 10), at(1 + off, 4.5, 0))).isPresent();
-            assertThat(lines.between(at(1 + off, -4.5, 10), at(1 + off, -4.5, 0))).isPresent();
-            assertThat(lines.between(at(0.5, -2 + off, 10), at(0.5, -2 + off, 0))).isPresent();
-            assertThat(lines.between(at(-4.5, -2 + off, 10), at(-4.5, -2 + off, 0))).isPresent();
+            assertThat(lines.between(at(1 + off, -4.5, 10), at(1 + off, -4.5, 0)))
+                    .isPresent();
+            assertThat(lines.between(at(0.5, -2 + off, 10), at(0.5, -2 + off, 0)))
+                    .isPresent();
+            assertThat(lines.between(at(-4.5, -2 + off, 10), at(-4.5, -2 + off, 0)))
+                    .isPresent();
         }
         // From one side of a wall to the other.
         assertThat(lines.between(at(2, 0, 10), at(0, 0, 0))).isEmpty();

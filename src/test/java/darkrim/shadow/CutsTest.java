@@ -95,8 +95,7 @@ class CutsTest {
     @Test
     void noFacetsCutNothingAndTwoSheetsCutAsWellAsOne() {
         Asked none = ask(to -> to.sheet("far", 50, 51, 50, 51, 5));
-        assertThat(new SheetCut(none.scene.corners(), none.edges)
-                        .cuts(none.pair.shaft(), none.pair, new int[0]))
+        assertThat(new SheetCut(none.scene.corners(), none.edges).cuts(none.pair.shaft(), none.pair, new int[0]))
                 .isFalse();
         assertThat(none.sheetCuts()).isFalse();
         assertThat(ask(to -> to.sheet("a", -9, 9, -9, 9, 5).sheet("b", -9, 9, -9, 9, 6))

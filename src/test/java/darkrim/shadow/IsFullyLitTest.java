@@ -35,8 +35,7 @@ class IsFullyLitTest {
             "");
 
     private Pair pair(double x) {
-        FlatPiece pupil = FlatPiece.of(
-                scene.covering().pupil().frame(), new double[] {-2, -2, 2, -2, 2, 2, -2, 2});
+        FlatPiece pupil = FlatPiece.of(scene.covering().pupil().frame(), new double[] {-2, -2, 2, -2, 2, 2, -2, 2});
         FlatPiece face = FlatPiece.of(
                 Frame.about(Vector3D.of(x, 0, 0), Vector3D.Unit.PLUS_Z), new double[] {-1, -1, 1, -1, 1, 1, -1, 1});
         return new Pair(pupil, face, 0, tolerance);
@@ -51,13 +50,16 @@ class IsFullyLitTest {
     void whatIsInTheWayIsToldWithTheEdgesWhereFacesMeetOnly() {
         int[] all = IntStream.range(0, scene.facetCount()).toArray();
         assertThat(holds(0, all)).isFalse();
-        assertThat(lit.blockers()).hasSize(12).isSubsetOf(IntStream.range(0, 12).boxed().toList());
+        assertThat(lit.blockers())
+                .hasSize(12)
+                .isSubsetOf(IntStream.range(0, 12).boxed().toList());
         assertThat(lit.openCount()).isEqualTo(24);
         for (int i = 0; i < lit.openCount(); i++) {
             Vector3D[] ends = ends(lit.open(i));
             // Along an axis, and in no other way as the diagonals are.
             Vector3D way = ends[1].subtract(ends[0]);
-            assertThat(Math.abs(way.getX()) + Math.abs(way.getY()) + Math.abs(way.getZ())).isEqualTo(way.norm());
+            assertThat(Math.abs(way.getX()) + Math.abs(way.getY()) + Math.abs(way.getZ()))
+                    .isEqualTo(way.norm());
         }
         assertThat(IntStream.range(0, 24).map(lit::open).distinct().count()).isEqualTo(12);
     }

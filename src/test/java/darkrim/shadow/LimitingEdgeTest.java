@@ -34,8 +34,7 @@ class LimitingEdgeTest {
         parts.builder().triangle("one", one[0], one[1], one[2]);
         parts.builder().sheet("other", Finish.ABSORBER, "other/back", Finish.ABSORBER, TestParts.NOWHERE);
         parts.builder().triangle("other", other[0], other[1], other[2]);
-        return parts.build(
-                new Beam(TestParts.pupilAt(10, Ring.disc(4)), limit, OptionalDouble.empty()));
+        return parts.build(new Beam(TestParts.pupilAt(10, Ring.disc(4)), limit, OptionalDouble.empty()));
     }
 
     private static String limiting(Scene scene, WitnessRay line) {

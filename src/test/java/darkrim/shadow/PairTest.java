@@ -266,7 +266,8 @@ class PairTest {
         for (int axis = 0; axis < 3; axis++) {
             FlatPiece face = level(axis, 0, 1, 1);
             Pair pair = new Pair(level(axis, 50, 1, -1), face, 0, tolerance);
-            for (double[] at : new double[][] {{2, 0}, {-2, 0}, {0, 2}, {0, -2}, {2, 2}, {-2, -2}, {0.5, 0}, {0, 0.5}}) {
+            for (double[] at :
+                    new double[][] {{2, 0}, {-2, 0}, {0, 2}, {0, -2}, {2, 2}, {-2, -2}, {0.5, 0}, {0, 0.5}}) {
                 // Its plane holds the middle of the face and stands up from it.
                 Vector3D foot = turned(axis, at[0], at[1], -1);
                 Vector3D low = turned(axis, 1.1 * at[0], 1.1 * at[1], -1);
@@ -277,7 +278,9 @@ class PairTest {
                     System.arraycopy(corners[k].toArray(), 0, t, 3 * k, 3);
                 }
                 boolean over = Math.max(Math.abs(at[0]), Math.abs(at[1])) < 1;
-                assertThat(pair.isTouchedBy(t, 0)).as("axis %d, %s %s", axis, at[0], at[1]).isEqualTo(over);
+                assertThat(pair.isTouchedBy(t, 0))
+                        .as("axis %d, %s %s", axis, at[0], at[1])
+                        .isEqualTo(over);
             }
         }
     }

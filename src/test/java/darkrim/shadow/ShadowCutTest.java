@@ -27,14 +27,23 @@ class ShadowCutTest {
     private static double[] beyond(double x, double y, double acrossX, double acrossY, double z) {
         double far = 500;
         return new double[] {
-            x - far * acrossY, y + far * acrossX, z, x + far * acrossY, y - far * acrossX, z, x + 9 * far * acrossX, y + 9 * far * acrossY, z
+            x - far * acrossY,
+            y + far * acrossX,
+            z,
+            x + far * acrossY,
+            y - far * acrossX,
+            z,
+            x + 9 * far * acrossX,
+            y + 9 * far * acrossY,
+            z
         };
     }
 
     /** From the corner of the piece nearest to the facet, by intersecting lines: clear is what every point of the piece sees past the side. */
     @Test
     void theCellIsCutWhereTheShadowOfASideOfTheFacetEnds() {
-        // The side at x = 4, z = 52, in the middle between 4 and 100: seen from x = 1 it stands before x = 7, 5 in the pupil's frame.
+        // The side at x = 4, z = 52, in the middle between 4 and 100: seen from x = 1 it stands before x = 7, 5 in the
+        // pupil's frame.
         assertClear(beyond(4, 0, 1, 0, 52), 15 - CLEAR, 20);
         // From x = -1 the side at x = -2 stands before x = -3.
         assertClear(beyond(-2, 0, -1, 0, 52), 15 - CLEAR, 20);

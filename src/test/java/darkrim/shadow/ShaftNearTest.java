@@ -29,8 +29,8 @@ class ShaftNearTest {
         }
 
         FlatPiece square(double half, double x, double z, boolean up) {
-            Frame frame = Frame.of(
-                    at(x, 0, z), turn.apply(Vector3D.Unit.PLUS_X), turn.apply(Vector3D.of(0, up ? 1 : -1, 0)));
+            Frame frame =
+                    Frame.of(at(x, 0, z), turn.apply(Vector3D.Unit.PLUS_X), turn.apply(Vector3D.of(0, up ? 1 : -1, 0)));
             return FlatPiece.of(frame, new double[] {-half, -half, half, -half, half, half, -half, half});
         }
 
@@ -102,8 +102,11 @@ class ShaftNearTest {
             Placed placed = Placed.by(degrees);
             Shaft shaft = placed.shaft(0, TOLERANCE);
             for (Ridge ridge : ridges(placed)) {
-                Vector3D across =
-                        ridge.to.subtract(ridge.from).normalize().cross(ridge.outward).multiply(FAR);
+                Vector3D across = ridge.to
+                        .subtract(ridge.from)
+                        .normalize()
+                        .cross(ridge.outward)
+                        .multiply(FAR);
                 Vector3D at = ridge.from.lerp(ridge.to, 0.4).add(ridge.outward.multiply(off));
                 double[] ends = coordinates(at.add(across), at.subtract(across));
                 assertThat(shaft.apartFromEdge(ends, 0)).as("%s", ridge).isEqualTo(off > 0);
@@ -112,7 +115,9 @@ class ShaftNearTest {
                 Vector3D[] corners = {at.add(across), at.subtract(across), third};
                 for (int k = 0; k < 3; k++) {
                     double[] triangle = coordinates(corners[k], corners[(k + 1) % 3], corners[(k + 2) % 3]);
-                    assertThat(shaft.apartFromTriangle(triangle)).as("%s", ridge).isEqualTo(off > 0);
+                    assertThat(shaft.apartFromTriangle(triangle))
+                            .as("%s", ridge)
+                            .isEqualTo(off > 0);
                 }
             }
         }
@@ -129,8 +134,11 @@ class ShaftNearTest {
             List<Ridge> ridges = ridges(placed);
             for (int i = 1; i < ridges.size(); i += 3) {
                 Ridge ridge = ridges.get(i);
-                Vector3D across =
-                        ridge.to.subtract(ridge.from).normalize().cross(ridge.outward).multiply(FAR);
+                Vector3D across = ridge.to
+                        .subtract(ridge.from)
+                        .normalize()
+                        .cross(ridge.outward)
+                        .multiply(FAR);
                 Vector3D at = ridge.from.lerp(ridge.to, 0.4).add(ridge.outward.multiply(radius + off));
                 double[] ends = coordinates(at.add(across), at.subtract(across));
                 assertThat(shaft.apartFromEdge(ends, 0)).as("%s", ridge).isEqualTo(off > 0);

@@ -332,8 +332,7 @@ class VisiblePupilTest {
             parts.builder().triangle("one", corners[0], corners[1], corners[2]);
             Scene scene = parts.build(Beam.of(TestParts.pupilAt(100, Polygon.rectangle(40, 40))));
             PupilView view = new VisiblePupil(scene, TestParts.tree(scene)).from(eye, UP);
-            assertThat(view.areaFraction())
-                    .isCloseTo(1 - Math.abs(PlanarPolygons.area(thrown)) / 1600, within(1e-9));
+            assertThat(view.areaFraction()).isCloseTo(1 - Math.abs(PlanarPolygons.area(thrown)) / 1600, within(1e-9));
         }
     }
 }
