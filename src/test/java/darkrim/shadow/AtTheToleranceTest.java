@@ -166,15 +166,15 @@ class AtTheToleranceTest {
         }
     }
 
-    /** From half side 1 at z = 0 to half side 2 at z = 8: half as much again in the middle. */
+    /** From half side 1 at z = 4 to half side 2 at z = 12 or -4: half as much again in the middle. */
     @Test
     void aBoxBesideATaperMayTouchUpToTheSlack() {
         double slack = 64 * ROUNDING + 2 * GAP;
         for (int sign = -1; sign <= 1; sign += 2) {
             ShaftBoxes boxes = new ShaftBoxes(
-                    new double[] {-2, -2, sign * 8, 2, 2, sign * 8}, new double[] {-1, -1, 0, 1, 1, 0}, 0, TOLERANCE);
+                    new double[] {-2, -2, sign * 8 + 4, 2, 2, sign * 8 + 4}, new double[] {-1, -1, 4, 1, 1, 4}, 0, TOLERANCE);
             for (int k = 0; k < 2; k++) {
-                double[] box = {0, 0, sign * 4, 0.5, 0.5, sign * 4};
+                double[] box = {0, 0, sign * 4 + 4, 0.5, 0.5, sign * 4 + 4};
                 box[k] = 1.5 + slack;
                 box[k + 3] = 20;
                 assertThat(boxes.mayTouch(box, 0)).isTrue();
@@ -226,7 +226,7 @@ class AtTheToleranceTest {
         assertThat(covers(narrow)).isFalse();
         assertThat(covers(narrow - 0x1p-50)).isTrue();
         assertThat(covers(narrow / 2, narrow / 2)).isTrue();
-        assertThat(covers(narrow / 2, narrow / 2, 0x1p-20)).isFalse();
+        assertThat(covers(narrow / 2, narrow / 2, narrow / 4)).isFalse();
         assertThat(covers(narrow / 4, narrow / 4, narrow / 4, narrow / 4)).isTrue();
     }
 
