@@ -28,7 +28,7 @@ mutant_tests() {
             printf 'darkrim.shadow.%s,' PlanarPolygonsTest PlanarCoverTest CrossingTest CrossingHullTest ShaftBoxesTest ShaftTest PairTest \
                 FieldExclusionTest FieldProjectionTest SpaceTriangleTest FlatPieceTest GrowthTest LimitBracketTest LightScanTest IsDarkBeyondTest \
                 PieceFluxTest PupilPiecesTest PupilViewTest CutsTest LinesOfLightTest FacetEdgesTest SolidsAndPiecesTest OpeningMarginsTest MovedSidesTest LeastMarginsTest ReflectedFluxTest \
-                AtTheToleranceTest ClearLineTest FaceMergeTest IsFullyLitTest LimitingEdgeTest PieceOutlineTest ShadowCutTest ShaftNearTest \
+                AtTheToleranceTest BlockedLineTest ClearLineTest FaceMergeTest IsFullyLitTest LimitingEdgeTest PieceOutlineTest ShadowCutTest ShaftNearTest \
                 LitAndSeenTest DarknessProofTest FullyLitProofTest LeastShareTest MarginsTest NoReflectionTest ReflectedBoundTest ThinGapTest \
                 VisiblePupilTest VisibleAreaTest VaneSightTest WindowProofTest AttackPairTest AttackSurfaceTest StoppedProofTest AttackDirectedTest MosaicTest
             ;;
