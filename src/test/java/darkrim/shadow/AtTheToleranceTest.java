@@ -172,7 +172,10 @@ class AtTheToleranceTest {
         double slack = 64 * ROUNDING + 2 * GAP;
         for (int sign = -1; sign <= 1; sign += 2) {
             ShaftBoxes boxes = new ShaftBoxes(
-                    new double[] {-2, -2, sign * 8 + 4, 2, 2, sign * 8 + 4}, new double[] {-1, -1, 4, 1, 1, 4}, 0, TOLERANCE);
+                    new double[] {-2, -2, sign * 8 + 4, 2, 2, sign * 8 + 4},
+                    new double[] {-1, -1, 4, 1, 1, 4},
+                    0,
+                    TOLERANCE);
             for (int k = 0; k < 2; k++) {
                 double[] box = {0, 0, sign * 4 + 4, 0.5, 0.5, sign * 4 + 4};
                 box[k] = 1.5 + slack;

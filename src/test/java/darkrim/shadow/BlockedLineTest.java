@@ -29,7 +29,9 @@ class BlockedLineTest {
     }
 
     private static Face floor(Scene scene, Tolerance tolerance) {
-        return new FaceMerge(scene, scene.surface("floor").orElseThrow(), tolerance).pieces().get(0);
+        return new FaceMerge(scene, scene.surface("floor").orElseThrow(), tolerance)
+                .pieces()
+                .get(0);
     }
 
     private static TestParts parts() {
@@ -80,12 +82,16 @@ class BlockedLineTest {
                 assertThat(clear(lid, away * share * 10, 0, to)).isEmpty();
             }
             boolean shines = open.beam()
-                    .surelyShines(to, open.covering().pupil().frame().at(away * rim, 0).subtract(to));
+                    .surelyShines(
+                            to,
+                            open.covering().pupil().frame().at(away * rim, 0).subtract(to));
             assertThat(blocked(lid, away * rim, 0, to).isPresent()).isEqualTo(shines);
             assertThat(clear(open, away * rim, 0, to).isPresent()).isEqualTo(shines);
             // Straight up from the point the pupil ends at its own radius.
-            assertThat(blocked(lid, -away * rim, 0, Vector3D.of(-away * rim, 0, 0))).isEmpty();
-            assertThat(clear(open, -away * rim, 0, Vector3D.of(-away * rim, 0, 0))).isEmpty();
+            assertThat(blocked(lid, -away * rim, 0, Vector3D.of(-away * rim, 0, 0)))
+                    .isEmpty();
+            assertThat(clear(open, -away * rim, 0, Vector3D.of(-away * rim, 0, 0)))
+                    .isEmpty();
         }
     }
 }

@@ -23,9 +23,7 @@ class FaceMergeTest {
         Tolerance tolerance = Tolerance.of(scene.bound(), 1e-6);
         double own = rounding > 0 ? rounding : tolerance.rounding();
         return new FaceMerge(
-                        scene,
-                        scene.surface(side).orElseThrow(),
-                        new Tolerance(own, tolerance.flat(), tolerance.gap()))
+                        scene, scene.surface(side).orElseThrow(), new Tolerance(own, tolerance.flat(), tolerance.gap()))
                 .pieces();
     }
 
@@ -62,11 +60,13 @@ class FaceMergeTest {
     private static void assertConvex(double[][] triangles, double area) {
         List<Vector3D[]> all = new ArrayList<>();
         for (double[] t : triangles) {
-            all.add(new Vector3D[] {Vector3D.of(t[0], t[1], 0), Vector3D.of(t[2], t[3], 0), Vector3D.of(t[4], t[5], 0)});
+            all.add(new Vector3D[] {Vector3D.of(t[0], t[1], 0), Vector3D.of(t[2], t[3], 0), Vector3D.of(t[4], t[5], 0)
+            });
         }
         List<Face> pieces = pieces(all, "s", 0);
         assertThat(pieces).hasSizeBetween(2, triangles.length);
-        assertThat(pieces.stream().mapToDouble(face -> face.piece().area()).sum()).isCloseTo(area, within(1e-12));
+        assertThat(pieces.stream().mapToDouble(face -> face.piece().area()).sum())
+                .isCloseTo(area, within(1e-12));
         for (Face face : pieces) {
             FlatPiece piece = face.piece();
             for (int i = 0; i < piece.size(); i++) {

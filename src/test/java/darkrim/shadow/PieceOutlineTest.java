@@ -36,7 +36,8 @@ class PieceOutlineTest {
                 assertThat(step.turn()).isCloseTo(turn / parts, within(1e-12));
                 double start = Math.atan2(step.fromV() + 2, step.fromU() - 3);
                 double end = Math.atan2(step.toV() + 2, step.toU() - 3);
-                assertThat(Math.IEEEremainder(end - start - step.turn(), 2 * Math.PI)).isCloseTo(0, within(1e-9));
+                assertThat(Math.IEEEremainder(end - start - step.turn(), 2 * Math.PI))
+                        .isCloseTo(0, within(1e-9));
                 assertThat(Math.hypot(step.toU() - 3, step.toV() + 2)).isCloseTo(5, within(1e-12));
             }
         }
@@ -61,6 +62,8 @@ class PieceOutlineTest {
             outline.straight(7 + a[0], a[1], 7 + b[0], b[1]);
         }
         outline.straight(50, 50, 51, 50);
-        assertThat(outline.loops()).hasSize(2).allSatisfy(loop -> assertThat(loop).hasSize(3));
+        assertThat(outline.loops())
+                .hasSize(2)
+                .allSatisfy(loop -> assertThat(loop).hasSize(3));
     }
 }

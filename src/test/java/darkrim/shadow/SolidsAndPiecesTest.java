@@ -137,7 +137,9 @@ class SolidsAndPiecesTest {
                     }
                     for (boolean turned : new boolean[] {false, true}) {
                         TestParts parts = new TestParts().sheet("s", -half, half, -half, half, 0);
-                        Scene scene = (turned ? parts.sheet("wall", c[3], c[2], c[1], c[0]) : parts.sheet("wall", c[0], c[1], c[2], c[3]))
+                        Scene scene = (turned
+                                        ? parts.sheet("wall", c[3], c[2], c[1], c[0])
+                                        : parts.sheet("wall", c[0], c[1], c[2], c[3]))
                                 .build(HIGH);
                         FacePieces pieces = pieces(scene, "s");
                         assertThat(pieces.open()).hasSize(in > 0 ? 2 : 1);
