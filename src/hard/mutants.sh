@@ -28,7 +28,8 @@ mutant_tests() {
             printf 'darkrim.shadow.%s,' PlanarPolygonsTest PlanarCoverTest CrossingTest CrossingHullTest ShaftBoxesTest ShaftTest PairTest \
                 FieldExclusionTest FieldProjectionTest SpaceTriangleTest FlatPieceTest GrowthTest LimitBracketTest LightScanTest IsDarkBeyondTest \
                 PieceFluxTest PupilPiecesTest PupilViewTest CutsTest LinesOfLightTest FacetEdgesTest SolidsAndPiecesTest OpeningMarginsTest MovedSidesTest LeastMarginsTest ReflectedFluxTest \
-                LitAndSeenTest DarknessProofTest FullyLitProofTest LeastShareTest MarginsTest MosaicMarginsTest RimMarginTest NoReflectionTest ReflectedBoundTest ThinGapTest \
+                AtTheToleranceTest BlockedLineTest ClearLineTest FaceMergeTest IsFullyLitTest LimitingEdgeTest PieceOutlineTest ShadowCutTest ShaftNearTest \
+                LitAndSeenTest DarknessProofTest FullyLitProofTest LeastShareTest MarginsTest MosaicMarginsTest NoReflectionTest ReflectedBoundTest ThinGapTest \
                 VisiblePupilTest VisibleAreaTest VaneSightTest WindowProofTest AttackPairTest AttackSurfaceTest StoppedProofTest AttackDirectedTest MosaicTest
             ;;
         light)
@@ -42,15 +43,18 @@ part_mutants() {
     local name of code
     for name in verdict shadow light; do
         code=0
-        of=$share
-        [ $name != verdict ] || of=1
+        of=${share:-0.06}
+        # Those of verdict are few: all of them, unless a share is asked for.
+        [ $name != verdict ] || of=${share:-1}
+        rm -f "target/mutants/$name/mutations.csv"
         harness -Dmutant.seconds=60 org.pitest.mutationtest.commandline.MutationCoverageReport \
             --targetClasses "darkrim.$name.*" --targetTests "$(mutant_tests $name | sed 's/,$//')" --excludedGroups chance \
-            --features "+SAMPLE(share[$of] seed[$seed])" --mutableCodePaths target/classes --sourceDirs src/main/java \
+            --features "+SAMPLE(share[$of] seed[$seed])" --mutableCodePaths "$PWD/target/classes" --sourceDirs src/main/java \
             --reportDir "target/mutants/$name" --outputFormats CSV,HTML --timestampedReports=false \
             --threads 1 --timeoutConst 20000 --timeoutFactor 2.5 --jvmArgs "-Xmx2g,-Djava.awt.headless=true,-Dscenes=12" >"$work/$name" 2>&1 || code=1
         [ $code -eq 0 ] || tail -20 "$work/$name"
-        mutant_line $name >"$work/line" || code=1
+        echo "$name: none tried" >"$work/line"
+        [ ! -f "target/mutants/$name/mutations.csv" ] || mutant_line $name >"$work/line" || code=1
         line mutants "$(cat "$work/line")" $code
     done
 }

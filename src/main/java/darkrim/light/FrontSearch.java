@@ -23,12 +23,12 @@ final class FrontSearch {
 
     /**
      * @param members four components each, one after the other; at least one member
-     * @param bound size of the fourth component beside which the others are of size 1, or the reverse: only for where to halve
+     * @param scale what each of the four components is multiplied by to be compared with the others: only for where to halve
      * @param threshold products up to this do not count, mm
      */
-    FrontSearch(double[] members, double[] bound, double threshold) {
+    FrontSearch(double[] members, double[] scale, double threshold) {
         this.members = members;
-        this.scale = bound.clone();
+        this.scale = scale.clone();
         this.threshold = threshold;
         int count = members.length / SIZE;
         order = IntStream.range(0, count).toArray();

@@ -1,6 +1,7 @@
 package darkrim.light;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Links between pieces of a receiver and pieces of what may send it once-reflected light. Every pair of a point of the receiver and a point of a
@@ -31,7 +32,7 @@ final class LightLinks {
     /**
      * @param links sorted by piece of the receiver
      */
-    LightLinks(TrianglePieces pieces, java.util.List<Link> links) {
+    LightLinks(TrianglePieces pieces, List<Link> links) {
         this.pieces = pieces;
         int count = links.size();
         to = new int[count];

@@ -2,6 +2,7 @@ package darkrim.light;
 
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -109,7 +110,7 @@ public final class Patch {
 
     /** The triangle at a share (0 to 1) of the area. */
     int triangleAt(double share) {
-        int found = java.util.Arrays.binarySearch(areaUpTo, share * area());
+        int found = Arrays.binarySearch(areaUpTo, share * area());
         return Math.min(facets.length - 1, found >= 0 ? found + 1 : -found - 1);
     }
 

@@ -1,6 +1,7 @@
 package darkrim.light;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -21,12 +22,12 @@ public record StarTally(
     public StarTally {
         direct = List.copyOf(direct);
         once = List.copyOf(once);
-        by = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(by));
+        by = Collections.unmodifiableSortedMap(new TreeMap<>(by));
     }
 
     /** Nothing measured yet on a number of receivers. */
     public static StarTally none(int receivers) {
-        List<Estimate> each = java.util.Collections.nCopies(receivers, Estimate.none(1));
+        List<Estimate> each = Collections.nCopies(receivers, Estimate.none(1));
         return new StarTally(each, each, Estimate.none(1), new TreeMap<>(), 0);
     }
 

@@ -1,11 +1,13 @@
 package darkrim.light;
 
 import darkrim.layout.Requirement.LightClass;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -31,8 +33,8 @@ public record Tally(
     /** Copies the collections. */
     public Tally {
         cells = List.copyOf(cells);
-        by = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(by));
-        incidences = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(incidences));
+        by = Collections.unmodifiableSortedMap(new TreeMap<>(by));
+        incidences = Collections.unmodifiableSortedMap(new TreeMap<>(incidences));
     }
 
     /**
@@ -54,7 +56,7 @@ public record Tally(
                 light,
                 Estimate.none(largest),
                 Estimate.none(1),
-                java.util.Collections.nCopies(cells, Estimate.none(largestOfCell)),
+                Collections.nCopies(cells, Estimate.none(largestOfCell)),
                 new TreeMap<>(),
                 new TreeMap<>(),
                 Optional.empty());
@@ -62,7 +64,7 @@ public record Tally(
 
     /** Both together; independent samples of the same receiver and class. */
     public Tally and(Tally other) {
-        List<Estimate> bothCells = java.util.stream.IntStream.range(0, cells.size())
+        List<Estimate> bothCells = IntStream.range(0, cells.size())
                 .mapToObj(i -> cells.get(i).and(other.cells.get(i)))
                 .toList();
         TreeMap<Reflector, Estimate> both = new TreeMap<>();

@@ -22,8 +22,6 @@ final class FaceMerge {
     /** How many facets of the surface lie in a plane: a polygon of all of them has nothing to be joined with. */
     private final int[] facetsIn;
 
-    private record Corner(double x, double y, double z) {}
-
     /** A polygon in the making: its plane, as seen from the side that is looked at, its corners in order, and its facets. */
     private record Part(Frame frame, int plane, List<Vector3D> loop, List<Integer> facets) {}
 
@@ -138,7 +136,7 @@ final class FaceMerge {
     private void enter(int i, Map<List<Corner>, Integer> sides) {
         List<Vector3D> loop = parts.get(i).loop;
         for (int k = 0; k < loop.size(); k++) {
-            sides.put(List.of(corner(loop.get(k)), corner(loop.get((k + 1) % loop.size()))), i);
+            sides.put(List.of(Corner.of(loop.get(k)), Corner.of(loop.get((k + 1) % loop.size()))), i);
         }
     }
 
@@ -149,7 +147,7 @@ final class FaceMerge {
         for (int k = 0; k < n; k++) {
             Vector3D a = part.loop.get(k);
             Vector3D b = part.loop.get((k + 1) % n);
-            Integer j = sides.get(List.of(corner(b), corner(a)));
+            Integer j = sides.get(List.of(Corner.of(b), Corner.of(a)));
             if (j == null || j == i || gone[j] || parts.get(j).plane != part.plane || !sameSide(part, parts.get(j))) {
                 continue;
             }
@@ -184,7 +182,7 @@ final class FaceMerge {
         while (i < loop.size() && loop.size() > 3) {
             int n = loop.size();
             int next = (i + 1) % n;
-            if (corner(loop.get((i + n - 1) % n)).equals(corner(loop.get(next)))) {
+            if (Corner.of(loop.get((i + n - 1) % n)).equals(Corner.of(loop.get(next)))) {
                 loop.remove(Math.max(i, next));
                 loop.remove(Math.min(i, next));
                 i = 0;
@@ -196,7 +194,7 @@ final class FaceMerge {
 
     private static int indexOf(List<Vector3D> loop, Vector3D corner) {
         for (int i = 0; i < loop.size(); i++) {
-            if (corner(loop.get(i)).equals(corner(corner))) {
+            if (Corner.of(loop.get(i)).equals(Corner.of(corner))) {
                 return i;
             }
         }
@@ -213,16 +211,12 @@ final class FaceMerge {
             Vector3D b = loop.get((i + 1) % n);
             Vector3D c = loop.get((i + 2) % n);
             double turn = b.subtract(a).cross(c.subtract(b)).dot(frame.normal());
-            boolean back = !(turn > 0) && b.subtract(a).dot(c.subtract(b)) <= 0;
+            boolean turnsBack = !(turn > 0) && b.subtract(a).dot(c.subtract(b)) <= 0;
             // A facet that is a little off the plane stays by itself: a piece is taken to be flat.
-            if (turn < 0 || back || Math.abs(frame.height(a)) > 0.25 * tolerance.rounding()) {
+            if (turn < 0 || turnsBack || Math.abs(frame.height(a)) > 0.25 * tolerance.rounding()) {
                 return false;
             }
         }
         return true;
-    }
-
-    private static Corner corner(Vector3D point) {
-        return new Corner(point.getX() + 0.0, point.getY() + 0.0, point.getZ() + 0.0);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.WeakHashMap;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
  * Which facets meet at which edge, and which of them close a solid. Facets share an edge when they share both corners to the last bit.
@@ -24,11 +25,10 @@ final class FacetEdges {
     private final int[] uses;
     private final int[] solidOfFacet;
     private final boolean[] closed;
+    private final boolean[] creased;
     private final int[][] facetsOfSolid;
     /** Six bounds a solid: least x, y, z, greatest x, y, z. */
     private final double[] boxes;
-
-    private record Corner(double x, double y, double z) {}
 
     private record Pair(int low, int high) {}
 
@@ -52,9 +52,7 @@ final class FacetEdges {
         for (int f = 0; f < facets; f++) {
             int[] id = new int[3];
             for (int k = 0; k < 3; k++) {
-                // Adding 0 turns -0 into 0.
-                Corner corner = new Corner(
-                        scene.corner(f, k, 0) + 0.0, scene.corner(f, k, 1) + 0.0, scene.corner(f, k, 2) + 0.0);
+                Corner corner = new Corner(scene.corner(f, k, 0), scene.corner(f, k, 1), scene.corner(f, k, 2));
                 id[k] = corners.computeIfAbsent(corner, c -> corners.size());
             }
             for (int k = 0; k < 3; k++) {
@@ -86,6 +84,10 @@ final class FacetEdges {
         int[] next = firstUse.clone();
         for (int i = 0; i < edgesOfFacet.length; i++) {
             uses[next[edgesOfFacet[i]]++] = i / 3;
+        }
+        creased = new boolean[edges.size()];
+        for (int e = 0; e < edges.size(); e++) {
+            creased[e] = useCount(e) != 2 || scene.plane(use(e, 0)) != scene.plane(use(e, 1));
         }
         UnionFind joined = new UnionFind(facets);
         for (int e = 0; e < edges.size(); e++) {
@@ -195,6 +197,20 @@ final class FacetEdges {
     /** The facets that meet at an edge, by number from 0. */
     int use(int edge, int number) {
         return uses[firstUse[edge] + number];
+    }
+
+    /** Whether an edge shows: it is free, or more than two facets meet there, or two that lie in different planes. */
+    boolean isCrease(int edge) {
+        return creased[edge];
+    }
+
+    /** The middle of an edge, mm. */
+    Vector3D middle(int edge) {
+        int at = 6 * edge;
+        return Vector3D.of(
+                0.5 * (ends[at] + ends[at + 3]),
+                0.5 * (ends[at + 1] + ends[at + 4]),
+                0.5 * (ends[at + 2] + ends[at + 5]));
     }
 
     /** The solid of a facet. */

@@ -3,6 +3,8 @@ package darkrim.shadow;
 import darkrim.scene.Scene;
 import darkrim.trace.FacetTree;
 import java.util.Arrays;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /** Finds the facets that may touch a shaft: all others are apart from it. Counts those it looks at; one for each search. */
 final class FacetsInShaft {
@@ -24,25 +26,22 @@ final class FacetsInShaft {
     }
 
     /**
-     * Those of the whole scene, in rising order. Facets in the plane of the face are none: light that leaves the face or comes to it passes
-     * them by, as rays do.
+     * Those of the whole scene for a face, in rising order. Facets in the plane of the face are none: light that leaves the face or comes to it
+     * passes them by, as rays do.
      */
     int[] of(Shaft shaft, Face face) {
-        int[] found = new int[16];
-        int[] count = {0};
-        int[][] holder = {found};
-        tree.passing(shaft::mayTouch, f -> {
-            if (radius == 0 && scene.plane(f) == face.plane()) {
-                return;
-            }
-            if (count[0] == holder[0].length) {
-                holder[0] = Arrays.copyOf(holder[0], 2 * count[0]);
-            }
-            holder[0][count[0]++] = f;
-        });
-        int[] facets = Arrays.copyOf(holder[0], count[0]);
-        Arrays.sort(facets);
-        return among(shaft, facets);
+        return among(shaft, inBoxes(shaft, f -> radius > 0 || scene.plane(f) != face.plane()));
+    }
+
+    /** All of the whole scene whose boxes in the tree may touch the shaft, in rising order; not counted. */
+    int[] inBoxes(Shaft shaft) {
+        return inBoxes(shaft, f -> true);
+    }
+
+    private int[] inBoxes(Shaft shaft, IntPredicate counts) {
+        IntStream.Builder found = IntStream.builder();
+        tree.passing(shaft::mayTouch, found);
+        return found.build().filter(counts).sorted().toArray();
     }
 
     /** Those among some facets, in the same order. */

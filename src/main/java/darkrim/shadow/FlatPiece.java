@@ -94,9 +94,9 @@ final class FlatPiece {
     }
 
     /**
-     * What lies on one side of a line: a u + b v {@literal <=} c. Corners within the slack beyond it stay.
+     * What lies on one side of a line: a u + b v {@literal <=} c.
      *
-     * @return the part, or null if nothing with three corners is left
+     * @return the part, this piece itself where nothing is cut off, or null if nothing with three corners is left
      */
     FlatPiece clip(double a, double b, double c) {
         double[] left = PlanarPolygons.clip(plane, a, b, c);

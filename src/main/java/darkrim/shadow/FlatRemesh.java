@@ -7,8 +7,10 @@ import darkrim.scene.Surface;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
@@ -72,17 +74,17 @@ final class FlatRemesh {
 
     /** The border of a run of facets as loops of corners, in the sense of the facets: the edges that only one of them has. */
     private static List<List<Vector3D>> loops(int first, int count, double[] corners) {
-        Map<Vector3D, Map<Vector3D, Integer>> edges = new LinkedHashMap<>();
+        Map<Vector3D, Set<Vector3D>> edges = new LinkedHashMap<>();
         for (int f = first; f < first + count; f++) {
             for (int k = 0; k < 3; k++) {
                 Vector3D a = corner(corners, f, k);
                 Vector3D b = corner(corners, f, (k + 1) % 3);
-                edges.computeIfAbsent(a, from -> new LinkedHashMap<>()).merge(b, 1, Integer::sum);
+                edges.computeIfAbsent(a, from -> new LinkedHashSet<>()).add(b);
             }
         }
         Map<Vector3D, Vector3D> next = new LinkedHashMap<>();
-        edges.forEach((a, ends) -> ends.keySet().forEach(b -> {
-            if (!edges.getOrDefault(b, Map.of()).containsKey(a)) {
+        edges.forEach((a, ends) -> ends.forEach(b -> {
+            if (!edges.getOrDefault(b, Set.of()).contains(a)) {
                 next.put(a, b);
             }
         }));

@@ -24,7 +24,7 @@ final class IsDark implements Question {
             Tolerance tolerance,
             Optional<ClearLine> clearLine,
             String surface) {
-        sheetCut = new SheetCut(scene, corners, edges);
+        sheetCut = new SheetCut(corners, edges);
         coverCut = new CoverCut(scene, corners, edges, tolerance);
         field = scene.covering().fieldLimit().map(limit -> new FieldExclusion(limit, tolerance));
         this.clearLine = clearLine;

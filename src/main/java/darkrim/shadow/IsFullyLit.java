@@ -9,7 +9,6 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Asks that every line be clear and pass the field limit: no facet touches the shaft. A counterexample is a line that is blocked. */
 final class IsFullyLit implements Question {
-    private final Scene scene;
     private final double[] corners;
     private final FacetEdges edges;
     private final Optional<FieldExclusion> field;
@@ -32,7 +31,6 @@ final class IsFullyLit implements Question {
             Tolerance tolerance,
             BlockedLine blockedLine,
             String surface) {
-        this.scene = scene;
         this.corners = corners;
         this.edges = edges;
         this.blockedLine = blockedLine;
@@ -67,11 +65,7 @@ final class IsFullyLit implements Question {
     private void note(int f) {
         for (int k = 0; k < 3; k++) {
             int edge = edges.of(f, k);
-            boolean crease = edges.useCount(edge) != 2;
-            for (int u = 0; u < edges.useCount(edge); u++) {
-                crease |= scene.plane(edges.use(edge, u)) != scene.plane(f);
-            }
-            if (crease) {
+            if (edges.isCrease(edge)) {
                 if (openCount == open.length) {
                     open = Arrays.copyOf(open, 2 * openCount);
                 }

@@ -34,7 +34,7 @@ final class LimitingEdge {
         for (int edge = 0; edge < edges.count(); edge++) {
             Vector3D a = Vector3D.of(ends[6 * edge], ends[6 * edge + 1], ends[6 * edge + 2]);
             Vector3D b = Vector3D.of(ends[6 * edge + 3], ends[6 * edge + 4], ends[6 * edge + 5]);
-            if (isCrease(edge) && isOnTheWay(a, line, facing, b)) {
+            if (edges.isCrease(edge) && isOnTheWay(a, b, line, facing)) {
                 double distance = distance(line.from(), line.to(), a, b);
                 if (distance < least) {
                     least = distance;
@@ -50,15 +50,7 @@ final class LimitingEdge {
         return field ? "field limit" : best < 0 ? "" : names(best);
     }
 
-    private boolean isCrease(int edge) {
-        boolean crease = edges.useCount(edge) != 2;
-        for (int u = 0; u < edges.useCount(edge); u++) {
-            crease |= scene.plane(edges.use(edge, u)) != scene.plane(edges.use(edge, 0));
-        }
-        return crease;
-    }
-
-    private boolean isOnTheWay(Vector3D a, WitnessRay line, Vector3D facing, Vector3D b) {
+    private boolean isOnTheWay(Vector3D a, Vector3D b, WitnessRay line, Vector3D facing) {
         double height = Math.max(
                 a.subtract(line.to()).dot(facing), b.subtract(line.to()).dot(facing));
         return height > tolerance.gap() && Math.max(depth(a), depth(b)) > tolerance.gap();

@@ -64,7 +64,7 @@ public final class LitAndSeen {
     /**
      * No point is both lit and seen: proved.
      *
-     * @param pieces pieces that were proved unlit or unseen
+     * @param pieces pieces that were looked at: proved unlit or unseen, or cut in two
      */
     public record Apart(int pieces) implements Found {}
 

@@ -95,24 +95,6 @@ public final class Margins {
         return search(darkness.faces(surface), faces -> seesAll(faces, surface)).margin(true, guess);
     }
 
-    /**
-     * The shadow margin at places on the rim of a flat surface: the middle of each side and each corner.
-     *
-     * @return empty if the surface is not one convex polygon
-     */
-    public List<RimMargin> shadowAlongRim(Surface surface) {
-        return alongRim(surface, faces -> dark(faces, surface));
-    }
-
-    /**
-     * The pupil margin at places on the rim of a flat surface: the middle of each side and each corner.
-     *
-     * @return empty if the surface is not one convex polygon
-     */
-    public List<RimMargin> pupilAlongRim(Surface surface) {
-        return alongRim(surface, faces -> seesAll(faces, surface));
-    }
-
     private WidthSearch search(List<Face> faces, Function<List<Face>, WidthSearch.Trial> test) {
         return new WidthSearch(faces, test, limiting, farthest);
     }
@@ -127,21 +109,6 @@ public final class Margins {
     private WidthSearch.Trial seesAll(List<Face> faces, Surface surface) {
         FullyLitProof.Finding found = fullyLit.of(faces, surface.name());
         return new WidthSearch.Trial(found.proved(), found.blocked());
-    }
-
-    private List<RimMargin> alongRim(Surface surface, Function<List<Face>, WidthSearch.Trial> test) {
-        List<Face> faces = darkness.faces(surface);
-        List<RimMargin> found = new ArrayList<>();
-        if (faces.size() == 1) {
-            for (RimPlace place : RimPlace.of(faces.get(0))) {
-                List<Face> here = place.face(0);
-                WidthSearch.Trial asItIs = test.apply(here);
-                WidthSearch search = search(here, test);
-                Margin margin = asItIs.holds() ? search.room(OptionalDouble.empty()) : search.wayIn(place, asItIs);
-                found.add(new RimMargin(place.point(), place.outward(), place.isCorner(), margin));
-            }
-        }
-        return found;
     }
 
     /**

@@ -24,13 +24,6 @@ final class MovedSides {
     private final Vector3D normal;
     private final Vector3D[] outward;
 
-    private record Corner(double x, double y, double z) {
-        static Corner of(Vector3D point) {
-            // Adding 0 turns -0 into 0.
-            return new Corner(point.getX() + 0.0, point.getY() + 0.0, point.getZ() + 0.0);
-        }
-    }
-
     MovedSides(Scene scene, Opening opening) {
         this.scene = scene;
         plate = opening.name().substring(0, opening.name().lastIndexOf('/') + 1);

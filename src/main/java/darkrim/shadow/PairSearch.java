@@ -248,13 +248,7 @@ final class PairSearch {
         double sum = 0;
         int count = question.openCount();
         for (int i = 0; i < count; i++) {
-            int at = 6 * question.open(i);
-            double[] ends = edges.ends();
-            Vector3D middle = Vector3D.of(
-                    0.5 * (ends[at] + ends[at + 3]),
-                    0.5 * (ends[at + 1] + ends[at + 4]),
-                    0.5 * (ends[at + 2] + ends[at + 5]));
-            double share = middle.subtract(start).dot(way) / way.normSq();
+            double share = edges.middle(question.open(i)).subtract(start).dot(way) / way.normSq();
             sum += Math.min(0.999, Math.max(0.001, share));
         }
         return count == 0 ? 0.5 : sum / count;

@@ -6,14 +6,15 @@ import java.util.Arrays;
  * A region of a plane made of loops, and whether it covers a convex polygon.
  *
  * <p>A point is covered if the loops of any one group wind about it a number of times other than 0. The polygon is cut along the edges that
- * run through it until no edge runs through a cell; then one point of a cell speaks for all of it. Cells narrower than the gap width need
- * not be covered, as long as all such cells together are not wider than it.
+ * run through it until no edge runs through a cell; then one point of a cell speaks for all of it. Cells narrower than three quarters of the
+ * gap width need not be covered, as long as all such cells together are not wider than that.
  */
 final class PlanarCover {
     /** Cells looked at before giving up; giving up loses a proof, never makes one. */
     private static final int MOST_CELLS = 4000;
 
-    private final double gap;
+    /** Cells narrower than this, all together, need not be covered, mm. */
+    private final double narrow;
     /** Four coordinates an edge: from u, v to u, v. */
     private double[] edges = new double[64];
 
@@ -23,9 +24,10 @@ final class PlanarCover {
     private int cells;
     private double ignored;
 
+    /** @param gap gaps narrower than this count as closed, mm */
     PlanarCover(double gap) {
         // The rest is left for edges that run within a sixteenth of the gap along the side of a cell.
-        this.gap = 0.75 * gap;
+        narrow = 0.75 * gap;
     }
 
     /** Adds an edge of a loop. */
@@ -59,9 +61,9 @@ final class PlanarCover {
 
     private boolean covered(double[] cell, int[] candidates, int candidateCount) {
         double width = width(cell);
-        if (width < gap) {
+        if (width < narrow) {
             ignored += width;
-            if (ignored <= gap) {
+            if (ignored <= narrow) {
                 return true;
             }
             ignored -= width;
@@ -104,7 +106,7 @@ final class PlanarCover {
      * misses the cell. An edge counts however short it is: a round hole may have no long ones.
      */
     private double lengthInside(double[] cell, boolean[] bounding, int edge) {
-        double least = gap / 16;
+        double least = narrow / 16;
         double u0 = edges[4 * edge];
         double v0 = edges[4 * edge + 1];
         double du = edges[4 * edge + 2] - u0;
@@ -151,7 +153,7 @@ final class PlanarCover {
         int n = cell.length / 2;
         boolean[] bounding = new boolean[n];
         for (int i = 0, j = n - 1; i < n; j = i++) {
-            bounding[i] = across(cell, j, i)[0] >= -gap / 64;
+            bounding[i] = across(cell, j, i)[0] >= -narrow / 64;
         }
         return bounding;
     }

@@ -7,11 +7,12 @@ import darkrim.geom.Ring;
 import darkrim.geom.Triangulation;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
- * Convex pieces that together hold an outline: a polygon around a disc, the triangles of a polygon. Every piece is wider than the outline by
- * the rounding margin, never narrower. Pieces that lie within the hole of a ring hold nothing of it.
+ * Convex pieces that together hold an outline: a polygon around a disc, wider than it by the rounding margin, never narrower; of a polygon the
+ * whole or its triangles, whose corners are its own. Pieces that lie within the hole of a ring hold nothing of it.
  */
 final class PupilPieces {
     private static final int SIDES = 64;
@@ -103,7 +104,7 @@ final class PupilPieces {
      * @param normal a direction in space
      * @return the piece, smaller or the same; null if nothing is left
      */
-    FlatPiece tangentCut(FlatPiece piece, org.apache.commons.geometry.euclidean.threed.Vector3D normal) {
+    FlatPiece tangentCut(FlatPiece piece, Vector3D normal) {
         double a = normal.dot(frame.u());
         double b = normal.dot(frame.v());
         double size = Math.hypot(a, b);
@@ -117,7 +118,7 @@ final class PupilPieces {
      * @param normal a direction in space
      * @return in the plane, mm
      */
-    double[] farthest(FlatPiece piece, org.apache.commons.geometry.euclidean.threed.Vector3D normal) {
+    double[] farthest(FlatPiece piece, Vector3D normal) {
         double a = normal.dot(frame.u());
         double b = normal.dot(frame.v());
         double size = Math.hypot(a, b);

@@ -3,8 +3,6 @@ package darkrim.shadow;
 import darkrim.scene.Scene;
 import darkrim.trace.FacetTree;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -12,8 +10,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
  * The share of the pupil that every point of a piece of a surface sees, from below: the pupil without every cell that is not proved to be seen
- * whole from all of the piece, each shaft being apart from every facet. Cells are cut along the edges of shadows first ({@link ShadowCut}). A round pupil is held by cells that together reach beyond it, so that
- * what is taken off is never too little. One use for each surface, one thread.
+ * whole from all of the piece, each shaft being apart from every facet. Cells are cut along the edges of shadows first ({@link ShadowCut}). A
+ * round pupil is held by cells that together reach beyond it, so that what is taken off is never too little. One use for each surface, one
+ * thread.
  */
 final class SeenFromAll {
     /** Cells are cut down to this share of the width that the bounds should come to. */
@@ -26,8 +25,7 @@ final class SeenFromAll {
     private static final double ROUNDED_UP = 1 + 1e-9;
 
     private final Scene scene;
-    private final FacetTree tree;
-    private final double[] corners;
+    private final FacetsInShaft inTheWay;
     private final FacetEdges edges;
     private final Tolerance tolerance;
     private final PupilPieces pupil;
@@ -39,7 +37,6 @@ final class SeenFromAll {
     private final long mostPairs;
     private final BooleanSupplier stop;
     private long pairs;
-    private long facetsLookedAt;
 
     /**
      * @param corners nine coordinates a facet; not changed
@@ -55,8 +52,7 @@ final class SeenFromAll {
             long mostPairs,
             BooleanSupplier stop) {
         this.scene = scene;
-        this.tree = tree;
-        this.corners = corners;
+        this.inTheWay = new FacetsInShaft(scene, tree, corners, 0);
         this.edges = edges;
         this.tolerance = tolerance;
         this.mostPairs = mostPairs;
@@ -64,7 +60,7 @@ final class SeenFromAll {
         pupil = new PupilPieces(
                 scene.covering().pupil().outline(), scene.covering().pupil().frame(), tolerance);
         lit = new IsFullyLit(scene, corners, edges, tolerance, new BlockedLine(scene, tree, corners, tolerance), "");
-        cut = new SheetCut(scene, corners, edges);
+        cut = new SheetCut(corners, edges);
         shadows = new ShadowCut(corners, scene.covering().pupil());
         circles = Circle.boundsOf(scene.covering().pupil().outline());
         whole = scene.covering().pupil().outline().area();
@@ -77,7 +73,7 @@ final class SeenFromAll {
 
     /** Share of the work that has been done, 0 to 1, in pairs or in steps: counted, so that every machine ends at the same place. */
     double spent() {
-        double steps = (double) (facetsLookedAt + shadows.steps()) / STEPS_A_PAIR;
+        double steps = (double) (inTheWay.lookedAt() + shadows.steps()) / STEPS_A_PAIR;
         return Math.max((double) pairs, steps) / mostPairs;
     }
 
@@ -110,7 +106,7 @@ final class SeenFromAll {
             FlatPiece front = part.clipToSpace(facing, height);
             hidden += front == part ? 0 : shareOf(part) - (front == null ? 0 : shareOf(front));
             if (front != null) {
-                waiting.push(new Open(front, inTheWay(new Pair(front, piece, 0, tolerance).shaft())));
+                waiting.push(new Open(front, inTheWay.inBoxes(new Pair(front, piece, 0, tolerance).shaft())));
             }
         }
         double smallest =
@@ -123,8 +119,7 @@ final class SeenFromAll {
             Open open = waiting.pop();
             Pair pair = new Pair(open.part, piece, 0, tolerance);
             Shaft shaft = pair.shaft();
-            int[] facets = stillInTheWay(shaft, open.facets);
-            facetsLookedAt += open.facets.length;
+            int[] facets = inTheWay.among(shaft, open.facets);
             boolean inFront = CoverCut.range(piece.frame(), open.part.space())[0] > tolerance.gap();
             if (inFront && lit.holds(shaft, pair, facets)) {
                 continue;
@@ -152,35 +147,10 @@ final class SeenFromAll {
     private double shareOfWay(Pair pair) {
         Vector3D start = pair.face().middleInSpace();
         Vector3D way = pair.pupil().middleInSpace().subtract(start);
-        double[] ends = edges.ends();
         double most = lit.openCount() == 0 ? 0.5 : 0;
         for (int i = 0; i < lit.openCount(); i++) {
-            int at = 6 * lit.open(i);
-            Vector3D middle = Vector3D.of(
-                    0.5 * (ends[at] + ends[at + 3]),
-                    0.5 * (ends[at + 1] + ends[at + 4]),
-                    0.5 * (ends[at + 2] + ends[at + 5]));
-            most = Math.max(most, middle.subtract(start).dot(way) / way.normSq());
+            most = Math.max(most, edges.middle(lit.open(i)).subtract(start).dot(way) / way.normSq());
         }
         return Math.min(1, Math.max(1e-3, most));
-    }
-
-    private int[] inTheWay(Shaft shaft) {
-        List<Integer> found = new ArrayList<>();
-        tree.passing(shaft::mayTouch, found::add);
-        return found.stream().mapToInt(f -> f).sorted().toArray();
-    }
-
-    private int[] stillInTheWay(Shaft shaft, int[] facets) {
-        int[] left = new int[facets.length];
-        int count = 0;
-        double[] box = new double[6];
-        for (int f : facets) {
-            FacetsInShaft.box(corners, f, box);
-            if (shaft.mayTouch(box, 0)) {
-                left[count++] = f;
-            }
-        }
-        return Arrays.copyOf(left, count);
     }
 }

@@ -1,7 +1,6 @@
 package darkrim.shadow;
 
 import darkrim.geom.UnionFind;
-import darkrim.scene.Scene;
 import java.util.Arrays;
 
 /**
@@ -24,7 +23,6 @@ final class SheetCut {
 
     private final double[] corners;
     private final FacetEdges edges;
-    private final Scene scene;
 
     private final int[] placeOf;
     private final int[] edgeState;
@@ -36,8 +34,7 @@ final class SheetCut {
     private int openCount;
 
     /** @param corners nine coordinates a facet; not changed */
-    SheetCut(Scene scene, double[] corners, FacetEdges edges) {
-        this.scene = scene;
+    SheetCut(double[] corners, FacetEdges edges) {
         this.corners = corners;
         this.edges = edges;
         placeOf = new int[edges.facetCount()];
@@ -99,11 +96,9 @@ final class SheetCut {
 
     private void joinAcross(int edge, int i, int[] facets, UnionFind patches, boolean[] leaky) {
         int uses = edges.useCount(edge);
-        boolean crease = uses != 2;
         for (int u = 0; u < uses; u++) {
             int other = edges.use(edge, u);
             int place = placeOf[other];
-            crease |= scene.plane(other) != scene.plane(facets[i]);
             if (place < 0 || place >= facets.length || facets[place] != other) {
                 leaky[i] = true;
             } else {
@@ -113,7 +108,7 @@ final class SheetCut {
         if (uses % 2 != 0) {
             leaky[i] = true;
         }
-        if (crease) {
+        if (edges.isCrease(edge)) {
             if (openCount == open.length) {
                 open = Arrays.copyOf(open, 2 * openCount);
             }

@@ -81,7 +81,9 @@ public final class VisiblePupil {
             }
             pieces = left;
         }
-        return new PupilView(pupil, point, normal, pieces, circles, tolerance.rounding() * depth / nearest);
+        // A point in the plane of the pupil has no depth, and sees nothing.
+        double blur = depth > 0 ? tolerance.rounding() * depth / nearest : tolerance.rounding();
+        return new PupilView(pupil, point, normal, pieces, circles, blur);
     }
 
     /**

@@ -13,10 +13,10 @@ final class WidthSearch {
     /** An interval is halved down to this, mm. */
     static final double FINENESS = 2e-8;
 
-    private static final double FIRST_STEP = 0.01;
     /** Once the interval is this narrow, as a share of the margin, the direction in which the limit lies is known. */
     private static final double NEAR = 0.05;
 
+    /** How far beyond a limit a line is looked for that shows what sets it, mm. */
     private static final double BEYOND = 1e-6;
     /** Corners of the polygon that are cut off at one width. */
     private static final int MOST_CORNERS = 4;
@@ -53,7 +53,7 @@ final class WidthSearch {
      *
      * @param guess where to begin, mm
      */
-    Margin room(OptionalDouble guess) {
+    private Margin room(OptionalDouble guess) {
         Growth growth = new Growth();
         LimitBracket limit = guess.isPresent()
                 ? LimitBracket.around(guess.getAsDouble(), by -> holdsNear(growth, by), farthest)
@@ -105,39 +105,13 @@ final class WidthSearch {
         return trial.holds;
     }
 
-    /** How far in from a place on the rim the first place lies for which it holds. */
-    Margin wayIn(RimPlace place, Trial asItIs) {
-        double low = 0;
-        double high = FIRST_STEP;
-        Trial failed = asItIs;
-        Trial trial = test.apply(place.face(high));
-        while (!trial.holds && high < farthest) {
-            failed = trial.line.isPresent() ? trial : failed;
-            low = high;
-            high = Math.min(farthest, 2 * high);
-            trial = test.apply(place.face(high));
-        }
-        boolean capped = !trial.holds;
-        while (!capped && high - low > FINENESS) {
-            double middle = 0.5 * (low + high);
-            trial = test.apply(place.face(middle));
-            if (trial.holds) {
-                high = middle;
-            } else {
-                low = middle;
-                failed = trial.line.isPresent() ? trial : failed;
-            }
-        }
-        return new Margin(-high, capped, failed.line, setBy(failed));
-    }
-
     /**
      * How much must be cut from the faces for the rest to hold: from one side, the best of all, or from all sides alike.
      *
      * @param asItIs what was found for the faces as they are
      * @param guess where to begin: a margin, mm
      */
-    Margin excess(Trial asItIs, boolean allSides, OptionalDouble guess) {
+    private Margin excess(Trial asItIs, boolean allSides, OptionalDouble guess) {
         List<Side> sides = Growth.sides(faces);
         Margin best = null;
         for (List<Side> cut :

@@ -57,7 +57,7 @@ class AttackPairTest {
         FacetEdges edges = new FacetEdges(scene);
         Tolerance tolerance = Tolerance.of(scene.bound(), GAP);
         int[] all = IntStream.range(0, scene.facetCount()).toArray();
-        SheetCut sheets = new SheetCut(scene, corners, edges);
+        SheetCut sheets = new SheetCut(corners, edges);
         CoverCut covers = new CoverCut(scene, corners, edges, tolerance);
         Optional<FieldExclusion> field = scene.beam().fieldLimit().map(limit -> new FieldExclusion(limit, tolerance));
         PupilPieces pupils = new PupilPieces(

@@ -24,7 +24,7 @@ class CutsTest {
         }
 
         boolean sheetCuts() {
-            return new SheetCut(scene, scene.corners(), edges).cuts(pair.shaft(), pair, all());
+            return new SheetCut(scene.corners(), edges).cuts(pair.shaft(), pair, all());
         }
 
         boolean planeCovers() {
@@ -95,8 +95,7 @@ class CutsTest {
     @Test
     void noFacetsCutNothingAndTwoSheetsCutAsWellAsOne() {
         Asked none = ask(to -> to.sheet("far", 50, 51, 50, 51, 5));
-        assertThat(new SheetCut(none.scene, none.scene.corners(), none.edges)
-                        .cuts(none.pair.shaft(), none.pair, new int[0]))
+        assertThat(new SheetCut(none.scene.corners(), none.edges).cuts(none.pair.shaft(), none.pair, new int[0]))
                 .isFalse();
         assertThat(none.sheetCuts()).isFalse();
         assertThat(ask(to -> to.sheet("a", -9, 9, -9, 9, 5).sheet("b", -9, 9, -9, 9, 6))
@@ -115,7 +114,7 @@ class CutsTest {
         // A strip across: the shaft passes on both of its sides.
         assertThat(ask(to -> to.block("b", -9, 9, -0.3, 0.3, 4, 5)).sheetCuts()).isFalse();
         // The edges that keep it open are those of the small block, each once.
-        SheetCut cut = new SheetCut(small.scene, small.scene.corners(), small.edges);
+        SheetCut cut = new SheetCut(small.scene.corners(), small.edges);
         cut.cuts(small.pair.shaft(), small.pair, small.all());
         assertThat(cut.openCount()).isEqualTo(12);
         assertThat(IntStream.range(0, 12).map(cut::open).distinct().count()).isEqualTo(12);

@@ -1,7 +1,9 @@
 package darkrim.shadow;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import darkrim.scene.Surface;
 import darkrim.geom.Frame;
 import darkrim.geom.Polygon;
 import darkrim.geom.Ring;
@@ -241,5 +243,53 @@ class DarknessProofTest {
         List<Darkness> together =
                 scene.surfaces().parallelStream().map(proof::of).toList();
         assertThat(together).isEqualTo(alone);
+    }
+
+    /**
+     * Two sheets that overlap: past both a line would have to fall by 1 in 10 to one side, from 4.5 mm beyond the axis to 5.5 before it. Neither cuts all
+     * lines, so that the pupil or the face must be cut.
+     */
+    @Test
+    void whatMayBeCutNoFurtherOrNoMoreOftenIsLeftOpenInAll() {
+        Scene scene = new TestParts()
+                .sheet("floor", -1, 1, -2, 2, 0)
+                .sheet("left", -90, 0.5, -90, 90, 50)
+                .sheet("right", -0.5, 90, -90, 90, 60)
+                .build(Beam.of(TestParts.pupilAt(100, Ring.disc(3))));
+        Surface floor = scene.surface("floor").orElseThrow();
+        assertThat(new DarknessProof(scene, TestParts.tree(scene)).of(floor)).isInstanceOf(Darkness.Dark.class);
+        for (ProofSettings few : List.of(new ProofSettings(1000, 1000, 1e-6), new ProofSettings(1e-3, 1, 1e-6))) {
+            DarknessProof proof = new DarknessProof(scene, TestParts.tree(scene), few);
+            Darkness.Undecided open = (Darkness.Undecided) proof.of(floor);
+            assertThat(open.openArea()).isCloseTo(8, within(1e-12));
+            assertThat(open.openFraction()).isCloseTo(1, within(1e-12));
+            assertThat(proof.moved(proof.faces(floor), "floor", 0).dark()).isFalse();
+        }
+        // The place where it ended is told: an edge of one of the two, and the line between the middles.
+        DarknessProof coarse = new DarknessProof(scene, TestParts.tree(scene), new ProofSettings(1000, 1000, 1e-6));
+        DarknessProof.Moved ended = coarse.moved(coarse.faces(floor), "floor", 0);
+        assertThat(FacetEdges.of(scene).middle(ended.openEdge()).getZ()).isIn(50.0, 60.0);
+        assertThat(ended.open().orElseThrow().to().norm()).isLessThan(1e-9);
+        assertThat(ended.open().orElseThrow().from().distance(Vector3D.of(0, 0, 100))).isLessThan(1e-9);
+        assertThat(ended.line()).isEmpty();
+    }
+
+    /** One face looks past the rim of the pupil, 0.2 mm beyond it, and one lies 0.2 mm behind the pupil: dark as they stand, and moved by 0.1 mm. */
+    @ParameterizedTest
+    @CsvSource({"0, true", "0.1, true", "0.19, true", "0.21, false", "0.5, false"})
+    void aFaceIsReachedOnceItMayMoveBehindTheRimOrBeforeThePupil(double distance, boolean dark) {
+        Scene scene = new TestParts()
+                .sheet("past", at(10.2, -1, 40), at(10.2, 1, 40), at(10.2, 1, 42), at(10.2, -1, 42))
+                .sheet("behind", -1, 1, -1, 1, 100.2)
+                .build(Beam.of(TestParts.pupilAt(100, Ring.disc(10))));
+        DarknessProof proof = new DarknessProof(scene, TestParts.tree(scene));
+        for (String name : List.of("past", "behind")) {
+            List<Face> faces = proof.faces(scene.surface(name).orElseThrow());
+            assertThat(proof.moved(faces, name, distance).dark()).as(name).isEqualTo(dark);
+        }
+    }
+
+    private static Vector3D at(double x, double y, double z) {
+        return Vector3D.of(x, y, z);
     }
 }

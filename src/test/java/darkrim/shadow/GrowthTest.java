@@ -135,28 +135,4 @@ class GrowthTest {
         assertThat(NearestFace.of(FACES, Vector3D.of(-2, 1, 7)).alongV()).isCloseTo(-2, within(1e-12));
         assertThat(NearestFace.of(FACES, Vector3D.of(5, 8, 7)).distance()).isCloseTo(5, within(1e-12));
     }
-
-    @Test
-    void placesOnTheRimAreTheCornersAndTheMiddlesOfTheSides() {
-        List<RimPlace> places = RimPlace.of(FACES.get(0));
-        assertThat(places).hasSize(8);
-        assertThat(places.stream().filter(RimPlace::isCorner)).hasSize(4);
-        for (RimPlace place : places) {
-            // Outward: a millionth outside it is off the face, a millionth inside it is on it.
-            Vector3D out = place.outward();
-            assertThat(out.norm()).isCloseTo(1, within(1e-12));
-            assertThat(NearestFace.of(FACES, place.point()).distance()).isLessThan(1e-12);
-            assertThat(NearestFace.of(FACES, place.point().add(out)).distance()).isCloseTo(1, within(1e-12));
-            assertThat(NearestFace.of(FACES, place.point().subtract(out.multiply(0.1)))
-                            .distance())
-                    .isLessThan(1e-12);
-            FlatPiece small = place.face(0.25).get(0).piece();
-            assertThat(small.area()).isCloseTo(4e-18, within(1e-19));
-            assertThat(small.middleInSpace().distance(place.point().subtract(out.multiply(0.25))))
-                    .isLessThan(1e-9);
-        }
-        // A corner in a straight side is none: five corners of which one does not turn.
-        assertThat(RimPlace.of(face(0, 0, 2, 0, 4, 0, 4, 2, 0, 2)).stream().filter(RimPlace::isCorner))
-                .hasSize(4);
-    }
 }

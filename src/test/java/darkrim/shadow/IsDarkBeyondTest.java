@@ -101,4 +101,19 @@ class IsDarkBeyondTest {
         assertThat(beyond(1).openCount()).isEqualTo(5);
         assertThat(beyond(1).open(2)).isEqualTo(12);
     }
+
+    /** At 45 degrees, 1 mm across for each of the 10 down and 0.2 for rounding of 0.1: the farthest corner lies 3 + x across. */
+    @Test
+    void aLineBelowTheAngleByLessThanRoundingMayStillMakeIt() {
+        Tolerance coarse = new Tolerance(0.1, 0.4, 25.6);
+        IsDarkBeyond beyond = new IsDarkBeyond(new Open(), DOWN, 45, coarse);
+        for (double excess : new double[] {-0.25, -0.15, -0.05, 0.05, 0.15, 0.25}) {
+            FlatPiece face = FlatPiece.of(
+                    Frame.about(Vector3D.of(7 + excess, 0, 0), Vector3D.Unit.PLUS_Z),
+                    new double[] {-1, -1e-9, 1, -1e-9, 1, 1e-9, -1, 1e-9});
+            FlatPiece pupil = FlatPiece.of(DOWN, new double[] {-2, -1e-9, 2, -1e-9, 2, 1e-9, -2, 1e-9});
+            Pair pair = new Pair(pupil, face, 0, coarse);
+            assertThat(beyond.holds(pair.shaft(), pair, new int[0])).isEqualTo(excess < -0.2);
+        }
+    }
 }

@@ -258,4 +258,39 @@ class PairTest {
             assertThat(none.hide(9)).isFalse();
         }
     }
+
+    /** An upright triangle that runs through the plane of the face: its own plane cuts the face, but it stands beside it. */
+    @Test
+    void aTriangleBesideAPieceDoesNotTouchItThoughItsPlaneRunsThroughIt() {
+        Tolerance tolerance = new Tolerance(ROUNDING, FLAT, 64 * FLAT);
+        for (int axis = 0; axis < 3; axis++) {
+            FlatPiece face = level(axis, 0, 1, 1);
+            Pair pair = new Pair(level(axis, 50, 1, -1), face, 0, tolerance);
+            for (double[] at :
+                    new double[][] {{2, 0}, {-2, 0}, {0, 2}, {0, -2}, {2, 2}, {-2, -2}, {0.5, 0}, {0, 0.5}}) {
+                // Its plane holds the middle of the face and stands up from it.
+                Vector3D foot = turned(axis, at[0], at[1], -1);
+                Vector3D low = turned(axis, 1.1 * at[0], 1.1 * at[1], -1);
+                Vector3D high = turned(axis, at[0], at[1], 3);
+                double[] t = new double[9];
+                Vector3D[] corners = {foot, low, high};
+                for (int k = 0; k < 3; k++) {
+                    System.arraycopy(corners[k].toArray(), 0, t, 3 * k, 3);
+                }
+                boolean over = Math.max(Math.abs(at[0]), Math.abs(at[1])) < 1;
+                assertThat(pair.isTouchedBy(t, 0))
+                        .as("axis %d, %s %s", axis, at[0], at[1])
+                        .isEqualTo(over);
+            }
+        }
+    }
+
+    private static Vector3D turned(int axis, double x, double y, double z) {
+        return axis == 0 ? Vector3D.of(x, y, z) : axis == 1 ? Vector3D.of(y, z, x) : Vector3D.of(z, x, y);
+    }
+
+    private static FlatPiece level(int axis, double z, double half, int sign) {
+        Frame frame = Frame.of(turned(axis, 0, 0, z), turned(axis, 1, 0, 0), turned(axis, 0, sign, 0));
+        return FlatPiece.of(frame, new double[] {-half, -half, half, -half, half, half, -half, half});
+    }
 }

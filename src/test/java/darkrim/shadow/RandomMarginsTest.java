@@ -91,44 +91,6 @@ class RandomMarginsTest {
     }
 
     @Test
-    void marginsAlongTheRimPartDarkFromLit() {
-        int dark = 0;
-        int lit = 0;
-        for (long seed = 1; seed <= 60; seed++) {
-            Scene scene = RandomScenes.scene(seed);
-            Look look = new Look(scene);
-            for (Surface surface : faces(scene)) {
-                for (RimMargin place : look.margins.shadowAlongRim(surface)) {
-                    double margin = place.margin().millimetres();
-                    String what = "seed " + seed + ", " + surface.name() + ": " + place;
-                    if (margin > NEAR) {
-                        dark++;
-                        SplittableRandom random = new SplittableRandom(seed);
-                        for (int i = 0; i < 6; i++) {
-                            double angle = 2 * Math.PI * random.nextDouble();
-                            double reach = (margin - NEAR) * Math.sqrt(random.nextDouble());
-                            Vector3D point =
-                                    place.point().add(Vector3D.of(reach * Math.cos(angle), reach * Math.sin(angle), 0));
-                            assertThat(look.share(surface, point)).as(what).isLessThan(DARK);
-                        }
-                    } else if (margin < -NEAR && !place.margin().capped()) {
-                        lit++;
-                        Vector3D beyond = place.point().subtract(place.outward().multiply(-margin));
-                        assertThat(look.share(surface, beyond)).as(what).isLessThan(DARK);
-                        // The last line of light that was found ends no farther in than the limit.
-                        place.margin().line().ifPresent(line -> {
-                            Vector3D way = line.to().subtract(place.point());
-                            assertThat(way.norm()).as(what).isLessThanOrEqualTo(-margin + NEAR);
-                        });
-                    }
-                }
-            }
-        }
-        assertThat(dark).isGreaterThan(50);
-        assertThat(lit).isGreaterThan(5);
-    }
-
-    @Test
     void whatIsGrownHoldsEveryPointWithinTheDistanceAndLittleMore() {
         SplittableRandom random = new SplittableRandom(20);
         for (int i = 0; i < 200; i++) {

@@ -121,6 +121,35 @@ class SolidsAndPiecesTest {
         assertThat(pieces(sheets, "s").open()).hasSize(1);
     }
 
+    /** A face of half side 0.25 or 5: a stretch that ends just within it is a foot, one that ends just before it is not. */
+    @ParameterizedTest
+    @CsvSource({"0.25", "5"})
+    void aFootCutsFromWhereItComesIntoTheFace(double half) {
+        for (double in : new double[] {-0.05, 0.05}) {
+            for (int sign = -1; sign <= 1; sign += 2) {
+                for (boolean across : new boolean[] {false, true}) {
+                    double from = sign * 9;
+                    double to = sign * (half - in);
+                    Vector3D[] c = new Vector3D[4];
+                    for (int i = 0; i < 4; i++) {
+                        double along = i == 0 || i == 3 ? from : to;
+                        c[i] = across ? Vector3D.of(along, 0.1, i < 2 ? 0 : 2) : Vector3D.of(0.1, along, i < 2 ? 0 : 2);
+                    }
+                    for (boolean turned : new boolean[] {false, true}) {
+                        TestParts parts = new TestParts().sheet("s", -half, half, -half, half, 0);
+                        Scene scene = (turned
+                                        ? parts.sheet("wall", c[3], c[2], c[1], c[0])
+                                        : parts.sheet("wall", c[0], c[1], c[2], c[3]))
+                                .build(HIGH);
+                        FacePieces pieces = pieces(scene, "s");
+                        assertThat(pieces.open()).hasSize(in > 0 ? 2 : 1);
+                        assertThat(area(pieces.open())).isCloseTo(4 * half * half, within(1e-12));
+                    }
+                }
+            }
+        }
+    }
+
     /** The foot of an upright sheet cuts where it runs through: in two, whole or in part, and not where it stands beside. */
     @ParameterizedTest
     @CsvSource({"-9, 9, 1, 2", "-2, 2, 1, 2", "6, 9, 1, 1", "-9, 9, 5, 1", "-9, 9, 7, 1"})

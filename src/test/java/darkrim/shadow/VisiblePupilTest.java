@@ -12,11 +12,13 @@ import darkrim.reference.ReferenceScalar;
 import darkrim.reference.Validation;
 import darkrim.scene.Beam;
 import darkrim.scene.FieldLimit;
+import darkrim.scene.Finish;
 import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -288,6 +290,44 @@ class VisiblePupilTest {
                 }
             }
             default -> throw new IllegalArgumentException("unknown blocker " + blocker);
+        }
+    }
+
+    @Test
+    void aPointInThePlaneOfThePupilSeesNothingOfItAndNothingIsInDoubt() {
+        Scene scene = new TestParts()
+                .sheet("floor", -5, 5, -5, 5, 0)
+                .sheet("above", -5, 5, -5, 5, 150)
+                .build(Beam.of(TestParts.pupilAt(100, Ring.disc(20))));
+        VisiblePupil visible = new VisiblePupil(scene, TestParts.tree(scene));
+        for (double height : new double[] {100, 150}) {
+            PupilView view = visible.from(Vector3D.of(1, 2, height), UP);
+            assertThat(view.areaFraction()).isZero();
+            assertThat(view.roundingFraction()).isZero();
+            assertThat(view.isNone()).isTrue();
+        }
+    }
+
+    /** From a point aside and above the origin, by the corners of the triangle thrown from it onto the plane of the pupil. */
+    @Test
+    void aTiltedSheetHidesWhatItsCornersAreThrownOntoWhicheverSideItTurns() {
+        SplittableRandom random = new SplittableRandom(12);
+        for (int i = 0; i < 60; i++) {
+            Vector3D eye = Vector3D.of(random.nextDouble(-9, 9), random.nextDouble(-9, 9), random.nextDouble(-9, 9));
+            Vector3D[] corners = new Vector3D[3];
+            double[] thrown = new double[6];
+            for (int k = 0; k < 3; k++) {
+                Vector3D on = Vector3D.of(random.nextDouble(-19, 19), random.nextDouble(-19, 19), 100);
+                thrown[2 * k] = on.getX();
+                thrown[2 * k + 1] = on.getY();
+                corners[k] = eye.lerp(on, random.nextDouble(0.1, 0.9));
+            }
+            TestParts parts = new TestParts();
+            parts.builder().sheet("one", Finish.ABSORBER, "one/back", Finish.ABSORBER, TestParts.NOWHERE);
+            parts.builder().triangle("one", corners[0], corners[1], corners[2]);
+            Scene scene = parts.build(Beam.of(TestParts.pupilAt(100, Polygon.rectangle(40, 40))));
+            PupilView view = new VisiblePupil(scene, TestParts.tree(scene)).from(eye, UP);
+            assertThat(view.areaFraction()).isCloseTo(1 - Math.abs(PlanarPolygons.area(thrown)) / 1600, within(1e-9));
         }
     }
 }

@@ -10,7 +10,6 @@ import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
