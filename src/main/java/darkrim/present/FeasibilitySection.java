@@ -3,6 +3,7 @@ package darkrim.present;
 import darkrim.assembly.Feasibility;
 import darkrim.assembly.SideFeasibility;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** A line for each opening: what geometry alone says before any ray. */
 final class FeasibilitySection {
@@ -44,10 +45,19 @@ final class FeasibilitySection {
                         + "them. Placement error t = " + Figures.length(first.placementError()) + " a side"
                         + (first.placementStated() ? "" : " (none is stated)")
                         + " is included. Some opening can do both, show the whole pupil and keep the edge of the die dark, "
-                        + "only if the edge is no higher than h limit = N (d - 2t), with f-number N and d where the die ends.");
+                        + "only if the edge is no higher than h limit = N (d - 2t), with f-number N and d where the die ends. h is"
+                        + " the height above the die of " + edges(lines) + ".");
         if (everything) {
             lines.forEach(line -> page.paragraph("- ", "  ", Printable.of(line.text())));
         }
+    }
+
+    /** Which edges stop the light, in words: of a land one end or the other. */
+    private static String edges(List<Feasibility> lines) {
+        return lines.stream()
+                .map(line -> line.tightest().edge().words())
+                .distinct()
+                .collect(Collectors.joining(" or "));
     }
 
     private static String fixed(double millimetres) {

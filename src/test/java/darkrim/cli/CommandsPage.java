@@ -27,6 +27,7 @@ final class CommandsPage {
                 """.formatted(JAR));
         List<CommandSpec> commands = program.getSubcommands().values().stream()
                 .map(CommandLine::getCommandSpec)
+                .filter(command -> !command.usageMessage().hidden())
                 .toList();
         commands.forEach(command -> page.append("| [%s](#%s) | %s |%n"
                 .replace("%n", "\n")
