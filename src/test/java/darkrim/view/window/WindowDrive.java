@@ -6,6 +6,7 @@ import darkrim.present.picture.ColourScale;
 import darkrim.present.picture.SeenPicture;
 import darkrim.study.Effort;
 import darkrim.verdict.Verdict;
+import darkrim.view.camera.Camera;
 import darkrim.view.camera.Direction;
 import darkrim.view.files.Memory;
 import darkrim.view.files.PictureFile;
