@@ -3,7 +3,6 @@ package darkrim.shadow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import darkrim.scene.Surface;
 import darkrim.geom.Frame;
 import darkrim.geom.Polygon;
 import darkrim.geom.Ring;
@@ -11,6 +10,7 @@ import darkrim.scene.Beam;
 import darkrim.scene.FieldLimit;
 import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
+import darkrim.scene.Surface;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -270,7 +270,8 @@ class DarknessProofTest {
         DarknessProof.Moved ended = coarse.moved(coarse.faces(floor), "floor", 0);
         assertThat(FacetEdges.of(scene).middle(ended.openEdge()).getZ()).isIn(50.0, 60.0);
         assertThat(ended.open().orElseThrow().to().norm()).isLessThan(1e-9);
-        assertThat(ended.open().orElseThrow().from().distance(Vector3D.of(0, 0, 100))).isLessThan(1e-9);
+        assertThat(ended.open().orElseThrow().from().distance(Vector3D.of(0, 0, 100)))
+                .isLessThan(1e-9);
         assertThat(ended.line()).isEmpty();
     }
 
