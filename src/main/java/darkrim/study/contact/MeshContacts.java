@@ -51,10 +51,10 @@ public final class MeshContacts {
                         }
                         int body = b;
                         mesh.leastGap()
-                                .ifPresent(width -> NarrowGap.of(scene, tree, bodies, body, tolerance, width, watch)
-                                        .stream()
-                                        .filter(gap -> told.add(Set.of(gap.first(), gap.second())))
-                                        .forEach(gap -> narrow(part, bodies, gap, width, findings)));
+                                .ifPresent(width ->
+                                        NarrowGap.of(scene, tree, bodies, body, tolerance, width, watch).stream()
+                                                .filter(gap -> told.add(Set.of(gap.first(), gap.second())))
+                                                .forEach(gap -> narrow(part, bodies, gap, width, findings)));
                     }
                 }
             }

@@ -22,7 +22,8 @@ class MeshContactsTest {
 
     private List<String> gaps(String parts) throws IOException, UnusableInput {
         Files.copy(Path.of("src/test/resources/meshes/block.stl"), folder.resolve("block.stl"));
-        Path file = Files.writeString(folder.resolve("blocks.yaml"), """
+        Path file = Files.writeString(
+                folder.resolve("blocks.yaml"), """
                 title: Blocks
                 beam: {pupil: {shape: disc, diameter: 45, distance: 320}}
                 parts:
@@ -51,7 +52,10 @@ class MeshContactsTest {
     void ofTwoMeshesTheFirstTellsIt() throws IOException, UnusableInput {
         String one = "one: {kind: mesh, file: block.stl, unit: mm, least_gap: %s}\n";
         String other = "other: {kind: mesh, file: block.stl, unit: mm, least_gap: 0.1, at: [10.05, 0, 0]}";
-        assertThat(gaps(one.formatted("0.2") + other)).singleElement().asString().contains("'least_gap' of 0.2 mm");
+        assertThat(gaps(one.formatted("0.2") + other))
+                .singleElement()
+                .asString()
+                .contains("'least_gap' of 0.2 mm");
     }
 
     @Test
