@@ -9,6 +9,9 @@ import java.util.Set;
 
 /** All parts must lie below the window: light is followed straight down from its lower face. */
 final class AboveWindow {
+    /** Parts that end at the window may do so by rounding, mm. */
+    private static final double TOLERANCE = 1e-6;
+
     private AboveWindow() {}
 
     static void check(List<Body> bodies, BeamSpec beam, Findings findings) {
@@ -22,8 +25,8 @@ final class AboveWindow {
                     .mapToDouble(t -> Math.max(t.a().getZ(), Math.max(t.b().getZ(), t.c().getZ())))
                     .max()
                     .orElse(Double.NEGATIVE_INFINITY);
-            String part = body.name().split("/", 2)[0].replaceFirst("\\[.*", "");
-            if (highest > bottom && named.add(part)) {
+            String part = GridSteps.partOf(body.name());
+            if (highest > bottom + TOLERANCE && named.add(part)) {
                 findings.error(
                         "above-window",
                         body.place(),

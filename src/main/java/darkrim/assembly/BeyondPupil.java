@@ -32,7 +32,7 @@ final class BeyondPupil {
                     .flatMapToDouble(
                             t -> DoubleStream.of(-pupil.height(t.a()), -pupil.height(t.b()), -pupil.height(t.c())))
                     .toArray();
-            String part = body.name().split("/", 2)[0].replaceFirst("\\[.*", "");
+            String part = GridSteps.partOf(body.name());
             for (double depth : beyond) {
                 byPart.merge(part, new Depths(body.place(), depth, depth), Depths::and);
             }

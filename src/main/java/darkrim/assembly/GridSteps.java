@@ -42,6 +42,11 @@ final class GridSteps {
         return steps;
     }
 
+    /** The name of the part that a path begins with, without the number of a copy: {@code lid} of {@code lid[1,2]/top}. */
+    static String partOf(String path) {
+        return path.split("/", 2)[0].replaceFirst("\\[.*", "");
+    }
+
     private static double fromMiddle(int index, int count) {
         return index - (count + 1) / 2.0;
     }
