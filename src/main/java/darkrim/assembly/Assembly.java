@@ -53,33 +53,21 @@ public final class Assembly {
     /**
      * Builds every part in the order of the layout, gives finishes and maps, and checks that rules and requirements mean something.
      *
-     * @param layout the layout
-     * @param findings receives what is wrong; with an error among them the assembly lacks what the error is about and must not be used
+     * @param layout the layout, with every part of its file
+     * @param findings what is known to be wrong; receives what else is: with an error among them the assembly lacks what the error is about and must not be used
      */
     public static Assembly of(Layout layout, Findings findings) {
-        return of(layout, true, findings);
-    }
-
-    /**
-     * The same for a layout that may lack parts of its file.
-     *
-     * @param layout the layout
-     * @param partsComplete whether it has every part of its file: only then is a pattern that selects nothing a finding
-     * @param findings receives what is wrong
-     */
-    public static Assembly of(Layout layout, boolean partsComplete, Findings findings) {
-        return of(layout, partsComplete, new AssemblyMemory(), findings);
+        return of(layout, new AssemblyMemory(), findings);
     }
 
     /**
      * The same, taking from the last layout what holds for this one.
      *
      * @param layout the layout
-     * @param partsComplete whether it has every part of its file
      * @param memory what is known of the last layout; of this one afterwards
      * @param findings receives what is wrong
      */
-    public static Assembly of(Layout layout, boolean partsComplete, AssemblyMemory memory, Findings findings) {
+    public static Assembly of(Layout layout, AssemblyMemory memory, Findings findings) {
         PartPlacer placer = new PartPlacer(memory, Cooling.of(layout), findings);
         layout.parts().forEach(placer::place);
         List<Face> faces =
@@ -90,8 +78,7 @@ public final class Assembly {
                     .forEach(name -> finishOf.put(
                             name, placer.finishByMaterial(name).or(part::finish).orElse(Part.NO_FINISH)));
         }
-        SurfaceSelector selector =
-                new SurfaceSelector(memory, finishOf.keySet(), partsComplete && placer.complete(), findings);
+        SurfaceSelector selector = new SurfaceSelector(memory, finishOf.keySet(), placer.complete(), findings);
         Set<String> ruled = finishOf.keySet().stream()
                 .filter(name -> placer.finishByMaterial(name).isPresent())
                 .collect(Collectors.toCollection(HashSet::new));
@@ -108,6 +95,7 @@ public final class Assembly {
             PupilPlane.check(layout.beam(), findings);
             AboveWindow.check(placer.bodies(), layout.beam(), findings);
             BeyondPupil.check(placer.bodies(), layout.beam(), findings);
+            DetectorFacing.check(placer.bodies(), placer.dies(), layout.beam(), findings);
         }
         return new Assembly(
                 placer.bodies(),

@@ -71,7 +71,7 @@ public final class Cooling {
      * @return empty where it stays, to the last bit
      */
     public Optional<Placement> ofCopy(String copy) {
-        String part = copy.replaceFirst("\\[.*", "");
+        String part = PartName.of(copy);
         Optional<Part.Repeat> repeat = Optional.ofNullable(parts.get(part)).flatMap(Part::repeat);
         if (repeat.isEmpty()) {
             return of(part);

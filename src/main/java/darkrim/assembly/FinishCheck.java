@@ -13,15 +13,15 @@ final class FinishCheck {
     private FinishCheck() {}
 
     /**
-     * Warns once for each part.
+     * Warns once for each part; not where there are errors, of which one may be a key {@code finish} that is misspelt.
      *
      * @param layout the layout
      * @param surfacesOf names of the surfaces of a part, by its name
      * @param ruled surfaces that get their finish from a rule
-     * @param findings receives the warnings
+     * @param findings what is known to be wrong; receives the warnings
      */
     static void check(Layout layout, Function<String, List<String>> surfacesOf, Set<String> ruled, Findings findings) {
-        if (layout.requirements().stream().noneMatch(FinishCheck::isAboutReflectedLight)) {
+        if (findings.hasErrors() || layout.requirements().stream().noneMatch(FinishCheck::isAboutReflectedLight)) {
             return;
         }
         for (Part part : layout.parts()) {

@@ -16,7 +16,7 @@ final class Maps {
     private Maps() {}
 
     static Map<String, MapGrid> of(Layout layout, List<Face> faces, SurfaceSelector selector, Findings findings) {
-        MapSpec spec = layout.maps();
+        MapSpec spec = layout.maps().equals(MapSpec.UNREAD) ? MapSpec.DEFAULT : layout.maps();
         boolean stated = !spec.equals(MapSpec.DEFAULT);
         Set<String> selected = new HashSet<>(
                 stated ? selector.select("maps", spec.surfaces(), spec.place()) : selector.matching(spec.surfaces()));

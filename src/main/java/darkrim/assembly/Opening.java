@@ -46,16 +46,6 @@ public record Opening(
         return middle(landNearPupil);
     }
 
-    /** Height of the edge of the land nearer the pupil, mm above the focal plane; of a plate that is not level the mean. */
-    public double heightNearPupil() {
-        return middle(landNearPupil).getZ();
-    }
-
-    /** Height of the edge of the land nearer the detector, mm above the focal plane; of a plate that is not level the mean. */
-    public double heightNearDetector() {
-        return middle(landNearDetector).getZ();
-    }
-
     /** In place, under the name of its part. What is turned upside down shows its other end to the pupil. */
     Opening placed(String part, Placement placement, Place partPlace) {
         List<List<Vector3D>> moved = loops().stream()

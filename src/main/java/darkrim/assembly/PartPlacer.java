@@ -47,11 +47,12 @@ final class PartPlacer {
             Pieces pieces = pieces(part);
             Part.Repeat repeat = part.repeat().orElse(new Part.Repeat(1, 1, 0, 0));
             List<GridSteps.Step> steps = GridSteps.of(repeat.columns(), repeat.rows(), repeat.stepX(), repeat.stepY());
-            facets += (long) steps.size() * pieces.facets();
-            if (facets > MOST_FACETS) {
+            long with = facets + (long) steps.size() * pieces.facets();
+            if (with > MOST_FACETS) {
                 throw new IllegalArgumentException(
-                        "with it the layout has " + facets + " facets, more than the " + MOST_FACETS + " that fit");
+                        "with it the layout has " + with + " facets, more than the " + MOST_FACETS + " that fit");
             }
+            facets = with;
             steps.forEach(step -> placeCopy(part, pieces, step));
             chordErrors.put(part.name(), pieces.chordError());
         } catch (IllegalArgumentException | ArithmeticException problem) {
@@ -114,7 +115,7 @@ final class PartPlacer {
     /** The finish that the file of a mesh gives to a surface, if it does. */
     Optional<String> finishByMaterial(String surface) {
         String[] steps = surface.split("/", 2);
-        String part = steps[0].replaceFirst("\\[.*", "");
+        String part = PartName.of(surface);
         return Optional.ofNullable(steps.length < 2 ? null : materials.get(part + "/" + steps[1]));
     }
 

@@ -2,6 +2,7 @@ package darkrim.assembly;
 
 import darkrim.diagnostic.Findings;
 import darkrim.layout.Layout;
+import darkrim.layout.MapSpec;
 import darkrim.layout.Requirement;
 import darkrim.layout.Requirement.AtMost;
 import darkrim.layout.Requirement.Clearance;
@@ -29,7 +30,9 @@ final class RequirementCheck {
         for (Requirement requirement : layout.requirements()) {
             List<String> selected =
                     selector.select("requirement " + requirement.name(), requirement.surfaces(), requirement.place());
-            if (requirement.condition() instanceof AtMost limit && limit.per() == Per.CELL) {
+            if (requirement.condition() instanceof AtMost limit
+                    && limit.per() == Per.CELL
+                    && !layout.maps().equals(MapSpec.UNREAD)) {
                 requireMaps(requirement, selected, mapped, findings);
             }
             if (requirement.condition() instanceof Clearance clearance) {

@@ -1,9 +1,12 @@
 package darkrim.assembly;
 
+import darkrim.geom.Polygon;
+import darkrim.geom.Triangulation;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
@@ -21,11 +24,32 @@ final class TurnedSkin {
     /**
      * @param profile corners (distance from the axis, height), counter-clockwise with the distance to the right and the height up, mm
      * @param chord allowed distance between circle and polygon, mm
+     * @throws IllegalArgumentException if polygons that come together across thin material would meet or pass each other
      */
     TurnedSkin(List<Vector2D> profile, double chord) {
         this.profile = profile;
         double largest = profile.stream().mapToDouble(Vector2D::getX).max().orElseThrow();
         sides = RoundSides.forRadius(largest, chord);
+        requireMaterial();
+    }
+
+    /** All polygons are alike but for their size, so that the section through their corners tells of every section. */
+    private void requireMaterial() {
+        List<Vector2D> section = IntStream.range(0, profile.size())
+                .mapToObj(i -> Vector2D.of(radius(i), profile.get(i).getY()))
+                .toList();
+        boolean sound;
+        try {
+            Triangulation.requireSimple(section);
+            sound = Polygon.signedArea(section) > 0;
+        } catch (IllegalArgumentException meeting) {
+            sound = false;
+        }
+        if (!sound) {
+            throw new IllegalArgumentException(
+                    "it is thinner somewhere than the polygons that stand for its circles allow, %.3g mm: allow less chord"
+                            .formatted(2 * chordError()));
+        }
     }
 
     /** Greatest distance between a circle of the part and its polygon, mm. */
@@ -64,8 +88,18 @@ final class TurnedSkin {
         if (corner.getX() == 0) {
             return List.of(Vector3D.of(0, 0, corner.getY()));
         }
-        boolean around = facesAxis((i + profile.size() - 1) % profile.size()) || facesAxis(i);
-        return Mesh.at(corner.getY(), around ? sides.around(corner.getX()) : sides.inside(corner.getX()));
+        return Mesh.at(corner.getY(), isAround(i) ? sides.around(corner.getX()) : sides.inside(corner.getX()));
+    }
+
+    /** Whether the polygon at a corner of the profile lies around its circle. */
+    private boolean isAround(int i) {
+        return facesAxis((i + profile.size() - 1) % profile.size()) || facesAxis(i);
+    }
+
+    /** Distance of the corners of that polygon from the axis, mm. */
+    private double radius(int i) {
+        double radius = profile.get(i).getX();
+        return isAround(i) ? radius + sides.chordError(radius) : radius;
     }
 
     /** A side that runs downward has its material farther from the axis. */

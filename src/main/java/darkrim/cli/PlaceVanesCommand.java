@@ -47,7 +47,7 @@ import picocli.CommandLine.Option;
             "  3  not decided",
             "  4  the program broke; standard error says what to report"
         })
-final class PlaceVanesCommand implements Callable<Integer> {
+final class PlaceVanesCommand implements Callable<Integer>, OptionChoices {
     private final Surroundings surroundings;
 
     @Option(
@@ -194,6 +194,11 @@ final class PlaceVanesCommand implements Callable<Integer> {
 
     PlaceVanesCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
+    }
+
+    @Override
+    public List<List<String>> choices() {
+        return List.of(VaneOptionCheck.EDGE, VaneOptionCheck.REACH);
     }
 
     @Override

@@ -29,6 +29,10 @@ record VaneOptionCheck(
         Double offAxis,
         Double first,
         double clearance) {
+    /** How far the edges stand out: one of these must be given. */
+    static final List<String> EDGE = List.of("--edge-diameter D", "--depth T");
+    /** From where on the wall is to be hidden: one of these must be given. */
+    static final List<String> REACH = List.of("--off-axis ANGLE", "--first Z");
 
     /** Everything that is wrong, one sentence each. */
     List<String> problems() {
@@ -39,8 +43,8 @@ record VaneOptionCheck(
         if (edge != null && edge.size() > 2) {
             problems.add("--edge-diameter: expected one diameter or two, got " + edge.size());
         }
-        addChoice("--edge-diameter D", edge, "--depth T", depth, problems);
-        addChoice("--off-axis ANGLE", offAxis, "--first Z", first, problems);
+        addChoice(EDGE, edge, depth, problems);
+        addChoice(REACH, offAxis, first, problems);
         if (offAxis != null && offAxis >= 90) {
             problems.add("--off-axis: expected an angle below 90 degrees, got " + number(offAxis));
         }
@@ -58,11 +62,11 @@ record VaneOptionCheck(
     }
 
     /** Of two options that say the same in two ways exactly one must be given. */
-    private static void addChoice(String one, Object given, String other, Object otherGiven, List<String> problems) {
+    private static void addChoice(List<String> choice, Object given, Object otherGiven, List<String> problems) {
         if (given == null && otherGiven == null) {
-            problems.add(one + " is missing, expected it or " + other);
+            problems.add(WrongUse.missing(choice));
         } else if (given != null && otherGiven != null) {
-            problems.add(one + " and " + other + " exclude each other, expected one of them");
+            problems.add(String.join(" and ", choice) + " exclude each other, expected one of them");
         }
     }
 

@@ -82,7 +82,21 @@ final class WrongUse {
                 found.add(refused(wrong));
             }
         }
+        if (known && result.commandSpec().userObject() instanceof OptionChoices command) {
+            command.choices().stream().filter(this::isMissing).forEach(choice -> found.add(missing(choice)));
+        }
         return known;
+    }
+
+    /** Of options of which one must be given: what is missing, also said by the command itself where nothing else is wrong. */
+    static String missing(List<String> choice) {
+        return choice.get(0) + " is missing, expected it or " + String.join(" or ", choice.subList(1, choice.size()));
+    }
+
+    private boolean isMissing(List<String> choice) {
+        return choice.stream()
+                .map(shown -> shown.substring(0, shown.indexOf(' ')))
+                .noneMatch(name -> given.stream().anyMatch(word -> bare(word).equals(name)));
     }
 
     private String missing(ArgSpec missing) {

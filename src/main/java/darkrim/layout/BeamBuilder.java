@@ -20,9 +20,7 @@ record BeamBuilder(Findings findings) {
     /** The beam; empty, with a finding, if the pupil or the field cannot be as described. */
     Optional<BeamSpec> build(Fields beam) {
         Optional<BeamSpec.PupilSpec> pupil = pupil(beam.fields("pupil"));
-        double distance = beam.fields("pupil").number("distance");
-        Optional<BeamSpec.FieldSpec> field =
-                beam.has("field") ? field(beam.fields("field"), distance) : Optional.empty();
+        Optional<BeamSpec.FieldSpec> field = beam.has("field") ? field(beam.fields("field"), pupil) : Optional.empty();
         if (pupil.isEmpty() || (beam.has("field") && field.isEmpty())) {
             return Optional.empty();
         }
@@ -77,14 +75,17 @@ record BeamBuilder(Findings findings) {
                         .orElseThrow();
     }
 
-    private Optional<BeamSpec.FieldSpec> field(Fields fields, double pupilDistance) {
+    private Optional<BeamSpec.FieldSpec> field(Fields fields, Optional<BeamSpec.PupilSpec> pupil) {
         double height = fields.number("at_height");
-        if (height >= pupilDistance) {
+        double lowest = pupil.map(BeamBuilder::lowest).orElse(Double.POSITIVE_INFINITY);
+        if (height >= lowest) {
+            boolean level = lowest == pupil.orElseThrow().centre().getZ();
             findings.error(
                     "field",
                     fields.place("at_height"),
-                    "the field at " + Wording.number(height) + " mm lies at or above the pupil at "
-                            + Wording.number(pupilDistance) + " mm, expected it below");
+                    "the field at " + Wording.number(height) + " mm lies at or above the pupil"
+                            + (level ? " at " : ", which reaches down to ")
+                            + Wording.number(lowest) + " mm, expected it below");
             return Optional.empty();
         }
         return outline(fields).map(outline -> new BeamSpec.FieldSpec(outline, centre(fields, height)));

@@ -104,7 +104,7 @@ final class CooldownBuilder {
                     "the contraction of " + material.name() + " is known from "
                             + Wording.number(material.contraction().lowest()) + " to "
                             + Wording.number(material.contraction().highest())
-                            + " K, which does not hold the cool-down from "
+                            + " K, which does not cover the cool-down from "
                             + Wording.number(asked.drawnAt()) + " to " + Wording.number(asked.worksAt())
                             + " K, expected a table of your own under 'materials' that does");
         }
@@ -116,7 +116,7 @@ final class CooldownBuilder {
             findings.error(
                     CODE,
                     place,
-                    "the layout is cooled, but " + Wording.anyOf(without).replace(" or ", " and ")
+                    "the layout is cooled, but " + Wording.allOf(without)
                             + (without.size() == 1 ? " states" : " state")
                             + " no material, expected 'material' in each part, or under 'cooldown' for all that state none");
         }

@@ -14,6 +14,8 @@ final class DetectorsBuilder {
     private static final double SMALL_PITCH = 0.001;
 
     private static final double LARGE_PITCH = 0.1;
+    /** Decimal lengths that fill their room exactly may exceed it by this share. */
+    private static final double ROUNDING = 1e-12;
 
     private final Fields fields;
     private final Findings findings;
@@ -129,8 +131,7 @@ final class DetectorsBuilder {
         double fillet = shape.underfill().map(DetectorsShape.Underfill::width).orElse(0.0);
         for (DetectorsShape.Side side : bonds.sides()) {
             double room = Math.max(0, shape.readoutLedge().on(side) - fillet);
-            // Decimal lengths that fill the ledge exactly may exceed it by rounding.
-            if (bonds.padFromEdge() + bonds.padWidth() > room * (1 + 1e-12)) {
+            if (bonds.padFromEdge() + bonds.padWidth() > room * (1 + ROUNDING)) {
                 report(
                         "bonds",
                         keys,
@@ -140,7 +141,7 @@ final class DetectorsBuilder {
                                 + ", which has " + mm(room) + (fillet > 0 ? " beside the underfill" : ""));
             }
             double margin = shape.carrierMargin().on(side);
-            if (bonds.reach() > margin) {
+            if (bonds.reach() > margin * (1 + ROUNDING)) {
                 report(
                         "bonds",
                         keys,
@@ -162,7 +163,7 @@ final class DetectorsBuilder {
     }
 
     private void checkRoom(String axis, double needed, double spacing) {
-        if (spacing > 0 && needed > spacing * (1 + 1e-12)) {
+        if (spacing > 0 && needed > spacing * (1 + ROUNDING)) {
             report(
                     "overlap",
                     fields,

@@ -134,12 +134,7 @@ public final class DimensionEdit {
     }
 
     private static Optional<Node> find(Node node, String key) {
-        return node instanceof Node.Mapping mapping
-                ? mapping.entries().stream()
-                        .filter(entry -> entry.key().equals(key))
-                        .map(Node.Entry::value)
-                        .findFirst()
-                : Optional.empty();
+        return node instanceof Node.Mapping mapping ? mapping.find(key) : Optional.empty();
     }
 
     /** Where the text of a scalar begins, by the lines and columns of the YAML library; -1 where there is no such place. */

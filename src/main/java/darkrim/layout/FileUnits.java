@@ -33,11 +33,6 @@ public record FileUnits(Unit length, Unit angle) {
     }
 
     private static Optional<Node> find(Node node, String key) {
-        return node instanceof Node.Mapping mapping
-                ? mapping.entries().stream()
-                        .filter(entry -> entry.key().equals(key))
-                        .map(Node.Entry::value)
-                        .findFirst()
-                : Optional.empty();
+        return node instanceof Node.Mapping mapping ? mapping.find(key) : Optional.empty();
     }
 }

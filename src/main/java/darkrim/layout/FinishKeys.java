@@ -58,7 +58,7 @@ final class FinishKeys {
                             "rows",
                             new Kind.ListOf(Kinds.pair(TABULATED), 2, 1000),
                             "Pairs of the angle of incidence in deg and the reflectance."),
-                    Key.optional("file", Kinds.TITLE, "A CSV file beside the layout with the same pairs.")),
+                    Key.optional("file", Kinds.FILE, "A CSV file beside the layout with the same pairs.")),
             List.of("rows", "file"));
 
     private static final List<Key> REFLECTING = List.of(
@@ -72,7 +72,7 @@ final class FinishKeys {
                     "A lobe about the mirror direction, or several that add up."),
             Key.optional(
                     "reflectance_table", REFLECTANCE_TABLE, "Measured reflectance against the angle of incidence."),
-            Key.optional("brdf_table", Kinds.TITLE, "A CSV file beside the layout with a measured BRDF."),
+            Key.optional("brdf_table", Kinds.FILE, "A CSV file beside the layout with a measured BRDF."),
             Key.withDefault(
                     "dyed",
                     Kinds.FLAG,

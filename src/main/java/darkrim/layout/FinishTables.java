@@ -136,7 +136,9 @@ final class FinishTables {
             sound = error(row.places().get(2), "an azimuth of " + Wording.number(n[2]) + " deg, expected -360 to 360");
         }
         if (!(n[3] >= 0 && n[3] < 1e9)) {
-            sound = error(row.places().get(3), "a BRDF of " + Wording.number(n[3]) + " per sr, expected 0 or more");
+            sound = error(
+                    row.places().get(3),
+                    "a BRDF of " + Wording.number(n[3]) + " per sr, expected 0 or more and less than 1e9");
         }
         if (!sound) {
             return Optional.empty();

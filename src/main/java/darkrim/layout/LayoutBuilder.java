@@ -65,11 +65,9 @@ final class LayoutBuilder {
                 requirements,
                 whole(file, "placement_error").map(Fields::number),
                 whole(file, "sampling").map(value -> sampling((Fields) value)).orElse(SamplingSpec.DEFAULT),
-                whole(file, "maps")
-                        .filter(value -> mapping.entries().stream()
-                                .anyMatch(entry -> entry.key().equals("maps")))
-                        .map(value -> maps((Fields) value))
-                        .orElse(MapSpec.DEFAULT),
+                mapping.entries().stream().anyMatch(entry -> entry.key().equals("maps"))
+                        ? whole(file, "maps").map(value -> maps((Fields) value)).orElse(MapSpec.UNREAD)
+                        : MapSpec.DEFAULT,
                 cooldown.cooldown(),
                 warmth);
     }

@@ -129,6 +129,7 @@ record TurnedPartBuilder(Fields fields, Findings findings) {
                 sound = false;
             }
             double corner = socket.get().across() / StrictMath.sqrt(3);
+            // The rim of the top is a polygon of at least 48 sides.
             double least = (diameter / 2 - chamfer) * StrictMath.cos(Math.PI / 48);
             if (corner >= least) {
                 findings.error(

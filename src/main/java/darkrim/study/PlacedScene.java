@@ -69,7 +69,7 @@ public record PlacedScene(Layout layout, Assembly assembly, Scene scene, FacetTr
      * @throws UnusableInput with everything that is wrong with the layout
      */
     static PlacedScene of(Layout layout, AssemblyMemory memory, Findings findings, Watch watch) throws UnusableInput {
-        Assembly assembly = Assembly.of(layout, true, memory, findings);
+        Assembly assembly = Assembly.of(layout, memory, findings);
         findings.throwIfErrors();
         Scene scene = SceneFactory.of(layout, assembly);
         FacetTree tree = FacetTree.build(scene.corners(), scene.copyPlanes(), scene.bound());

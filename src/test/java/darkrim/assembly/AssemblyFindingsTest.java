@@ -20,6 +20,8 @@ import darkrim.layout.Requirement.NoDirect;
 import darkrim.layout.Requirement.Per;
 import darkrim.layout.Requirement.PupilSeen;
 import darkrim.layout.Shape;
+import darkrim.layout.LayoutReader;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -161,9 +163,6 @@ class AssemblyFindingsTest {
                 .containsExactly("part-not-buildable");
         Layout withoutFlat = Layouts.layout(List.of(BAR), List.of(), wishes, MapSpec.DEFAULT);
         assertThat(findings(withoutFlat)).extracting(Finding::code).containsExactly("matches-nothing");
-        Findings partial = new Findings();
-        Assembly.of(withoutFlat, false, partial);
-        assertThat(partial.sorted()).isEmpty();
     }
 
     @Test
@@ -176,6 +175,9 @@ class AssemblyFindingsTest {
                 Optional.empty(),
                 line(2));
         assertThat(findings(Layouts.layout(many)).get(0).message()).contains("facets");
+        assertThat(findings(Layouts.layout(many, BAR)))
+                .as("what does not fit takes no room from the parts after it")
+                .hasSize(1);
         Part more = new Part(
                 "more",
                 BAR.shape(),
@@ -202,5 +204,30 @@ class AssemblyFindingsTest {
         Findings findings = new Findings();
         PupilPlane.check(beam, findings);
         return findings.sorted().stream().map(Finding::code).findFirst().orElse("");
+    }
+
+    @Test
+    void ofMapsThatCouldNotBeReadNoSurfaceLacksOne() {
+        String text = """
+                title: Floor
+                beam: {pupil: {shape: disc, diameter: 10, distance: 100}}
+                parts:
+                  floor: {kind: rectangle, width: 20, depth: 20, finish: absorber}
+                requirements:
+                  even: {surfaces: floor/front, direct: {at_most: 2, per: cell}}
+                maps: %s
+                """;
+        assertThat(codes(text.formatted("[floor/front]"))).containsExactly("wrong-type");
+        assertThat(codes(text.formatted("{surfaces: [floor/front]}"))).containsExactly("wrong-type");
+        assertThat(codes(text.formatted("{surfaces: floor/back}"))).isEmpty();
+        assertThat(codes(text.formatted("{cells: 4}"))).containsExactly("matches-nothing", "no-map");
+    }
+
+    private static List<String> codes(String text) {
+        var reading = LayoutReader.read("case.yaml", text.getBytes(StandardCharsets.UTF_8));
+        Findings findings = new Findings();
+        findings.addAll(reading.findings());
+        Assembly.of(reading.layout().orElseThrow(), findings);
+        return findings.sorted().stream().map(Finding::code).sorted().toList();
     }
 }

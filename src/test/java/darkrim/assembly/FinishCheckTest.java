@@ -69,6 +69,27 @@ class FinishCheckTest {
     }
 
     @Test
+    void whereThereAreErrorsAForgottenFinishMayBeAMisspeltKey() {
+        String text = """
+                title: Floor
+                beam: {pupil: {shape: disc, diameter: 10, distance: 100}}
+                finishes: {black: {diffuse: 0.04}}
+                parts:
+                  floor: {kind: rectangle, width: 20, depth: 20, finsh: black}
+                requirements:
+                  floor-clean: {surfaces: floor/front, %s}
+                """.formatted(LIMIT);
+        var reading = LayoutReader.read("case.yaml", text.getBytes(StandardCharsets.UTF_8));
+        Findings findings = new Findings();
+        findings.addAll(reading.findings());
+        Assembly.of(reading.layout().orElseThrow(), findings);
+        assertThat(findings.sorted())
+                .extracting(Finding::code)
+                .as(findings.sorted().toString())
+                .containsExactly("unknown-key");
+    }
+
+    @Test
     void theLayoutTellsAFinishNotStatedFromOneThatAbsorbs() {
         assertThat(layout("", "", LIMIT).parts().get(0).finish()).isEmpty();
         assertThat(layout(", finish: absorber", "", LIMIT).parts().get(0).finish())

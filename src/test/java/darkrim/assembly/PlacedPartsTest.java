@@ -59,8 +59,8 @@ class PlacedPartsTest {
         Opening opening = assembly.openings().get(0);
         // Drawn from z = 3 to 4 with the land at 3.9 to 4; turned over, the land is at -4 to -3.9, the side of the
         // detector.
-        assertThat(opening.heightNearPupil()).isCloseTo(-3.9, within(1e-12));
-        assertThat(opening.heightNearDetector()).isCloseTo(-4, within(1e-12));
+        assertThat(opening.landNearPupil().get(0).getZ()).isCloseTo(-3.9, within(1e-12));
+        assertThat(opening.landNearDetector().get(0).getZ()).isCloseTo(-4, within(1e-12));
         assertThat(opening.pupilFace().get(0).getZ()).isEqualTo(-3);
         assertThat(opening.centre().getX()).isCloseTo(5, within(1e-12));
     }

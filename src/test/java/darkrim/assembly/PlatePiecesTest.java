@@ -126,12 +126,12 @@ class PlatePiecesTest {
         Opening down = assembly.openings().get(1);
         Opening sharp = assembly.openings().get(2);
         assertThat(up.name()).isEqualTo("lid/up");
-        assertThat(up.heightNearPupil()).isCloseTo(4.0, within(1e-12));
-        assertThat(up.heightNearDetector()).isCloseTo(3.95, within(1e-12));
-        assertThat(down.heightNearPupil()).isCloseTo(3.25, within(1e-12));
-        assertThat(down.heightNearDetector()).isCloseTo(3.2, within(1e-12));
-        assertThat(sharp.heightNearPupil())
-                .isEqualTo(sharp.heightNearDetector())
+        assertThat(up.landNearPupil().get(0).getZ()).isCloseTo(4.0, within(1e-12));
+        assertThat(up.landNearDetector().get(0).getZ()).isCloseTo(3.95, within(1e-12));
+        assertThat(down.landNearPupil().get(0).getZ()).isCloseTo(3.25, within(1e-12));
+        assertThat(down.landNearDetector().get(0).getZ()).isCloseTo(3.2, within(1e-12));
+        assertThat(sharp.landNearPupil().get(0).getZ())
+                .isEqualTo(sharp.landNearDetector().get(0).getZ())
                 .isCloseTo(4.0, within(1e-12));
         assertThat(assembly.surfaces()).noneMatch(name -> name.contains("sharp/land"));
         assertThat(up.centre().distance(Vector3D.of(-25, 0, 4))).isLessThan(1e-12);

@@ -1,6 +1,7 @@
 package darkrim.assembly;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import darkrim.geom.Polygon;
@@ -66,6 +67,29 @@ class TurnedPiecesTest {
         assertThat(cone.volume()).isCloseTo(Math.PI * 25 * 4, within(0.001 * 2 * Math.PI * 5 * 12));
         assertThat(areas(cone)).containsOnlyKeys("part/foot", "part/side");
         assertThat(areas(cone).get("part/side")).isCloseTo(Math.PI * 5 * 13, within(0.001 * 2 * Math.PI * 13 * 2));
+    }
+
+    /** The polygons around and inside a circle of 20 mm come together by 0.001 mm each: between them thinner material would be turned inside out. */
+    @Test
+    void whatIsThinnerThanItsPolygonsComeTogetherIsRefused() {
+        for (double thickness : new double[] {1e-4, 5e-4, 9e-4}) {
+            List<Vector2D> foil = List.of(
+                    Vector2D.of(20, 0),
+                    Vector2D.of(20 + thickness, 0),
+                    Vector2D.of(20 + thickness, 5),
+                    Vector2D.of(20, 5));
+            Shape thin = new Revolved(foil, List.of("base", "out", "lid", "in"), 0.001);
+            assertThatThrownBy(() -> PartPieces.of(thin))
+                    .as("%s", thickness)
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("thinner somewhere than the polygons");
+        }
+        List<Vector2D> wall =
+                List.of(Vector2D.of(20, 0), Vector2D.of(20.0025, 0), Vector2D.of(20.0025, 5), Vector2D.of(20, 5));
+        assertThat(bodies(new Revolved(wall, List.of("base", "out", "lid", "in"), 0.001))
+                        .get(0)
+                        .volume())
+                .isPositive();
     }
 
     /** A square on a corner, in the half plane: two sides face the axis, two away; the whole lies within the chord of the true solid. */

@@ -92,6 +92,23 @@ class PlaceVanesCommandTest {
     }
 
     @Test
+    void ofOptionsThatStandForEachOtherTheMissingOnesAreSaidWithTheOthers() {
+        Run nothing = Run.of("place-vanes", "--name", "v");
+        assertThat(nothing.code()).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(nothing.errors())
+                .contains("--wall-diameter D[,D] is missing")
+                .contains("--entrance-diameter D is missing")
+                .contains("darkrim: --edge-diameter D is missing, expected it or --depth T\n")
+                .contains("darkrim: --off-axis ANGLE is missing, expected it or --first Z\n");
+        assertThat(Run.of("place-vanes", "--wall-diameter", "80", "--depth=deep", "--first", "20")
+                        .errors())
+                .contains("--length L is missing")
+                .contains("--depth: expected a length")
+                .doesNotContain("--edge-diameter")
+                .doesNotContain("--off-axis");
+    }
+
+    @Test
     void vanesThatCannotBeMadeAreRefused() {
         Run shallow = Run.of(
                 "place-vanes",

@@ -53,7 +53,22 @@ class WrongUseTest {
                 words.add("1");
             }
         }
+        if (command.userObject() instanceof OptionChoices choices) {
+            for (List<String> choice : choices.choices()) {
+                words.add(shownName(choice.get(isOf(without, choice.get(0)) ? 1 : 0)));
+                words.add("1");
+            }
+        }
         return words;
+    }
+
+    private static boolean isOf(ArgSpec argument, String shown) {
+        return argument instanceof OptionSpec option && option.longestName().equals(shownName(shown));
+    }
+
+    /** Without its value, as the help shows it. */
+    private static String shownName(String shown) {
+        return shown.substring(0, shown.indexOf(' '));
     }
 
     private static void assertSaid(CommandSpec command, List<String> words, String... expected) {

@@ -135,7 +135,7 @@ class FinishTablesTest {
                         "m.csv:3:3: 'x' is not a number, expected one for theta_s_deg [table]",
                         "m.csv:4:1: an angle of incidence of 95 deg, expected 0 to 90 [table]",
                         "m.csv:4:6: an azimuth of 400 deg, expected -360 to 360 [table]",
-                        "m.csv:4:10: a BRDF of -1 per sr, expected 0 or more [table]",
+                        "m.csv:4:10: a BRDF of -1 per sr, expected 0 or more and less than 1e9 [table]",
                         "m.csv:5:1: the row has 3 values, expected 4 [table]");
         assertThat(messages("{brdf_table: m.csv}", "a,b\n1,2\n"))
                 .containsExactly(

@@ -133,7 +133,7 @@ final class LayoutReference {
             return number(numeric);
         }
         if (kind instanceof Kind.ListOf list) {
-            return list.expected() + ": each " + words(list.item());
+            return "a list of " + list.count() + ": each " + words(list.item());
         }
         if (kind instanceof Kind.Named named) {
             return "names, each with " + words(named.item());

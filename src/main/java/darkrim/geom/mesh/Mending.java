@@ -2,6 +2,7 @@ package darkrim.geom.mesh;
 
 import darkrim.geom.UnionFind;
 import java.util.Arrays;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
  * Mends what can be mended without a guess and names the rest. In this order: facets without area go; the same facet twice becomes one;
@@ -78,11 +79,18 @@ public final class Mending {
     }
 
     private static FacetMesh outward(FacetMesh mesh, int[] shellOf, boolean[] closed, FlawList flaws) {
-        double[] volume = new double[closed.length];
         int[] first = new int[closed.length];
         for (int f = mesh.facetCount() - 1; f >= 0; f--) {
-            volume[shellOf[f]] += mesh.at(f, 0).dot(mesh.at(f, 1).cross(mesh.at(f, 2))) / 6;
             first[shellOf[f]] = f;
+        }
+        double[] volume = new double[closed.length];
+        for (int f = 0; f < mesh.facetCount(); f++) {
+            // About a corner of its own: about the origin the sign of a small shell far away would drown in rounding.
+            Vector3D from = mesh.at(first[shellOf[f]], 0);
+            Vector3D a = mesh.at(f, 0).subtract(from);
+            Vector3D b = mesh.at(f, 1).subtract(from);
+            Vector3D c = mesh.at(f, 2).subtract(from);
+            volume[shellOf[f]] += a.dot(b.cross(c)) / 6;
         }
         boolean[] outward = new boolean[closed.length];
         int inward = 0;

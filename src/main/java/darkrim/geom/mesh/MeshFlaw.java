@@ -21,7 +21,7 @@ public record MeshFlaw(Kind kind, int count, Vector3D at, double size) {
         DUPLICATE(true),
         /** Mended: facets that faced the other way than their neighbours; the size is the longest side of one. */
         FLIPPED(true),
-        /** Mended: closed shells that faced inward; the size is the extent of one. */
+        /** Mended: closed shells that faced inward; the size is the longest side of a facet of one. */
         INSIDE_OUT(true),
         /** Edges with a facet on one side only, where light passes; the size is the length of the longest. */
         OPEN_EDGE(false),

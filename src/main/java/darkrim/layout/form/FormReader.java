@@ -21,6 +21,7 @@ public final class FormReader {
 
     private final Findings findings;
     private final List<Amount> amounts = new ArrayList<>();
+    private final EnclosingKeys enclosing = new EnclosingKeys();
 
     /**
      * @param findings receives what does not fit
@@ -66,6 +67,11 @@ public final class FormReader {
             return readScalar(scalar, kind, where);
         }
         return wrong(node, kind, where);
+    }
+
+    /** The mappings around what is being read. */
+    EnclosingKeys enclosing() {
+        return enclosing;
     }
 
     /** The value of a key that is not given. */
@@ -169,12 +175,31 @@ public final class FormReader {
             Optional<String> problem = kind.letters().problem(entry.key());
             problem.ifPresent(message -> findings.error("name", entry.keyPlace(), "the name " + message));
             places.put(entry.key(), entry.keyPlace());
+            if (standsTooDeep(entry, kind.item())) {
+                findings.error(
+                        "unknown-key",
+                        entry.keyPlace(),
+                        "'" + entry.key()
+                                + "' is a key of the layout and does not fit here, did you mean that one, outside of "
+                                + where + "?");
+                continue;
+            }
             Optional<Value> value = read(entry.value(), kind.item(), where + "." + Wording.shortened(entry.key()));
             if (problem.isEmpty()) {
                 value.ifPresent(found -> values.put(entry.key(), found));
             }
         }
         return new Value.Named(values, places, values.size() == size, mapping.place());
+    }
+
+    /** Whether the name of an entry is a key that the mapping around lacks, and its value is nothing that belongs here. */
+    private boolean standsTooDeep(Node.Entry entry, Kind item) {
+        if (!enclosing.hasRoomFor(entry.key())) {
+            return false;
+        }
+        Findings own = new Findings();
+        new FormReader(own).read(entry.value(), item, "");
+        return own.hasErrors();
     }
 
     private Optional<Value> readVariant(Node.Mapping mapping, Kind.Variants kind, String where) {
@@ -218,7 +243,18 @@ public final class FormReader {
                         "unknown-key",
                         entry.keyPlace(),
                         "unknown key '" + Wording.shortened(entry.key()) + "' in " + where + ", "
-                                + Wording.suggestion(entry.key(), names)));
+                                + suggestion(entry, kind, names)));
+    }
+
+    private static String suggestion(Node.Entry entry, Kind.Variants kind, List<String> names) {
+        if (kind.words().contains(entry.key())) {
+            return "did you mean '" + kind.selector() + ": " + entry.key() + "'?";
+        }
+        boolean holdsAll = entry.value() instanceof Node.Mapping mapping
+                && mapping.entries().stream().anyMatch(each -> each.key().equals(kind.selector()));
+        return holdsAll
+                ? "expected the keys that stand in it, without this one around them"
+                : Wording.suggestion(entry.key(), names);
     }
 
     private Optional<Value> readEither(Node node, Kind.Either either, String where) {
@@ -232,15 +268,12 @@ public final class FormReader {
 
     private static boolean fits(Node node, Kind kind) {
         if (node instanceof Node.Mapping) {
-            return kind instanceof Kind.Structure || kind instanceof Kind.Variants || kind instanceof Kind.Named;
+            return fitsMapping(kind);
         }
         if (node instanceof Node.Items) {
             return kind instanceof Kind.ListOf;
         }
-        boolean compound = kind instanceof Kind.Structure
-                || kind instanceof Kind.Variants
-                || kind instanceof Kind.Named
-                || kind instanceof Kind.ListOf;
+        boolean compound = fitsMapping(kind) || kind instanceof Kind.ListOf;
         if (kind instanceof Kind.Choice) {
             return node instanceof Node.Scalar scalar && scalar.style() == Node.Style.WORDS;
         }
@@ -248,7 +281,24 @@ public final class FormReader {
     }
 
     private Optional<Value> wrong(Node node, Kind kind, String where) {
-        findings.error("wrong-type", node.place(), where + " is " + node.describe() + ", expected " + kind.expected());
+        findings.error(
+                "wrong-type",
+                node.place(),
+                where + " is " + node.describe() + ", expected " + kind.expected() + dashes(node, kind));
         return Optional.empty();
+    }
+
+    /** What to do about dashes where a list stands for a mapping or the other way round. */
+    private static String dashes(Node node, Kind kind) {
+        if (node instanceof Node.Items && fitsMapping(kind)) {
+            return ", without dashes";
+        }
+        return node instanceof Node.Mapping && kind instanceof Kind.ListOf list && !list.isOfNumbers()
+                ? ", each with a dash before it"
+                : "";
+    }
+
+    private static boolean fitsMapping(Kind kind) {
+        return kind instanceof Kind.Structure || kind instanceof Kind.Variants || kind instanceof Kind.Named;
     }
 }

@@ -72,7 +72,8 @@ final class FormulaLanguage {
             case "Unexpected closing brace" ->
                 "a bracket closes that was never opened, expected one that opens before it";
             case "Missing second operand for operator", "Missing operand for operator" ->
-                "the operator '" + token + "' lacks a value, expected one on each side";
+                "the operator '" + token + "' lacks a value, expected one on each side"
+                        + (token.equals("^") ? "; a negative exponent stands in brackets, ^(-2)" : "");
             case "Not enough parameters for function" ->
                 "the function '" + token + "' lacks a value, expected one in its brackets";
             case "Too many parameters for function" ->

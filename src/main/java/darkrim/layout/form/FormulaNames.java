@@ -60,6 +60,9 @@ final class FormulaNames {
         if (!(amount.written() instanceof Formula formula)) {
             return true;
         }
+        if (hasRefusedName(formula)) {
+            return false;
+        }
         boolean known = true;
         for (ASTNode use : formula.variables()) {
             String name = use.getToken().getValue();
@@ -73,6 +76,13 @@ final class FormulaNames {
             }
         }
         return Exponent.check(formula, findings) && known;
+    }
+
+    /** Whether it uses a dimension whose name is no name, such as {@code lid-height}, which has been reported: it is read as a difference. */
+    private boolean hasRefusedName(Formula formula) {
+        return broken.stream()
+                .anyMatch(name -> Letters.DIMENSION.problem(name).isPresent()
+                        && formula.text().contains(name));
     }
 
     private void follow(String name, List<String> path, Set<String> visited) {

@@ -86,7 +86,24 @@ public sealed interface Kind {
     record ListOf(Kind item, int least, int most) implements Kind {
         @Override
         public String expected() {
-            return "a list of " + (least == most ? String.valueOf(least) : least + " to " + most);
+            return "a list of " + count() + " values" + example();
+        }
+
+        /** How many items it has: {@code 2}, {@code 1 to 4}. */
+        public String count() {
+            return least == most ? String.valueOf(least) : least + " to " + most;
+        }
+
+        /** Of a few numbers: whoever writes one number or {@code 2x1} sees the form. */
+        private String example() {
+            return isOfNumbers() && least == most && most <= 3
+                    ? ", such as " + List.of(1, 2, 3).subList(0, most)
+                    : "";
+        }
+
+        /** Whether its items are numbers, which stand in brackets on one line. */
+        boolean isOfNumbers() {
+            return item instanceof Numeric || item instanceof Whole;
         }
     }
 

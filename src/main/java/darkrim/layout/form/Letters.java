@@ -31,6 +31,10 @@ public enum Letters {
             "a pattern for surfaces, such as \"mosaic/**/edge/*\", with braces in pairs",
             "^(?=.*\\S)(?!/)(?!.*//)[^\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cn}\\p{Co}\\p{Cs}]{1,300}$");
 
+    /** What text programs make of quotation marks. */
+    private static final Pattern PRINTED_QUOTES =
+            Pattern.compile("[\u2018-\u201e\u00ab\u00bb\u2039\u203a].*[\u2018-\u201e\u00ab\u00bb\u2039\u203a]");
+
     private final String expected;
     private final String rule;
     private final Pattern pattern;
@@ -53,6 +57,10 @@ public enum Letters {
 
     /** What is wrong with a text; empty where nothing is. */
     Optional<String> problem(String text) {
+        if (this != LINE && this != NOTE && PRINTED_QUOTES.matcher(text).matches()) {
+            return Optional.of("'" + Wording.shortened(text)
+                    + "' stands in quotation marks of print, which belong to the text, expected \" or '");
+        }
         if (pattern.matcher(text).matches() && (this != PATTERN || bracesPair(text))) {
             return Optional.empty();
         }

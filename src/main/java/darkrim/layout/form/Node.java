@@ -2,6 +2,7 @@ package darkrim.layout.form;
 
 import darkrim.diagnostic.Place;
 import java.util.List;
+import java.util.Optional;
 
 /** What a text file says: a tree of mappings, lists and scalars, each with its place. */
 public sealed interface Node {
@@ -80,6 +81,14 @@ public sealed interface Node {
         /** Copies the list. */
         public Mapping {
             entries = List.copyOf(entries);
+        }
+
+        /** The value of a key, if there is one. */
+        public Optional<Node> find(String key) {
+            return entries.stream()
+                    .filter(entry -> entry.key().equals(key))
+                    .map(Entry::value)
+                    .findFirst();
         }
 
         @Override

@@ -16,6 +16,7 @@ final class OtherWords {
             Map.entry("location", List.of("at", "centre", "shift")),
             Map.entry("origin", List.of("at", "centre", "shift")),
             Map.entry("offset", List.of("at", "centre", "shift")),
+            Map.entry("at", List.of("centre", "shift")),
             Map.entry("z", List.of("height", "distance", "at_height", "at")),
             Map.entry("rotate", List.of("turn")),
             Map.entry("rotation", List.of("turn")),

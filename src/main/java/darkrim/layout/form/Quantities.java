@@ -210,11 +210,22 @@ public final class Quantities {
         }
         inFileUnits(amount)
                 .ifPresentOrElse(
-                        value -> {
-                            values.put(name, value);
-                            amount.settle(toDouble(value, measure));
-                        },
+                        value -> settleDimension(name, amount, value, toDouble(value, measure)),
                         () -> unresolved.add(name));
+    }
+
+    private void settleDimension(String name, Amount amount, BigDecimal inFileUnits, double settled) {
+        if (Double.isFinite(settled)) {
+            values.put(name, inFileUnits);
+            amount.settle(settled);
+        } else {
+            unresolved.add(name);
+            findings.error(
+                    "not-finite",
+                    amount.place(),
+                    "'" + Wording.shortened(amount.written().text())
+                            + "' is too large for a number, expected a finite value");
+        }
     }
 
     private void settle(Amount amount, Measure measure) {

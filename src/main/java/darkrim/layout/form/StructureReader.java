@@ -22,7 +22,7 @@ import java.util.stream.Stream;
  */
 record StructureReader(FormReader reader, Findings findings, String where) {
     /** Digits, perhaps with a unit: what YAML makes a key of within braces when a number has a decimal comma. */
-    private static final Pattern AFTER_A_COMMA = Pattern.compile("[0-9]+ *[a-z]*");
+    private static final Pattern AFTER_A_COMMA = Pattern.compile("[0-9]+([eE][-+]?[0-9]+)? *[a-z]*");
 
     /**
      * @param mapping the mapping
@@ -35,6 +35,7 @@ record StructureReader(FormReader reader, Findings findings, String where) {
         List<String> given = new ArrayList<>();
         Set<String> present = mapping.entries().stream().map(Node.Entry::key).collect(Collectors.toSet());
         boolean complete = true;
+        reader.enclosing().enter(structure, place(), present);
         for (Node.Entry entry : mapping.entries()) {
             if (selector.filter(entry.key()::equals).isPresent()) {
                 continue;
@@ -49,6 +50,7 @@ record StructureReader(FormReader reader, Findings findings, String where) {
             value.ifPresent(found -> values.put(entry.key(), found));
             complete &= value.isPresent();
         }
+        reader.enclosing().leave();
         complete &= checkChoice(mapping, structure, given);
         Set<String> needed = new TreeSet<>();
         given.stream().map(structure.needed()::get).filter(Objects::nonNull).forEach(needed::add);
@@ -103,7 +105,32 @@ record StructureReader(FormReader reader, Findings findings, String where) {
                 "unknown-key",
                 entry.keyPlace(),
                 "unknown key '" + Wording.shortened(entry.key()) + "' in " + holder + ", "
-                        + (names.isEmpty() ? "expected no further key" : Wording.suggestion(entry.key(), names)));
+                        + suggestion(entry.key(), structure, names));
+    }
+
+    private String suggestion(String word, Kind.Structure structure, List<String> names) {
+        return keyWithWord(word, structure, names)
+                .or(() -> Wording.didYouMean(word, names))
+                .or(() -> reader.enclosing()
+                        .holderOf(word)
+                        .map(holder ->
+                                "did you mean the '" + word + "' of " + holder + ", outside of " + place() + "?"))
+                .orElseGet(() -> names.isEmpty() ? "expected no further key" : Wording.suggestion(word, names));
+    }
+
+    /** For the word of a key in place of the key, as in {@code turn: {y: 90}}. */
+    private static Optional<String> keyWithWord(String word, Kind.Structure structure, List<String> names) {
+        return structure.keys().stream()
+                .filter(key -> names.contains(key.name()) && takes(key.kind(), word))
+                .findFirst()
+                .map(key -> "did you mean '" + key.name() + ": " + word + "'?");
+    }
+
+    private static boolean takes(Kind kind, String word) {
+        if (kind instanceof Kind.Either either) {
+            return either.kinds().stream().anyMatch(each -> takes(each, word));
+        }
+        return kind instanceof Kind.Choice choice && choice.words().contains(word);
     }
 
     private boolean checkChoice(Node.Mapping mapping, Kind.Structure structure, List<String> given) {

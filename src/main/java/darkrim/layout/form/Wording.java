@@ -25,7 +25,8 @@ public final class Wording {
             return Optional.empty();
         }
         String wanted = word.toLowerCase(Locale.ROOT);
-        int most = Math.max(1, (word.length() + 1) / 3);
+        // One letter changed in a word of one letter is any other.
+        int most = Math.min(word.length() - 1, Math.max(1, (word.length() + 1) / 3));
         LevenshteinDistance distance = new LevenshteinDistance(most);
         return known.stream()
                 .filter(candidate -> distance.apply(wanted, candidate.toLowerCase(Locale.ROOT)) >= 0)
@@ -38,24 +39,40 @@ public final class Wording {
 
     /** {@code did you mean 'x'?}, by {@link OtherWords} or the letters, or the known words where none is near. */
     public static String suggestion(String word, Collection<String> known) {
+        return didYouMean(word, known)
+                .orElseGet(() -> known.isEmpty() ? "none is defined" : "expected " + anyOf(known));
+    }
+
+    /** {@code did you mean 'x'?}, by {@link OtherWords} or the letters; empty where none of the known words is near. */
+    static Optional<String> didYouMean(String word, Collection<String> known) {
         return OtherWords.ours(word, known)
                 .or(() -> nearest(word, known))
-                .map(near -> "did you mean '" + oneLine(near) + "'?")
-                .orElseGet(() -> known.isEmpty() ? "none is defined" : "expected " + anyOf(known));
+                .map(near -> "did you mean '" + oneLine(near) + "'?");
     }
 
     /** {@code a, b or c}; a long enumeration is cut. */
     public static String anyOf(Collection<String> words) {
+        return enumeration(words, " or ");
+    }
+
+    /** {@code a, b and c}; a long enumeration is cut. */
+    public static String allOf(Collection<String> words) {
+        return enumeration(words, " and ");
+    }
+
+    private static String enumeration(Collection<String> words, String last) {
         // What is known may be what the file calls it.
         List<String> all = words.stream().map(Wording::oneLine).toList();
         if (all.size() > LONGEST_ENUMERATION) {
-            return String.join(", ", all.subList(0, LONGEST_ENUMERATION)) + " or " + (all.size() - LONGEST_ENUMERATION)
+            return String.join(", ", all.subList(0, LONGEST_ENUMERATION))
+                    + last
+                    + (all.size() - LONGEST_ENUMERATION)
                     + (all.size() == LONGEST_ENUMERATION + 1 ? " other" : " others");
         }
         if (all.size() < 2) {
             return String.join("", all);
         }
-        return String.join(", ", all.subList(0, all.size() - 1)) + " or " + all.get(all.size() - 1);
+        return String.join(", ", all.subList(0, all.size() - 1)) + last + all.get(all.size() - 1);
     }
 
     /** The text on one line with control characters made visible. */

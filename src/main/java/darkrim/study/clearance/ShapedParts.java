@@ -34,7 +34,7 @@ record ShapedParts(ThermalShape shape, Assembly assembly, Scene scene, Map<Strin
 
     /** Those of a layout of which another shape was put together without an error. */
     static ShapedParts of(Layout layout, AssemblyMemory memory) {
-        Assembly assembly = Assembly.of(layout.partsOnly(), true, memory, new Findings());
+        Assembly assembly = Assembly.of(layout.partsOnly(), memory, new Findings());
         return of(layout, assembly, SceneFactory.of(layout.partsOnly(), assembly));
     }
 

@@ -71,6 +71,24 @@ class MendingTest {
         assertThat(kinds(isTheBox(box().insideOut()))).containsExactly(Kind.INSIDE_OUT);
     }
 
+    /** Volumes about the origin have terms of 1e11 mm3 there, whose last digits are larger than the box. */
+    @Test
+    void aSmallShellFarFromTheOriginIsNotTakenForOneThatFacesInward() {
+        for (int i = 0; i < 20; i++) {
+            double x = 6e3 + 7.3 * i;
+            double y = -5e3 - 1.7 * i;
+            assertThat(kinds(Mending.of(Meshes.box(x, y, 4e3, x + 0.01, y + 0.02, 4e3 + 0.03)
+                            .mesh())))
+                    .as("box %s", i)
+                    .isEmpty();
+            assertThat(kinds(Mending.of(Meshes.box(x, y, 4e3, x + 0.01, y + 0.02, 4e3 + 0.03)
+                            .insideOut()
+                            .mesh())))
+                    .as("box %s", i)
+                    .containsExactly(Kind.INSIDE_OUT);
+        }
+    }
+
     @Test
     void aCrackOfLastDigitsIsClosedAndAWiderOneIsNot() {
         MendedMesh mended = isTheBox(box().cracked(3, Vector3D.of(1e-6, 0, 2e-6)));
