@@ -91,7 +91,8 @@ class CutPiecesTest {
         double peak = span * Math.sqrt(loop) / (Math.sqrt(loop) + Math.sqrt(loop + drop));
         double bend = loop / (peak * peak);
         double exact = Math.PI * diameter * diameter / 4 * (arc(bend, peak) + arc(bend, span - peak));
-        // A polygon within 0.0005 mm of a circle of 0.0125 mm lacks 4/3 of their ratio of its area: 5.3 %; of the thicker wires half as much.
+        // A polygon within 0.0005 mm of a circle of 0.0125 mm lacks 4/3 of their ratio of its area: 5.3 %; of the
+        // thicker wires half as much.
         assertThat(wire.volume()).isLessThan(exact).isCloseTo(exact, within(0.06 * exact));
         assertThat(areas(wire)).containsOnlyKeys("part/wire", "part/foot-1", "part/foot-2");
         double highest = wire.triangles().mapToDouble(t -> t.a().getZ()).max().orElseThrow();
