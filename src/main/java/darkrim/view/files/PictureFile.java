@@ -5,12 +5,24 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.UUID;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
 import javax.imageio.ImageIO;
 
 /** Writes a picture whole or not at all: into a file beside it, which then takes its name. */
 public final class PictureFile {
     private PictureFile() {}
+
+    /** Whoever may read a new file of the user may read a picture: otherwise a file of a passing name is the user's alone. */
+    private static FileAttribute<?>[] asNew(Path file) {
+        boolean posix = file.getFileSystem().supportedFileAttributeViews().contains("posix");
+        // What the user's mask leaves of it.
+        return posix
+                ? new FileAttribute<?>[] {
+                    PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-rw-rw-"))
+                }
+                : new FileAttribute<?>[0];
+    }
 
     /**
      * Writes a PNG file; one of that name is replaced.
@@ -22,9 +34,7 @@ public final class PictureFile {
     public static void write(Path file, Pixels pixels) throws IOException {
         BufferedImage image = new BufferedImage(pixels.width(), pixels.height(), BufferedImage.TYPE_INT_RGB);
         image.setRGB(0, 0, pixels.width(), pixels.height(), pixels.argb(), 0, pixels.width());
-        // Not as a file for this one process: others may read a picture as they may any new file of the user.
-        Path fresh =
-                Files.createFile(file.resolveSibling("." + file.getFileName() + "." + UUID.randomUUID() + ".part"));
+        Path fresh = Files.createTempFile(file.toAbsolutePath().getParent(), ".picture", ".part", asNew(file));
         try {
             if (!ImageIO.write(image, "png", fresh.toFile())) {
                 throw new IOException("no writer for PNG");
