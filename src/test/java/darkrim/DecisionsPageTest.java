@@ -44,7 +44,9 @@ class DecisionsPageTest {
             TreeMap<String, Integer> letters = new TreeMap<>();
             for (String section : Files.readString(page).split("(?m)^## ")) {
                 int end = section.indexOf('\n');
-                letters.put(section.substring(0, end), section.substring(end).strip().length());
+                letters.put(
+                        section.substring(0, end),
+                        section.substring(end).strip().length());
             }
             assertThat(letters)
                     .as("%s", page)
@@ -58,7 +60,8 @@ class DecisionsPageTest {
 
     @Test
     void numbersWithoutAPageAreThoseThatAreToldAsLeftOver() throws IOException {
-        List<Integer> taken = pages().stream().map(page -> Integer.valueOf(number(page))).toList();
+        List<Integer> taken =
+                pages().stream().map(page -> Integer.valueOf(number(page))).toList();
         List<Integer> free = IntStream.rangeClosed(1, taken.get(taken.size() - 1))
                 .filter(number -> !taken.contains(number))
                 .boxed()

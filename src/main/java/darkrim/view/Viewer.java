@@ -75,9 +75,10 @@ public final class Viewer {
             LostDisplay.heed(lost);
             if (!solid[0]) {
                 Platform.exit();
-                throw new NoWindow("this display draws no three-dimensional pictures (no usable OpenGL or Direct3D). On Linux"
-                        + " without graphics hardware give Java -Dprism.order=es2 -Dprism.forceGPU=true, which draws by"
-                        + " software (docs/view.md)");
+                throw new NoWindow(
+                        "this display draws no three-dimensional pictures (no usable OpenGL or Direct3D). On Linux"
+                                + " without graphics hardware give Java -Dprism.order=es2 -Dprism.forceGPU=true, which draws by"
+                                + " software (docs/view.md)");
             }
             Platform.runLater(() -> {
                 Stage stage = new Stage();
