@@ -3,6 +3,7 @@ package darkrim.present;
 import darkrim.layout.Requirement;
 import darkrim.study.CheckResult;
 import darkrim.verdict.Evidence;
+import darkrim.verdict.LightMargin;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
 import darkrim.verdict.Verdict;
@@ -151,7 +152,8 @@ final class EvidenceSection {
     }
 
     private static boolean isBound(Outcome outcome) {
-        return outcome.evidence().margin().orElseThrow().atLeast();
+        LightMargin margin = outcome.evidence().margin().orElseThrow();
+        return margin.atLeast() || margin.isUnexplained();
     }
 
     private static String counts(List<Outcome> against) {

@@ -78,6 +78,9 @@ public final class EvidenceWords {
             String depth = Figures.margin(margin.millimetres()).replace("-", "");
             return "light reaches " + (margin.atLeast() ? "at most " : "") + depth + " mm in" + setBy;
         }
+        if (margin.isUnexplained()) {
+            return "clearance at least " + Figures.margin(margin.millimetres()) + " mm, no edge found that sets it";
+        }
         return margin.atLeast()
                 ? "clearance at least " + Figures.margin(margin.millimetres()) + " mm"
                 : "clearance " + Figures.margin(margin.millimetres()) + " mm" + setBy;

@@ -55,16 +55,19 @@ final class MarginSection {
                 .names("least at")
                 .names("set by");
         boolean found = false;
+        boolean unexplained = false;
         for (RequirementResult each : result.judgement().requirements()) {
             Optional<Outcome> least = each.leastMargin();
             if (least.isPresent()) {
                 found = true;
                 LightMargin margin = least.get().evidence().margin().orElseThrow();
+                unexplained |= margin.isUnexplained();
                 table.row(
                         Printable.of(each.requirement().name()),
-                        (margin.atLeast() ? ">= " : "") + Figures.margin(margin.millimetres()),
+                        (margin.atLeast() || margin.isUnexplained() ? ">= " : "")
+                                + Figures.margin(margin.millimetres()),
                         margin.atLeast() ? "all" : Printable.of(least.get().where()),
-                        EdgeName.of(margin.setBy()));
+                        margin.isUnexplained() ? "(no edge found)" : EdgeName.of(margin.setBy()));
             }
         }
         if (found) {
@@ -72,7 +75,11 @@ final class MarginSection {
             page.paragraph(
                     "Of dark surfaces the clearance: each can be moved by as much in every direction and is still "
                             + "proved dark. Negative: how far light reaches into the worst of the lit ones, in its plane. "
-                            + "docs/margins.md says what each promises.");
+                            + "docs/margins.md says what each promises."
+                            + (unexplained
+                                    ? " (no edge found): the proof ends there, and no light beyond was found; the surface may"
+                                            + " have more room."
+                                    : ""));
             doubt(page, result);
         }
     }
@@ -130,10 +137,16 @@ final class MarginSection {
                     Printable.of(each.inward().map(Room::surface).orElse("")));
         }
         page.table(table);
+        boolean open = openings.stream()
+                .anyMatch(each -> each.outward().filter(Room::atLeast).isPresent());
         page.paragraph(
                 "How far that side, or those or all together, can be moved with land and bevel, all else as it is: "
                         + "outward before the next surface gets light that must not, inward before a detector loses part of the "
                         + "pupil. Negative: how far the other way to mend it; outward counts what this alone can make dark."
+                        + (open
+                                ? " With >= outward, the surface beside it is no longer proved dark farther out, and need not"
+                                        + " be lit."
+                                : "")
                         + (everything
                                 ? ""
                                 : " Of each opening the least of all sides and corners (" + page.whole() + ")."));

@@ -17,6 +17,11 @@ public record LightMargin(double millimetres, boolean atLeast, String setBy, Opt
         return new LightMargin(millimetres, true, "", Optional.empty());
     }
 
+    /** Whether a clearance ends where neither light nor an edge was found: the surface may have more room. */
+    public boolean isUnexplained() {
+        return millimetres >= 0 && !atLeast && setBy.isEmpty();
+    }
+
     /** The one that says more: an exact one, else the greater. */
     public LightMargin or(LightMargin other) {
         if (atLeast != other.atLeast) {

@@ -99,6 +99,15 @@ class EvidenceWordsTest {
     }
 
     @Test
+    void aClearanceThatNoEdgeSetsMayBeLarger() {
+        assertThat(EvidenceWords.margin(new LightMargin(0, false, "", Optional.empty())))
+                .isEqualTo("clearance at least 0.000 mm, no edge found that sets it");
+        assertThat(EvidenceWords.margin(LightMargin.noLess(0.2))).isEqualTo("clearance at least 0.200 mm");
+        assertThat(EvidenceWords.margin(new LightMargin(-0.1, false, "", Optional.empty())))
+                .isEqualTo("light reaches 0.100 mm in");
+    }
+
+    @Test
     void anOpenAreaIsNeitherDarkNorLit() {
         assertThat(words(new Evidence.OpenArea(0.1234, 0.034)))
                 .isEqualTo("neither proved dark nor found lit: 0.123 mm2 (3.4 % of its area) left open");

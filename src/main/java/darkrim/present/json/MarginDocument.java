@@ -13,7 +13,7 @@ record MarginDocument(
     static MarginDocument of(LightMargin margin) {
         return new MarginDocument(
                 margin.millimetres(),
-                margin.atLeast(),
+                margin.atLeast() || margin.isUnexplained(),
                 margin.setBy().isEmpty() ? null : margin.setBy(),
                 margin.at().map(EvidenceDocument::point).orElse(null));
     }

@@ -52,7 +52,8 @@ public final class CheckTables {
                         sampled == null ? null : (Object) sampled.lower(),
                         sampled == null ? null : (Object) sampled.upper(),
                         margin.map(LightMargin::millimetres).orElse(null),
-                        margin.map(LightMargin::atLeast).orElse(null),
+                        margin.map(found -> found.atLeast() || found.isUnexplained())
+                                .orElse(null),
                         margin.map(LightMargin::setBy).orElse(null),
                         EvidenceWords.of(outcome, confidence)));
             }
