@@ -6,10 +6,10 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.security.SecureRandom;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HexFormat;
+import java.util.UUID;
 import java.util.regex.Pattern;
 
 /**
@@ -23,8 +23,6 @@ public final class FreshFile {
     /** Content is in memory before it is written, which takes seconds: what is older was left by a writer that was killed. */
     private static final Duration LONGEST = Duration.ofHours(1);
 
-    private static final SecureRandom RANDOM = new SecureRandom();
-
     private FreshFile() {}
 
     /**
@@ -36,8 +34,8 @@ public final class FreshFile {
     public static Path beside(Path file) throws IOException {
         Path whole = file.toAbsolutePath().normalize();
         String before = "." + whole.getFileName() + ".";
-        Path fresh =
-                Files.createFile(whole.resolveSibling(before + HexFormat.of().toHexDigits(RANDOM.nextLong()) + ENDING));
+        String chance = HexFormat.of().toHexDigits(UUID.randomUUID().getMostSignificantBits());
+        Path fresh = Files.createFile(whole.resolveSibling(before + chance + ENDING));
         removeLeft(fresh, Pattern.compile(Pattern.quote(before) + "[0-9a-f]{" + DIGITS + "}" + Pattern.quote(ENDING)));
         return fresh;
     }
