@@ -38,8 +38,7 @@ class FreshFileTest {
         Path other = FreshFile.beside(file);
         assertThat(all()).containsExactlyInAnyOrder(one, other);
         assertThat(List.of(one, other))
-                .allSatisfy(each ->
-                        assertThat(each.getFileName()).asString().matches("\\.out\\.json\\.[01]\\.part"));
+                .allSatisfy(each -> assertThat(each.getFileName()).asString().matches("\\.out\\.json\\.[01]\\.part"));
     }
 
     @Test
