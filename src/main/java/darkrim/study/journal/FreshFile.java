@@ -3,21 +3,22 @@ package darkrim.study.journal;
 import java.io.IOException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.HexFormat;
-import java.util.UUID;
 import java.util.regex.Pattern;
 
 /**
- * The file beside another in which its content is written before it takes the name: {@code .NAME.RANDOM.part}. Its name is told apart by chance, not by the
- * number of the process: containers that share a folder share these numbers.
+ * The file beside another in which its content is written before it takes the name: {@code .NAME.NUMBER.part}, with the first number that is free. The
+ * file system sees to it that two writers get two, not the number of the process: containers that share a folder share these numbers.
  */
 public final class FreshFile {
-    private static final int DIGITS = 16;
+    /** More writers of one file at once are a mistake. */
+    private static final int MOST = 1000;
+
     private static final String ENDING = ".part";
 
     /** Content is in memory before it is written, which takes seconds: what is older was left by a writer that was killed. */
@@ -34,11 +35,20 @@ public final class FreshFile {
     public static Path beside(Path file) throws IOException {
         Path whole = file.toAbsolutePath().normalize();
         String before = "." + whole.getFileName() + ".";
-        // Of a name by chance the lower half has 62 random bits; no result depends on them.
-        String chance = HexFormat.of().toHexDigits(UUID.randomUUID().getLeastSignificantBits());
-        Path fresh = Files.createFile(whole.resolveSibling(before + chance + ENDING));
-        removeLeft(fresh, Pattern.compile(Pattern.quote(before) + "[0-9a-f]{" + DIGITS + "}" + Pattern.quote(ENDING)));
+        Path fresh = first(whole, before);
+        removeLeft(fresh, Pattern.compile(Pattern.quote(before) + "[0-9]{1,3}" + Pattern.quote(ENDING)));
         return fresh;
+    }
+
+    private static Path first(Path whole, String before) throws IOException {
+        for (int number = 0; number < MOST; number++) {
+            try {
+                return Files.createFile(whole.resolveSibling(before + number + ENDING));
+            } catch (FileAlreadyExistsException taken) {
+                // By another writer, or one that was killed.
+            }
+        }
+        throw new FileAlreadyExistsException(before + "*" + ENDING);
     }
 
     /** By the clock of the file system, which stamps all of them. */
