@@ -42,7 +42,7 @@ class DecisionsPageTest {
     void everyPageSaysWhatWasConsideredAndHowWeWouldNoticeThatItWasWrong() throws IOException {
         for (Path page : pages()) {
             TreeMap<String, Integer> letters = new TreeMap<>();
-            for (String section : Files.readString(page).split("(?m)^## ")) {
+            for (String section : Files.readString(page).split("(?m)^## ", -1)) {
                 int end = section.indexOf('\n');
                 letters.put(
                         section.substring(0, end),
