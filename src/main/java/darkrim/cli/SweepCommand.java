@@ -188,7 +188,9 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
         design.check(many);
         int batches = options.effort().mostSamples().map(Plan::batchesOf).orElse(BATCHES);
         return new SweepSettings(
-                design, options.effort().seed(), PointSettings.values(Math.max(SweepSettings.LEAST_BATCHES, batches), margins));
+                design,
+                options.effort().seed(),
+                PointSettings.values(Math.max(SweepSettings.LEAST_BATCHES, batches), margins));
     }
 
     @Override

@@ -78,11 +78,12 @@ final class CurvePanel {
         if (range >= LEAST_RANGE) {
             return chart(width, height, 1);
         }
-        // The library takes values that differ by less than 1e-4 for equally spaced and writes a label at each, one over the other.
+        // The library takes values that differ by less than 1e-4 for equally spaced and writes a label at each, one
+        // over the other.
         double larger = StrictMath.pow(10, Math.ceil(-StrictMath.log10(range)));
         CurvePanel scaled = new CurvePanel(title, across, up, highIsGood);
-        marks.forEach(mark ->
-                scaled.add(mark.x, larger * mark.y, larger * mark.error, larger * mark.limit, mark.verdict));
+        marks.forEach(
+                mark -> scaled.add(mark.x, larger * mark.y, larger * mark.error, larger * mark.limit, mark.verdict));
         return scaled.chart(width, height, larger);
     }
 

@@ -35,8 +35,8 @@ public final class Printable {
         int middle = kept / 2;
         List<MatchResult> distinctions = DISTINCTION.matcher(text).results().toList();
         int head = IntStream.range(1, kept)
-                .filter(from -> distinctions.stream()
-                        .allMatch(each -> each.end() <= from || each.start() >= from + left))
+                .filter(from ->
+                        distinctions.stream().allMatch(each -> each.end() <= from || each.start() >= from + left))
                 .boxed()
                 .min(Comparator.comparingInt(from -> Math.abs(from - middle)))
                 .orElse(middle);

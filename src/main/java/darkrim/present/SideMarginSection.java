@@ -53,8 +53,9 @@ final class SideMarginSection {
                         + " Negative: how far the other way to mend it; outward counts what this alone can make dark."
                         + (warm.isEmpty() ? "" : " Cold: as judged; warm: in the shape as drawn.")
                         + error.map(each -> " Less t: with the placement error t = " + Figures.length(each)
-                                        + " mm a side taken off; negative means that the worst placement breaks it, '" + UNKNOWN
-                                        + "' that no more than t was proved: the true room may be more.")
+                                        + " mm a side taken off; negative means that the worst placement breaks it, '"
+                                        + UNKNOWN
+                                        + "' that less than t is proved and the true room may be more.")
                                 .orElse(" The layout states no placement error, so none is taken off."));
     }
 

@@ -57,9 +57,10 @@ final class SurfaceSection {
                     "Of surfaces that differ only in number and side the brightest; 'of' counts those that get light "
                             + "(" + page.whole() + ").");
         }
-        page.paragraph(others(all.stream().filter(surface -> !getsLight(surface)).toList(), result.stopped())
-                + " 'none seen' is what samples say and proves nothing; 'proved dark' is "
-                + "proved. Relative irradiance 1 is what the unobstructed pupil gives at the origin, facing +z.");
+        page.paragraph(
+                others(all.stream().filter(surface -> !getsLight(surface)).toList(), result.stopped())
+                        + " 'none seen' is what samples say and proves nothing; 'proved dark' is "
+                        + "proved. Relative irradiance 1 is what the unobstructed pupil gives at the origin, facing +z.");
     }
 
     private static String[] cells(SurfaceKind kind, Values values, OptionalDouble unit) {
@@ -103,7 +104,7 @@ final class SurfaceSection {
         return counted + (count == 1 ? " was" : " were") + " not measured in full, "
                 + (stopped
                         ? "since the check was stopped before their turn"
-                        : "since the samples allowed do not reach for all such alike (--samples allows more)");
+                        : "since the samples allowed do not reach for a look at every surface (--samples allows more)");
     }
 
     private static boolean isUnmeasured(SurfaceResult surface) {

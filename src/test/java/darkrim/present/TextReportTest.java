@@ -133,7 +133,7 @@ class TextReportTest {
                 Results.of(Results.yaml("", "backs-dark: {surfaces: '{left,right}/back', direct: none}"), 1000, 2);
         assertThat(oneLine(few))
                 .containsPattern("\\. 3 further surfaces were not measured in full, since the"
-                        + " samples allowed do not reach for all such alike \\(--samples allows more\\)\\.");
+                        + " samples allowed do not reach for a look at every surface \\(--samples allows more\\)\\.");
         assertThat(oneLine(MIXED)).doesNotContain("not measured");
     }
 

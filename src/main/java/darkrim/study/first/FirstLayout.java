@@ -64,7 +64,8 @@ public record FirstLayout(String title, FirstWishes wishes, FirstBaffle baffle, 
                 finish_rules:
                   - {surfaces: "mosaic/**/edge/*", finish: bare}
                   - {surfaces: "mosaic/**/readout/*", finish: bare}
-                """.formatted(bonds() ? "  gold:    {diffuse: 0.60, source: \"wire bonds; from memory\"}\n" : "") + (bonds() ? "  - {surfaces: \"mosaic/**/{bonds,pads}\", finish: gold}\n" : "") + """
+                """.formatted(bonds() ? "  gold:    {diffuse: 0.60, source: \"wire bonds; from memory\"}\n" : "")
+                + (bonds() ? "  - {surfaces: \"mosaic/**/{bonds,pads}\", finish: gold}\n" : "") + """
                   - {surfaces: "mosaic/**/carrier", finish: ceramic}
 
                 """;

@@ -45,10 +45,10 @@ final class RequirementWords {
         if (result.outcomes().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Outcome> least = result.requirement().condition() instanceof Requirement.NoDirect
-                        && result.verdict() == Verdict.PASS
-                ? result.leastMargin()
-                : Optional.empty();
+        Optional<Outcome> least =
+                result.requirement().condition() instanceof Requirement.NoDirect && result.verdict() == Verdict.PASS
+                        ? result.leastMargin()
+                        : Optional.empty();
         return least.or(() -> Optional.of(result.worst()));
     }
 
