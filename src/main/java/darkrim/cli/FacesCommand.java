@@ -3,7 +3,7 @@ package darkrim.cli;
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.UnusableInput;
 import darkrim.layout.form.Wording;
-import darkrim.present.FaceNamesStub;
+import darkrim.present.FaceNameLines;
 import darkrim.present.FaceReport;
 import darkrim.present.table.PartTables;
 import darkrim.study.FaceListing;
@@ -95,7 +95,7 @@ final class FacesCommand implements Callable<Integer>, LayoutCommand {
             return ExitCode.UNUSABLE;
         }
         surroundings.show(listing.findings(), new FaceReport(verbose).of(listing));
-        if (output.isPresent() && !write(output.get(), FaceNamesStub.of(listing))) {
+        if (output.isPresent() && !write(output.get(), FaceNameLines.of(listing))) {
             return ExitCode.UNUSABLE;
         }
         if (!tables.write(() -> PartTables.faces(listing, Version.number()), overwrite, surroundings.errors())) {

@@ -51,6 +51,7 @@ import picocli.CommandLine.TypeConversionException;
             "  4  the program broke; standard error says what to report"
         })
 final class NewCommand implements Callable<Integer> {
+    private static final String TITLE = "--title";
     private static final String PUPIL_DIAMETER = "--pupil-diameter";
     /** Columns of what is printed, as of every report. */
     private static final int WIDTH = 100;
@@ -65,7 +66,7 @@ final class NewCommand implements Callable<Integer> {
     private Path file;
 
     @Option(
-            names = "--title",
+            names = TITLE,
             paramLabel = "TEXT",
             defaultValue = "First baffle",
             description = "Title; default: First baffle.")
@@ -219,7 +220,17 @@ final class NewCommand implements Callable<Integer> {
                 given.put(question, answer.getAsDouble());
             }
         }
-        return true;
+        askTitle(answers, watch);
+        return !watch.stop();
+    }
+
+    /** All else is known by then: where the answers ended, the title that is suggested will do. */
+    private void askTitle(Answers answers, Watch watch) {
+        if (!spec.commandLine().getParseResult().hasMatchedOption(TITLE)) {
+            surroundings.errors().print("Title [" + title + "]: ");
+            surroundings.errors().flush();
+            answers.next(watch::stop).filter(line -> !line.isBlank()).ifPresent(line -> title = line.strip());
+        }
     }
 
     private OptionalDouble answer(Question question, Map<Question, Double> given, Answers answers, Watch watch) {
@@ -283,6 +294,9 @@ final class NewCommand implements Callable<Integer> {
                     .append(" mm is within N (d - 2t) = ")
                     .append(number(wishes.greatestHeight()))
                     .append(" mm.\n");
+        }
+        if (!FirstLayout.hasBonds(wishes)) {
+            text.append("No bond wires are written: of this many rows of detectors not all could leave outward.\n");
         }
         baffle.conflicts()
                 .forEach(conflict -> text.append(WordUtils.wrap("CONFLICT: " + conflict, WIDTH, "\n", false))

@@ -58,7 +58,6 @@ import picocli.CommandLine.Option;
             "  4  the program broke; standard error says what to report"
         })
 final class SweepCommand implements Callable<Integer>, LayoutCommand {
-    private static final int LEAST_BATCHES = 8;
     /** Batches of each number where nothing else is asked for. */
     static final int BATCHES = 32;
 
@@ -190,7 +189,9 @@ final class SweepCommand implements Callable<Integer>, LayoutCommand {
         design.check(many);
         int batches = options.effort().mostSamples().map(Plan::batchesOf).orElse(BATCHES);
         return new SweepSettings(
-                design, options.effort().seed(), PointSettings.values(Math.max(LEAST_BATCHES, batches), margins));
+                design,
+                options.effort().seed(),
+                PointSettings.values(Math.max(SweepSettings.LEAST_BATCHES, batches), margins));
     }
 
     @Override

@@ -24,6 +24,10 @@ final class CurvePanel {
     private static final double ERRORS = 2;
     /** Room above and below, as a share of the height. */
     private static final double ROOM = 0.1;
+    /** The same where nothing has a height. */
+    private static final double LEAST_ROOM = 1e-12;
+    /** Plots of less height are drawn of values made larger. */
+    private static final double LEAST_RANGE = 0.1;
 
     /** Width of the labels at the left, so that panels stand under each other. */
     private static final int LABELS = 72;
@@ -70,6 +74,25 @@ final class CurvePanel {
     }
 
     XYChart chart(int width, int height) {
+        double range = high() - low();
+        if (range >= LEAST_RANGE) {
+            return chart(width, height, 1);
+        }
+        // The library takes values that differ by less than 1e-4 for equally spaced and writes a label at each, one
+        // over the other.
+        double larger = StrictMath.pow(10, Math.ceil(-StrictMath.log10(range)));
+        CurvePanel scaled = new CurvePanel(title, across, up, highIsGood);
+        marks.forEach(
+                mark -> scaled.add(mark.x, larger * mark.y, larger * mark.error, larger * mark.limit, mark.verdict));
+        return scaled.chart(width, height, larger);
+    }
+
+    /**
+     * The chart.
+     *
+     * @param larger what the values are multiplied with; the labels say them as they were
+     */
+    private XYChart chart(int width, int height, double larger) {
         XYChart chart = new XYChartBuilder()
                 .width(width)
                 .height(height)
@@ -77,11 +100,9 @@ final class CurvePanel {
                 .xAxisTitle(across)
                 .yAxisTitle(up)
                 .build();
-        double low = highIsGood ? extent(-1) : Math.min(0, extent(-1));
-        double high = extent(1);
-        double room = high > low ? ROOM * (high - low) : Math.max(1e-12, Math.abs(high) * ROOM);
-        style(chart.getStyler(), low - room, high + room);
-        passRegion(chart, low - room, high + room);
+        style(chart.getStyler(), low(), high());
+        chart.getStyler().setYAxisTickLabelsFormattingFunction(value -> tick(value, larger));
+        passRegion(chart, low(), high());
         band(chart);
         double[] x = marks.stream().mapToDouble(Mark::x).toArray();
         line(
@@ -96,6 +117,26 @@ final class CurvePanel {
         verdict(chart, Verdict.FAIL, SeriesMarkers.CROSS);
         verdict(chart, Verdict.UNDECIDED, SeriesMarkers.SQUARE);
         return chart;
+    }
+
+    /** Lower end of the plot. */
+    private double low() {
+        return lowest() - room();
+    }
+
+    /** Upper end of the plot. */
+    private double high() {
+        return extent(1) + room();
+    }
+
+    private double room() {
+        double high = extent(1);
+        double low = lowest();
+        return high > low ? ROOM * (high - low) : Math.max(LEAST_ROOM, Math.abs(high) * ROOM);
+    }
+
+    private double lowest() {
+        return highIsGood ? extent(-1) : Math.min(0, extent(-1));
     }
 
     /** The lowest (-1) or highest (1) of what is drawn. */
@@ -131,13 +172,12 @@ final class CurvePanel {
         styler.setYAxisLeftWidthHint(LABELS);
         styler.setYAxisTickMarkSpacingHint(34);
         styler.setXAxisTickLabelsFormattingFunction(Wording::number);
-        styler.setYAxisTickLabelsFormattingFunction(CurvePanel::tick);
         styler.setLegendPosition(Styler.LegendPosition.InsideNE);
     }
 
     /** Without the last bits of the library's own steps. */
-    private static String tick(double value) {
-        return Math.abs(value) < 1e-15 ? "0" : Wording.number(value);
+    private static String tick(double value, double larger) {
+        return Math.abs(value) < 1e-15 ? "0" : Wording.number(value / larger);
     }
 
     private void passRegion(XYChart chart, double low, double high) {

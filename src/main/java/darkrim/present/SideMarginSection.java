@@ -11,6 +11,9 @@ import java.util.function.Function;
 
 /** How far each side and corner of each opening can be moved: as judged, as drawn warm where that differs, and with the placement error taken off. */
 final class SideMarginSection {
+    /** What a lower bound says once more was taken off than it holds. */
+    private static final String UNKNOWN = "not known";
+
     private SideMarginSection() {}
 
     static void write(Prose page, CheckResult result) {
@@ -50,7 +53,9 @@ final class SideMarginSection {
                         + " Negative: how far the other way to mend it; outward counts what this alone can make dark."
                         + (warm.isEmpty() ? "" : " Cold: as judged; warm: in the shape as drawn.")
                         + error.map(each -> " Less t: with the placement error t = " + Figures.length(each)
-                                        + " mm a side taken off; negative means that the worst placement breaks it.")
+                                        + " mm a side taken off; negative means that the worst placement breaks it, '"
+                                        + UNKNOWN
+                                        + "' that less than t is proved and the true room may be more.")
                                 .orElse(" The layout states no placement error, so none is taken off."));
     }
 
@@ -66,6 +71,20 @@ final class SideMarginSection {
 
     private static String moved(OpeningMargin margin) {
         return margin.extent() == Extent.WHOLE ? "all" : String.join(" ", margin.sides());
+    }
+
+    /**
+     * A room in words.
+     *
+     * @param room the room
+     * @param taken what is taken off it, mm
+     */
+    static String words(Room room, double taken) {
+        double left = room.millimetres() - taken;
+        // A room of at least so much says nothing once more is taken off: the true one may hold that, or not.
+        return room.atLeast() && room.millimetres() >= 0 && left < 0
+                ? UNKNOWN
+                : (room.atLeast() ? ">= " : "") + Figures.margin(left);
     }
 
     /** The cells of a row while they are gathered. */
@@ -97,8 +116,7 @@ final class SideMarginSection {
         }
 
         private static String words(Optional<Room> room, double taken) {
-            return room.map(each -> (each.atLeast() ? ">= " : "") + Figures.margin(each.millimetres() - taken))
-                    .orElse("-");
+            return room.map(each -> SideMarginSection.words(each, taken)).orElse("-");
         }
     }
 }

@@ -27,8 +27,10 @@ final class SurfaceSection {
                 .toList();
         page.heading("Surfaces that get light (relative irradiance, mean +- standard error)");
         if (lit.isEmpty()) {
+            long open = all.stream().filter(SurfaceSection::isUnmeasured).count();
             page.paragraph("None of " + Figures.counted(all.size(), "surface") + " was seen to get light"
-                    + unmeasured(all) + "." + doubt(all));
+                    + (open == 0 ? "" : "; of these " + unmeasured(Figures.count(open), open, result.stopped())) + "."
+                    + doubt(all));
             return;
         }
         OptionalDouble unit = values.unit();
@@ -57,12 +59,11 @@ final class SurfaceSection {
                     "Of surfaces that differ only in number and side the brightest; 'of' counts those that get light "
                             + "(" + page.whole() + ").");
         }
-        List<SurfaceResult> others =
-                all.stream().filter(surface -> !getsLight(surface)).toList();
-        page.paragraph(Figures.counted(others.size(), "further surface") + " not seen to get light" + unmeasured(others)
-                + ". 'none seen' is what samples say and proves nothing; 'proved dark' is "
-                + "proved." + doubt(all)
-                + " Relative irradiance 1 is what the unobstructed pupil gives at the origin, facing +z.");
+        page.paragraph(
+                others(all.stream().filter(surface -> !getsLight(surface)).toList(), result.stopped())
+                        + " 'none seen' is what samples say and proves nothing; 'proved dark' is "
+                        + "proved." + doubt(all)
+                        + " Relative irradiance 1 is what the unobstructed pupil gives at the origin, facing +z.");
     }
 
     private static String[] cells(SurfaceKind kind, Values values, OptionalDouble unit) {
@@ -99,13 +100,26 @@ final class SurfaceSection {
                         + "': that is proved of the facets, not of the curved surfaces they stand for.";
     }
 
-    /** How many of some surfaces were not looked at in full, and why. */
-    private static String unmeasured(List<SurfaceResult> surfaces) {
-        long count = surfaces.stream().filter(SurfaceSection::isUnmeasured).count();
-        return count == 0
-                ? ""
-                : "; of these " + Figures.count(count) + (count == 1 ? " was" : " were")
-                        + " not measured in full, since the check ended before their turn (--samples allows more)";
+    /** How many surfaces stand in no row, those that were measured apart from the others. */
+    private static String others(List<SurfaceResult> surfaces, boolean stopped) {
+        long open = surfaces.stream().filter(SurfaceSection::isUnmeasured).count();
+        long unlit = surfaces.size() - open;
+        String measured =
+                Figures.counted(unlit, "further surface") + (unlit == 1 ? " was" : " were") + " not seen to get light.";
+        if (open == 0) {
+            return measured;
+        }
+        return unlit == 0
+                ? unmeasured(Figures.counted(open, "further surface"), open, stopped) + "."
+                : measured + " Another " + unmeasured(Figures.count(open), open, stopped) + ".";
+    }
+
+    /** How many surfaces were not looked at in full, and why. */
+    private static String unmeasured(String counted, long count, boolean stopped) {
+        return counted + (count == 1 ? " was" : " were") + " not measured in full, "
+                + (stopped
+                        ? "since the check was stopped before their turn"
+                        : "since the samples allowed do not reach for a look at every surface (--samples allows more)");
     }
 
     private static boolean isUnmeasured(SurfaceResult surface) {

@@ -8,6 +8,7 @@ import darkrim.study.MarginUnit;
 import darkrim.study.sweep.RequirementLine;
 import darkrim.study.sweep.SweepPoint;
 import darkrim.study.sweep.SweepResult;
+import darkrim.study.sweep.SweepSettings;
 import darkrim.study.sweep.Turn;
 import darkrim.study.sweep.Variation;
 import darkrim.verdict.Plan;
@@ -63,8 +64,12 @@ public final class SweepReport {
         page.space();
         page.line("file     " + LayoutWords.file(layout));
         page.line("program  Darkrim " + version + ", seed " + result.seed() + ", "
-                + Figures.count(Plan.samplesOf(result.settings().points().batches()))
-                + " samples for each sampled number");
+                + samples(result.settings().points().batches()));
+    }
+
+    private static String samples(int batches) {
+        return Figures.count(Plan.samplesOf(batches)) + " samples for each sampled number"
+                + (batches == SweepSettings.LEAST_BATCHES ? ", the least there are" : "");
     }
 
     private static boolean measuresMargins(SweepResult result) {
@@ -80,8 +85,9 @@ public final class SweepReport {
         long none = counts.getOrDefault(Optional.<Verdict>empty(), 0L);
         String stopped = result.stopped() ? "Stopped before the end. " : "";
         return stopped + "Of " + Figures.counted(result.points().size(), "point") + ", " + Figures.count(pass)
-                + " hold every requirement, " + Figures.count(fail) + " fail at least one"
-                + (open > 0 ? ", " + Figures.count(open) + " are undecided" : "")
+                + (pass == 1 ? " holds" : " hold") + " every requirement, "
+                + Figures.count(fail) + (fail == 1 ? " fails" : " fail") + " at least one"
+                + (open > 0 ? ", " + Figures.count(open) + (open == 1 ? " is" : " are") + " undecided" : "")
                 + (none > 0 ? ", " + Figures.count(none) + " cannot be built" : "") + ".";
     }
 

@@ -6,11 +6,13 @@ import com.github.freva.asciitable.HorizontalAlign;
 import com.github.freva.asciitable.Styler;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
- * A table. As text it has a fixed width and no lines but one below the header; columns of surface names are shortened where the page is too narrow.
+ * A table. As text it has a fixed width and no lines but one below the header; columns of surface names are shortened where the page is too narrow, as
+ * far as different names stay different.
  */
 public final class Table {
     private static final Character[] RULE_BELOW_HEADER = rule();
@@ -79,9 +81,14 @@ public final class Table {
         return rows.stream().map(List::of).toList();
     }
 
-    /** The table as lines, at most as wide as the page if shortening names can do it. */
+    /** The table as lines, at most as wide as the page if shortening names can do it and leaves them different. */
     String text() {
         int[] widths = fit(widths());
+        for (int i = 0; i < widths.length; i++) {
+            while (columns.get(i).name() && confuses(i, widths[i])) {
+                widths[i]++;
+            }
+        }
         String[][] cells = rows.stream().map(row -> shortened(row, widths)).toArray(String[][]::new);
         Column[] shape = columns.stream()
                 .map(column -> new Column()
@@ -134,6 +141,16 @@ public final class Table {
             over--;
         }
         return widths;
+    }
+
+    /** Whether different names of a column would read alike at a width. */
+    private boolean confuses(int column, int width) {
+        Set<String> names = rows.stream().map(row -> row[column]).collect(Collectors.toSet());
+        return names.stream()
+                        .map(name -> Printable.within(width, name))
+                        .distinct()
+                        .count()
+                < names.size();
     }
 
     private String[] shortened(String[] row, int[] widths) {

@@ -230,4 +230,18 @@ class AssemblyFindingsTest {
         Assembly.of(reading.layout().orElseThrow(), findings);
         return findings.sorted().stream().map(Finding::code).sorted().toList();
     }
+
+    @Test
+    void aPatternForOnePartThatHasBecomeSeveralIsMendedByAStar() {
+        assertThat(findings(requirement(7, "mosaic/die/edge/*", new NoDirect())))
+                .extracting(Finding::toString)
+                .containsExactly(
+                        "case.yaml:7:3: requirement wish-7: \"mosaic/die/edge/*\" selects no surface; the nearest is"
+                                + " \"mosaic/die*/edge/*\" [matches-nothing]");
+        // The star alone does not mend this one.
+        assertThat(findings(requirement(7, "mosaic/die/egde/-y", new NoDirect())))
+                .singleElement()
+                .asString()
+                .contains("the nearest is \"mosaic/die[1,1]/edge/-y\"");
+    }
 }

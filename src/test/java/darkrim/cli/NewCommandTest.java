@@ -2,9 +2,12 @@ package darkrim.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import darkrim.diagnostic.Findings;
 import darkrim.layout.LayoutReader;
 import darkrim.layout.LayoutSchema;
 import darkrim.present.Ink;
+import darkrim.study.Effort;
+import darkrim.study.PlacedScene;
 import darkrim.verdict.Watch;
 import java.io.IOException;
 import java.io.PipedReader;
@@ -108,6 +111,33 @@ class NewCommandTest {
         assertThat(LayoutReader.read(file).findings()).isEmpty();
         assertThat(Files.readString(file)).startsWith("# yaml-language-server: $schema=layout.schema.json\n");
         assertThat(folder.resolve("layout.schema.json")).hasContent(LayoutSchema.text());
+    }
+
+    @Test
+    void theTitleIsAskedLastUnlessAnOptionSaysIt() {
+        Run run = answered("\n".repeat(12) + " Dusk camera \n");
+        assertThat(run.code()).as(run.errors()).isZero();
+        assertThat(run.errors()).endsWith("Title [First baffle]: ");
+        assertThat(LayoutReader.read(file).layout().orElseThrow().title()).isEqualTo("Dusk camera");
+        Run said = answered("\n".repeat(13), "--title", "Dawn camera", "--overwrite");
+        assertThat(said.code()).as(said.errors()).isZero();
+        assertThat(said.errors()).doesNotContain("Title");
+        assertThat(LayoutReader.read(file).layout().orElseThrow().title()).isEqualTo("Dawn camera");
+    }
+
+    @Test
+    void whereNoBondWiresFitThatIsToldAndNothingUnusedIsWritten() throws Exception {
+        List<String> three = new ArrayList<>(MOSAIC);
+        three.set(three.indexOf("--rows") + 1, "3");
+        Run run = alone(three, "--f-number", "7", "--edge-height", "2.4");
+        assertThat(run.code()).as(run.errors()).isZero();
+        assertThat(run.output()).contains("No bond wires are written");
+        Findings findings = new Findings();
+        PlacedScene.of(file, new Effort(1, Optional.empty(), Optional.empty()), findings, Watch.NONE);
+        assertThat(findings.sorted()).isEmpty();
+        assertThat(alone(MOSAIC, "--f-number", "7", "--edge-height", "2.4", "--overwrite")
+                        .output())
+                .doesNotContain("bond wires");
     }
 
     @Test

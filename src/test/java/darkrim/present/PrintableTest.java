@@ -17,12 +17,23 @@ class PrintableTest {
 
     @Test
     void aLongNameKeepsItsBeginningAndItsEnd() {
-        String name = "mosaic/die[1,2]/carrier/side/+x";
-        assertThat(Printable.within(31, name)).isEqualTo(name);
+        String name = "the-longest-name-of-all/inner";
+        assertThat(Printable.within(29, name)).isEqualTo(name);
         assertThat(Printable.within(20, name))
                 .hasSize(20)
-                .startsWith("mosaic/d")
-                .endsWith("/side/+x")
+                .startsWith("the-long")
+                .endsWith("ll/inner")
+                .contains("...");
+    }
+
+    @Test
+    void aShortenedNameKeepsTheNumbersOfItsPartAndItsSide() {
+        assertThat(Printable.within(22, "mosaic/die[2,1]/underfill/-y")).isEqualTo("mosaic/die[2,1]...l/-y");
+        assertThat(Printable.within(24, "mosaic/die[1,12]/carrier/top/-x")).isEqualTo("mosaic/die[1,12]...op/-x");
+        assertThat(Printable.within(20, "mosaic/part-of-many/die[2,1]/edge")).isEqualTo("mosaic/...[2,1]/edge");
+        // No room for both.
+        assertThat(Printable.within(10, "mosaic/die[2,1]/underfill/-y"))
+                .hasSize(10)
                 .contains("...");
     }
 }

@@ -65,6 +65,20 @@ class SweepPresentationTest {
     }
 
     @Test
+    void onePointIsCountedInTheSingularAndTheLeastSamplesAreCalledSo() throws Exception {
+        LayoutFamily family = Sweeps.slit("mean: {surfaces: screen/front, direct: {at_most: 0.08}}");
+        SweepSettings settings = new SweepSettings(
+                Sweeps.grid(family, "slit = 1, 6"),
+                Optional.empty(),
+                PointSettings.values(SweepSettings.LEAST_BATCHES, MarginScope.NONE));
+        String text =
+                new SweepReport("1.0", Ink.PLAIN).of(Sweeps.run(family, settings, StudyRecord.none(), Watch.NONE, 2));
+        assertThat(text)
+                .contains("Of 2 points, 1 holds every requirement, 1 fails at least one.")
+                .contains("seed 1, 16,384 samples for each sampled number, the least there are\n");
+    }
+
+    @Test
     void aRequirementThatFailsIsNamedBeforeTheMarginOfOneThatHolds() throws Exception {
         LayoutFamily family = Sweeps.slit(
                 "mean: {surfaces: screen/front, direct: {at_most: 0.08}}",
@@ -108,6 +122,18 @@ class SweepPresentationTest {
         // Two standard errors either way of 0.2 and -0.1, there and back.
         assertThat(chart.getSeries("two standard errors").getYData())
                 .containsExactly(new double[] {0.22, -0.08, -0.12, 0.18}, within(1e-15));
+    }
+
+    @Test
+    void smallValuesThatHardlyChangeAreDrawnLargerUnderTheirOwnLabels() {
+        CurvePanel panel = new CurvePanel("mean: margin", "slit, mm", "margin, 1", true);
+        panel.add(1, 8.8348e-5, 1e-9, 0, Verdict.PASS);
+        panel.add(2, 8.8349e-5, 1e-9, 0, Verdict.PASS);
+        XYChart chart = panel.chart(500, 300);
+        // From 8.8e-5 and a tenth of it on either side: 1e-4 at most, so that it is drawn 1e4 times as large.
+        assertThat(chart.getSeries("value").getYData()).containsExactly(new double[] {0.88348, 0.88349}, within(1e-12));
+        assertThat(chart.getStyler().getYAxisTickLabelsFormattingFunction().apply(0.8))
+                .isEqualTo("8e-5");
     }
 
     @Test

@@ -37,6 +37,15 @@ class TableTest {
         assertThat(narrow.text().lines()).allMatch(line -> line.stripTrailing().length() <= Page.WIDTH);
     }
 
+    @Test
+    void namesThatDifferNeverReadAlike() {
+        Table table = new Table().names("name").words("words");
+        String same = "n".repeat(30);
+        table.row(same + "one" + same, "w".repeat(90));
+        table.row(same + "two" + same, "");
+        assertThat(table.text()).contains("one").contains("two");
+    }
+
     private static String verdicts(Ink ink) {
         Table table = new Table().words("verdict", ink::cell).words("what");
         for (Verdict verdict : Verdict.values()) {

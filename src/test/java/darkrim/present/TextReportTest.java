@@ -132,9 +132,8 @@ class TextReportTest {
         CheckResult few =
                 Results.of(Results.yaml("", "backs-dark: {surfaces: '{left,right}/back', direct: none}"), 1000, 2);
         assertThat(oneLine(few))
-                .containsPattern(
-                        "further surfaces? not seen to get light; of these \\d+ w(as|ere) not measured in full, "
-                                + "since the check ended before their turn \\(--samples allows more\\)\\.");
+                .containsPattern("\\. 3 further surfaces were not measured in full, since the"
+                        + " samples allowed do not reach for a look at every surface \\(--samples allows more\\)\\.");
         assertThat(oneLine(MIXED)).doesNotContain("not measured");
     }
 

@@ -8,7 +8,8 @@ import java.util.List;
 /**
  * Dimensions of a first baffle, by similar triangles. With the pupil's radius R at the distance H, the edge at the height h, the last pixel at a
  * from the middle of its detector, the edge of the die d beyond it, the placement error t and k = 1 - h / H: the whole pupil is seen from all
- * pixels where half the opening is at least a k + R h / H + t, and no light passes the edge of the die where it is at most (a + d) k - R h / H - t,
+ * pixels where half the opening is at least a k + R h / H + t, at the lower end of the land, l below the edge, of an opening whose middle stands at
+ * c k a (k + l / H) + R (h - l) / H + c l / H + t, and no light passes the edge of the die where it is at most (a + d) k - R h / H - t,
  * if its middle stands at k times that of the detector. Half way between the two is (a + d / 2) k.
  *
  * @param opening side of an opening at its edge, mm
@@ -58,14 +59,15 @@ public record FirstBaffle(
         List<String> conflicts = new ArrayList<>();
         double shrink = 1 - wishes.edgeHeight() / wishes.pupilDistance();
         double cone = wishes.pupilDiameter() / 2 * wishes.edgeHeight() / wishes.pupilDistance();
-        double least = wishes.activeHalf() * shrink + cone + wishes.placementError();
+        double thickest = Math.min(THICKEST, wishes.edgeHeight() / 2);
+        double least = Math.max(seen(wishes, wishes.edgeHeight()), seen(wishes, wishes.edgeHeight() - land(thickest)));
         double most = (wishes.activeHalf() + wishes.room()) * shrink - cone - wishes.placementError();
         if (least > most) {
             conflicts.add(conflict(wishes));
         }
-        double half = least > most ? least : (wishes.activeHalf() + wishes.room() / 2) * shrink;
+        double half = least > most ? least : Math.max(least, (wishes.activeHalf() + wishes.room() / 2) * shrink);
         double bevel = bevel(wishes);
-        double thickness = Math.min(THICKEST, wishes.edgeHeight() / 2);
+        double thickness = thickest;
         double step = wishes.isMosaic() ? wishes.spacing() * shrink : 0;
         boolean oneForAll = false;
         if (wishes.isMosaic()) {
@@ -85,7 +87,7 @@ public record FirstBaffle(
                 2 * roundedUp(half),
                 step,
                 thickness,
-                Math.min(LAND, thickness / 4),
+                land(thickness),
                 bevel,
                 ledge(wishes),
                 inside,
@@ -94,12 +96,26 @@ public record FirstBaffle(
                 conflicts);
     }
 
+    /** Half the opening that shows every pixel the whole pupil, as far as its border at the height z is concerned, the outermost detector's first. */
+    private static double seen(FirstWishes wishes, double z) {
+        double share = z / wishes.pupilDistance();
+        double middle = wishes.outermost() - wishes.activeHalf();
+        return wishes.activeHalf() * (1 - share)
+                + wishes.pupilDiameter() / 2 * share
+                + middle * (wishes.edgeHeight() - z) / wishes.pupilDistance()
+                + wishes.placementError();
+    }
+
+    private static double land(double thickness) {
+        return Math.min(LAND, thickness / 4);
+    }
+
     private static String conflict(FirstWishes wishes) {
         return "No opening can do both, show every pixel the whole pupil and keep the light off the edge of the die: an"
                 + " edge at h = " + number(wishes.edgeHeight()) + " mm is above N (d - 2t) = "
                 + number(wishes.fNumber()) + " (" + number(wishes.room()) + " - 2 x "
                 + number(wishes.placementError()) + ") = " + number(wishes.greatestHeight())
-                + " mm, or so near it that the finite distance of the pupil decides. The opening that is written shows the"
+                + " mm, or so near it that the finite distance of the pupil or the land decides. The opening that is written shows the"
                 + " whole pupil. Expected a lower edge, a smaller placement error, more room on the die or a slower beam.";
     }
 

@@ -59,13 +59,13 @@ public record FirstLayout(String title, FirstWishes wishes, FirstBaffle baffle, 
                   black:   {diffuse: 0.04, source: "rough black coating; from memory"}
                   sensor:  {diffuse: 0.02, mirror: 0.04, source: "coated detector; from memory"}
                   bare:    {diffuse: 0.10, mirror: 0.30, source: "bare semiconductor edge; from memory"}
-                  gold:    {diffuse: 0.60, source: "wire bonds; from memory"}
-                  ceramic: {diffuse: 0.60, source: "ceramic carrier; from memory"}
+                %s  ceramic: {diffuse: 0.60, source: "ceramic carrier; from memory"}
 
                 finish_rules:
                   - {surfaces: "mosaic/**/edge/*", finish: bare}
                   - {surfaces: "mosaic/**/readout/*", finish: bare}
-                """ + (bonds() ? "  - {surfaces: \"mosaic/**/{bonds,pads}\", finish: gold}\n" : "") + """
+                """.formatted(bonds() ? "  gold:    {diffuse: 0.60, source: \"wire bonds; from memory\"}\n" : "")
+                + (bonds() ? "  - {surfaces: \"mosaic/**/{bonds,pads}\", finish: gold}\n" : "") + """
                   - {surfaces: "mosaic/**/carrier", finish: ceramic}
 
                 """;
@@ -121,8 +121,13 @@ public record FirstLayout(String title, FirstWishes wishes, FirstBaffle baffle, 
         return Math.min(0.35, 0.4 * (wishes.edgeHeight() - baffle.thickness()));
     }
 
-    private boolean bonds() {
+    /** Whether detectors have bond wires: only where all can leave outward. */
+    public static boolean hasBonds(FirstWishes wishes) {
         return wishes.rows() <= ROWS_WITH_BONDS;
+    }
+
+    private boolean bonds() {
+        return hasBonds(wishes);
     }
 
     private String lid() {

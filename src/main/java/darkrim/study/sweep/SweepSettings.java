@@ -15,6 +15,9 @@ import java.util.Optional;
  * @param points how each is checked
  */
 public record SweepSettings(Design design, Optional<Long> seed, PointSettings points) {
+    /** Batches of each number, at least: the errors of what is compared from point to point are found from the batches. */
+    public static final int LEAST_BATCHES = 8;
+
     /** The seed that is used. */
     public long seedFor(LayoutFamily family) {
         return seed.orElse(family.written().sampling().seed());

@@ -10,6 +10,7 @@ import darkrim.study.RequirementMargin;
 import darkrim.verdict.Evidence;
 import darkrim.verdict.Outcome;
 import darkrim.verdict.RequirementResult;
+import darkrim.verdict.Verdict;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -29,14 +30,36 @@ final class RequirementWords {
      * @param margin the least margin in words
      */
     static Facts.RequirementFact fact(RequirementResult result, Function<Outcome, String> value, String margin) {
-        boolean any = !result.outcomes().isEmpty();
+        Optional<Outcome> shown = shown(result);
         return new Facts.RequirementFact(
                 result.requirement().name(),
                 result.verdict(),
-                any ? result.worst().surface().name() : "",
+                shown.map(outcome -> outcome.surface().name()).orElse(""),
                 ConditionWords.brief(result.requirement().condition()),
-                any ? value.apply(result.worst()) : "",
+                shown.map(value).orElse(""),
                 margin);
+    }
+
+    /** What matters most; where all are dark, so that it is the margin that tells them apart, what has the least. */
+    private static Optional<Outcome> shown(RequirementResult result) {
+        if (result.outcomes().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Outcome> least =
+                result.requirement().condition() instanceof Requirement.NoDirect && result.verdict() == Verdict.PASS
+                        ? result.leastMargin()
+                        : Optional.empty();
+        return least.or(() -> Optional.of(result.worst()));
+    }
+
+    /** Where the least margin is, unless that is named anyway. */
+    private static String elsewhere(RequirementResult result, Outcome least) {
+        String surface = least.surface().name();
+        return result.verdict() == Verdict.PASS
+                        || least.evidence().margin().orElseThrow().atLeast()
+                        || surface.equals(result.worst().surface().name())
+                ? ""
+                : " at " + surface;
     }
 
     /**
@@ -53,7 +76,9 @@ final class RequirementWords {
                 || (condition instanceof Requirement.PupilSeen && searched)) {
             return isMeasured(result) ? words(RequirementMargin.of(result, scene)) : "";
         }
-        return result.leastMargin().map(outcome -> direct(outcome.evidence())).orElse("");
+        return result.leastMargin()
+                .map(outcome -> direct(outcome.evidence()) + elsewhere(result, outcome))
+                .orElse("");
     }
 
     /** The same from the margins that are known while a dimension is dragged, by name of the requirement. */

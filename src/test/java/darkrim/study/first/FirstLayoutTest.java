@@ -3,8 +3,12 @@ package darkrim.study.first;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
+import darkrim.assembly.Assembly;
+import darkrim.assembly.Feasibility;
 import darkrim.diagnostic.Findings;
 import darkrim.diagnostic.UnusableInput;
+import darkrim.layout.Layout;
+import darkrim.layout.LayoutReader;
 import darkrim.study.Check;
 import darkrim.study.CheckResult;
 import darkrim.study.Effort;
@@ -60,6 +64,20 @@ class FirstLayoutTest {
                 .contains("No opening can do both");
         CheckResult result = checked(wishes);
         assertThat(result.feasibility()).hasSize(1).allMatch(line -> line.fails());
+    }
+
+    /** Three rows: the light of the outer detectors comes in aslant, and the lower end of the land is in its way first. */
+    @Test
+    void whatIsNotFeasibleShowsTheWholePupilAllTheSame() throws IOException {
+        for (double height = 4.5; height < 5.5; height += 0.1) {
+            FirstWishes wishes = new FirstWishes(2, 3, 1600, 0.018, 4, 33, 0.5, 180, 60, 50, height, 0.1, 30);
+            assertThat(FirstBaffle.of(wishes).conflicts()).anyMatch(each -> each.contains("No opening can do both"));
+            Layout layout = LayoutReader.read(written(wishes)).layout().orElseThrow();
+            assertThat(Feasibility.of(Assembly.of(layout, new Findings()), layout.beam(), layout.placementError()))
+                    .hasSize(6)
+                    .allSatisfy(line ->
+                            assertThat(line.vignettingMargin().orElseThrow()).isNotNegative());
+        }
     }
 
     /** Fixed seed; 100 draws over the whole range of wishes, those that are possible at all read and built. */

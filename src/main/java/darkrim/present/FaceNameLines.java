@@ -12,11 +12,11 @@ import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Names for the faces of meshes as lines to paste into a layout, to be replaced by names of the designer's own. */
-public final class FaceNamesStub {
+public final class FaceNameLines {
     /** Places to a tenth of a micrometre, directions to a hundred-thousandth. */
     private static final int DECIMALS = 4;
 
-    private FaceNamesStub() {}
+    private FaceNameLines() {}
 
     /** The lines, ended by a line feed; empty if no part is a mesh. */
     public static String of(FaceListing listing) {
