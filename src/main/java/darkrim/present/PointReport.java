@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
  * @param version version of the program
  */
 public record PointReport(String version) {
+    /** From so many samples of light and of shadow on, their spread tells their error to a tenth. */
+    private static final double ENOUGH = 100;
     /** Exact and sampled values further apart than this, in standard errors, are not chance (2 in 10^9). */
     private static final double NOT_CHANCE = 6;
     /** Differences below this are rounding. */
@@ -74,10 +76,16 @@ public record PointReport(String version) {
         return Math.sqrt(exact * (1 - exact) / sampled.samples());
     }
 
-    /** The same of irradiance: no less than the error of the share brings, for samples that all agree spread less than they err. */
+    /**
+     * The standard error of irradiance: what its samples spread, but where hardly any of them are expected to find the rarer of light and shadow no less
+     * than the error of the share brings, for samples that all agree spread less than they err.
+     */
     static double irradianceError(double exactShare, double exact, Estimate sampled) {
-        double ofShare = exactShare > 0 ? exact / exactShare * shareError(exactShare, sampled) : 0;
-        return Math.max(ofShare, sampled.standardError());
+        double rarer = sampled.samples() * Math.min(exactShare, 1 - exactShare);
+        if (rarer > ENOUGH || exactShare == 0) {
+            return sampled.standardError();
+        }
+        return Math.max(exact / exactShare * shareError(exactShare, sampled), sampled.standardError());
     }
 
     /** Difference over an error; 0 where it is rounding, not a number where there are too few samples to say anything. */

@@ -3,6 +3,7 @@ package darkrim.assembly;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import darkrim.diagnostic.Findings;
 import darkrim.geom.Outline;
 import darkrim.geom.Placement;
 import darkrim.geom.Polygon;
@@ -77,7 +78,11 @@ class PlacedPartsTest {
                     : Optional.empty();
             Layout layout = Layouts.layout(
                     new Part("part", shape, placement, repeat, Optional.empty(), darkrim.diagnostic.Place.IN_CODE));
-            Assembly assembly = Layouts.assemble(layout);
+            Findings findings = new Findings();
+            Assembly assembly = Assembly.of(layout, findings);
+            // Turned at random, detectors may face anywhere.
+            assertThat(findings.sorted())
+                    .allSatisfy(finding -> assertThat(finding.code()).isEqualTo("detector-faces-away"));
             List<Body> drawn = Layouts.bodies(shape);
             for (int i = 0; i < assembly.bodies().size(); i++) {
                 Body body = assembly.bodies().get(i);

@@ -39,6 +39,10 @@ class ReportFiguresTest {
         assertThat(PointReport.irradianceError(0.5, 0.25, new Estimate(100, 0.25, 4, 2)))
                 .isEqualTo(0.2);
         assertThat(PointReport.irradianceError(0, 0, NONE)).isZero();
+        // Of many samples the spread counts, which may be far less than that of the share: a difference of 6 of its
+        // errors is no chance.
+        Estimate many = new Estimate(1_000_000, 0.25, 1e-6, 2);
+        assertThat(PointReport.irradianceError(0.5, 0.25, many)).isEqualTo(many.standardError());
     }
 
     @Test
