@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -127,8 +128,9 @@ record OutputFile(String option, Path path, boolean overwrite) {
 
     private void write(byte[] content) throws IOException {
         Path fresh = FreshFile.beside(path);
+        boolean moved = false;
         try {
-            Files.write(fresh, content);
+            Files.write(fresh, content, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING);
             CopyOption[] how = overwrite
                     ? new CopyOption[] {StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE}
                     : new CopyOption[] {};
@@ -136,8 +138,12 @@ record OutputFile(String option, Path path, boolean overwrite) {
                 throw new FileAlreadyExistsException(path.toString());
             }
             Files.move(fresh, path, how);
+            moved = true;
         } finally {
-            Files.deleteIfExists(fresh);
+            // Once it is moved, another writer may have made its own of that name.
+            if (!moved) {
+                Files.deleteIfExists(fresh);
+            }
         }
     }
 

@@ -77,7 +77,7 @@ final class MarginSection {
                             + "proved dark. Negative: how far light reaches into the worst of the lit ones, in its plane. "
                             + "docs/margins.md says what each promises."
                             + (unexplained
-                                    ? " (no edge found): the proof ends there, and no light beyond was found; the surface may"
+                                    ? " (no edge found): the proof ends there without an edge that explains it; the surface may"
                                             + " have more room."
                                     : ""));
             doubt(page, result);

@@ -20,7 +20,7 @@ import java.util.Optional;
  *
  * <ul>
  *   <li>No direct light: the dark clearance, mm; where a flat surface is lit, its shadow margin. docs/margins.md says what they promise. Not known
- *       where the requirement is undecided or no lit surface is flat.
+ *       where the requirement is undecided or no lit surface is flat; where a dimension is dragged and a proof is in doubt, the clearance behind facets.
  *   <li>Share of the pupil: the pupil margin, mm; it asks for the whole pupil, whatever share is required, and so is on the safe side.
  *   <li>Clearance: the least distance less what is asked, mm; what touches or overlaps has no depth.
  *   <li>A limit on light: the limit less the value, in relative irradiance; capped where the value was only proved to be within a bound. Not known

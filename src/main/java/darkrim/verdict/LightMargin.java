@@ -17,7 +17,7 @@ public record LightMargin(double millimetres, boolean atLeast, String setBy, Opt
         return new LightMargin(millimetres, true, "", Optional.empty());
     }
 
-    /** Whether a clearance ends where neither light nor an edge was found: the surface may have more room. */
+    /** Whether a clearance ends without an edge that explains it: the surface may have more room. */
     public boolean isUnexplained() {
         return millimetres >= 0 && !atLeast && setBy.isEmpty();
     }

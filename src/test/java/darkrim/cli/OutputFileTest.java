@@ -9,7 +9,11 @@ import java.io.StringWriter;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -67,6 +71,37 @@ class OutputFileTest {
         assertThat(new OutputFile("--json", nowhere, false).write("mine", new PrintWriter(gone)))
                 .isFalse();
         assertThat(gone.toString()).contains("; there is no such file now.").hasLineCount(1);
+    }
+
+    /** The names of fresh files are used again: none may be taken away from the writer that made it. */
+    @Test
+    void manyWritersOfOneFileDoNotDisturbOneAnother() throws Exception {
+        Path out = folder.resolve("out.json");
+        String[] contents = {"a".repeat(5_000), "b".repeat(5_000), "c".repeat(5_000), "d".repeat(5_000)};
+        StringWriter said = new StringWriter();
+        PrintWriter errors = new PrintWriter(said);
+        ExecutorService writers = Executors.newFixedThreadPool(contents.length);
+        try {
+            List<Future<Integer>> failures = new ArrayList<>();
+            for (String content : contents) {
+                failures.add(writers.submit(() -> {
+                    int failed = 0;
+                    for (int i = 0; i < 200; i++) {
+                        failed += new OutputFile("--json", out, true).write(content, errors) ? 0 : 1;
+                    }
+                    return failed;
+                }));
+            }
+            for (Future<Integer> each : failures) {
+                assertThat(each.get()).as(said::toString).isZero();
+            }
+        } finally {
+            writers.shutdownNow();
+        }
+        assertThat(Files.readString(out)).isIn((Object[]) contents);
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left.map(each -> each.getFileName().toString())).noneMatch(name -> name.endsWith(".part"));
+        }
     }
 
     @Test

@@ -36,7 +36,7 @@ public final class FreshFile {
         Path whole = file.toAbsolutePath().normalize();
         String before = "." + whole.getFileName() + ".";
         Path fresh = first(whole, before);
-        removeLeft(fresh, Pattern.compile(Pattern.quote(before) + "[0-9]{1,3}" + Pattern.quote(ENDING)));
+        removeLeft(fresh, Pattern.compile(Pattern.quote(before) + "[0-9]{1,10}" + Pattern.quote(ENDING)));
         return fresh;
     }
 

@@ -12,6 +12,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Arrays;
 import java.util.Map;
@@ -43,13 +44,18 @@ public final class WriteBack {
         Path real = file.toRealPath();
         refuseIfChanged(real, family.name(), asRead);
         Path fresh = FreshFile.beside(real);
+        boolean moved = false;
         try {
-            Files.write(fresh, changed);
+            Files.write(fresh, changed, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING);
             keepPermissions(real, fresh);
             refuseIfChanged(real, family.name(), asRead);
             Files.move(fresh, real, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            moved = true;
         } finally {
-            Files.deleteIfExists(fresh);
+            // Once it is moved, another writer may have made its own of that name.
+            if (!moved) {
+                Files.deleteIfExists(fresh);
+            }
         }
         return written;
     }
