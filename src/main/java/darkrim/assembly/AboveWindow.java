@@ -9,9 +9,6 @@ import java.util.Set;
 
 /** All parts must lie below the window: light is followed straight down from its lower face. */
 final class AboveWindow {
-    /** Parts that end at the window may do so by rounding, mm. */
-    private static final double TOLERANCE = 1e-6;
-
     private AboveWindow() {}
 
     static void check(List<Body> bodies, BeamSpec beam, Findings findings) {
@@ -26,7 +23,7 @@ final class AboveWindow {
                     .max()
                     .orElse(Double.NEGATIVE_INFINITY);
             String part = PartName.of(body.name());
-            if (highest > bottom + TOLERANCE && named.add(part)) {
+            if (highest > bottom && named.add(part)) {
                 findings.error(
                         "above-window",
                         body.place(),

@@ -43,25 +43,33 @@ record Clash(Set<Question> answers, Function<FirstWishes, Optional<String>> foun
 
     /** What is wrong with answers that are known, one sentence each; nothing of those of which one is not known yet. */
     static List<String> among(Map<Question, Double> known) {
-        return found(known, ALL);
+        return ALL.stream().flatMap(clash -> clash.in(known).stream()).toList();
     }
 
-    /** The same, of those alone to which one answer belongs: it is asked again then. */
-    static Optional<String> of(Question question, Map<Question, Double> known) {
-        return found(
-                        known,
-                        ALL.stream()
-                                .filter(clash -> clash.answers().contains(question))
-                                .toList())
-                .stream()
+    /**
+     * The first, of those alone to which one answer belongs: it is asked again then. Options that may be to blame are named, for no answer mends them.
+     *
+     * @param question the answer
+     * @param known all that are known
+     * @param options those of them that options gave
+     */
+    static Optional<String> of(Question question, Map<Question, Double> known, Set<Question> options) {
+        return ALL.stream()
+                .filter(clash -> clash.answers().contains(question))
+                .flatMap(clash -> clash.in(known).map(words -> words + clash.fixedBy(options)).stream())
                 .findFirst();
     }
 
-    private static List<String> found(Map<Question, Double> known, List<Clash> clashes) {
-        return clashes.stream()
-                .filter(clash -> clash.answers().stream()
-                        .allMatch(answer -> known.containsKey(answer) || !answer.matters(known)))
-                .flatMap(clash -> clash.found().apply(Question.wishes(known)).stream())
-                .toList();
+    private Optional<String> in(Map<Question, Double> known) {
+        boolean complete = answers.stream().allMatch(answer -> known.containsKey(answer) || !answer.matters(known));
+        return complete ? found.apply(Question.wishes(known)) : Optional.empty();
+    }
+
+    private String fixedBy(Set<Question> options) {
+        List<String> names =
+                answers.stream().filter(options::contains).map(Question::option).toList();
+        return names.isEmpty()
+                ? ""
+                : "; fixed by " + String.join(" and ", names) + ": to change that, end with Ctrl-C and begin again";
     }
 }

@@ -3,6 +3,7 @@ package darkrim.cli;
 import static darkrim.study.vanes.VaneText.number;
 
 import darkrim.layout.LayoutSchema;
+import darkrim.layout.form.Letters;
 import darkrim.layout.form.Wording;
 import darkrim.study.first.FirstBaffle;
 import darkrim.study.first.FirstLayout;
@@ -11,10 +12,12 @@ import darkrim.verdict.Watch;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.apache.commons.text.WordUtils;
@@ -52,6 +55,7 @@ import picocli.CommandLine.TypeConversionException;
         })
 final class NewCommand implements Callable<Integer> {
     private static final String TITLE = "--title";
+    private static final String TITLE_EXPECTED = "expected a title of 1 to 300 characters, none of them hidden";
     private static final String PUPIL_DIAMETER = "--pupil-diameter";
     /** Columns of what is printed, as of every report. */
     private static final int WIDTH = 100;
@@ -89,6 +93,9 @@ final class NewCommand implements Callable<Integer> {
 
     @Spec
     private CommandSpec spec;
+
+    /** What options answered before anything was asked. */
+    private Set<Question> options = Set.of();
 
     private NewCommand(Surroundings surroundings, Supplier<Optional<Answers>> nearby) {
         this.surroundings = surroundings;
@@ -149,6 +156,9 @@ final class NewCommand implements Callable<Integer> {
         }
         // Before anything is asked: no answer can mend what options say.
         problems.addAll(Clash.among(given));
+        if (!isTitle(title)) {
+            problems.add(TITLE + ": " + TITLE_EXPECTED);
+        }
         pupilProblem(given).ifPresent(problems::add);
         if (!problems.isEmpty()) {
             return refuse(problems);
@@ -210,6 +220,7 @@ final class NewCommand implements Callable<Integer> {
 
     /** Asks what options do not say; false where the answers ended or were stopped. */
     private boolean ask(Map<Question, Double> given, Answers answers, Watch watch) {
+        options = given.isEmpty() ? Set.of() : EnumSet.copyOf(given.keySet());
         for (Question question : Question.values()) {
             settlePupil(question, given);
             if (question.matters(given) && !given.containsKey(question)) {
@@ -229,8 +240,18 @@ final class NewCommand implements Callable<Integer> {
         if (!spec.commandLine().getParseResult().hasMatchedOption(TITLE)) {
             surroundings.errors().print("Title [" + title + "]: ");
             surroundings.errors().flush();
-            answers.next(watch::stop).filter(line -> !line.isBlank()).ifPresent(line -> title = line.strip());
+            Optional<String> line = answers.next(watch::stop).map(String::strip).filter(said -> !said.isEmpty());
+            if (line.isPresent() && !isTitle(line.get())) {
+                surroundings.errors().println("  " + TITLE_EXPECTED + ".");
+                askTitle(answers, watch);
+            } else {
+                title = line.orElse(title);
+            }
         }
+    }
+
+    private static boolean isTitle(String text) {
+        return Wording.oneLine(text).matches(Letters.LINE.pattern());
     }
 
     private OptionalDouble answer(Question question, Map<Question, Double> given, Answers answers, Watch watch) {
@@ -256,7 +277,7 @@ final class NewCommand implements Callable<Integer> {
     private Optional<String> clash(Question question, Map<Question, Double> given, double value) {
         Map<Question, Double> tried = new EnumMap<>(given);
         tried.put(question, value);
-        return Clash.of(question, tried)
+        return Clash.of(question, tried, options)
                 .or(() -> question == Question.PUPIL_DISTANCE ? pupilProblem(tried) : Optional.empty());
     }
 

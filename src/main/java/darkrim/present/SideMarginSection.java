@@ -81,10 +81,8 @@ final class SideMarginSection {
      */
     static String words(Room room, double taken) {
         double left = room.millimetres() - taken;
-        // A room of at least so much says nothing once more is taken off: the true one may hold that, or not.
-        return room.atLeast() && room.millimetres() >= 0 && left < 0
-                ? UNKNOWN
-                : (room.atLeast() ? ">= " : "") + Figures.margin(left);
+        // A bound below zero says nothing: the true room may hold what is taken off, or not.
+        return room.atLeast() && left < 0 ? UNKNOWN : (room.atLeast() ? ">= " : "") + Figures.margin(left);
     }
 
     /** The cells of a row while they are gathered. */

@@ -126,6 +126,24 @@ class NewCommandTest {
     }
 
     @Test
+    void aTitleThatNoLayoutMayHaveIsAskedAgain() {
+        Run run = answered("\n".repeat(12) + "x".repeat(301) + "\nDusk camera\n");
+        assertThat(run.code()).as(run.errors()).isZero();
+        assertThat(run.errors()).contains("expected a title of 1 to 300 characters");
+        assertThat(LayoutReader.read(file).layout().orElseThrow().title()).isEqualTo("Dusk camera");
+        Run said = alone(MOSAIC, "--f-number", "7", "--edge-height", "2.4", "--overwrite", "--title", "x".repeat(301));
+        assertThat(said.code()).isEqualTo(2);
+        assertThat(said.errors()).contains("--title: expected a title of 1 to 300 characters");
+    }
+
+    @Test
+    void anOptionThatNoAnswerCanMendIsNamed() {
+        Run run = answered("2\n".repeat(2) + "2048\n18\n0\n0.6\n", "--spacing", "10");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.errors()).contains("; fixed by --spacing: to change that, end with Ctrl-C and begin again.");
+    }
+
+    @Test
     void whereNoBondWiresFitThatIsToldAndNothingUnusedIsWritten() throws Exception {
         List<String> three = new ArrayList<>(MOSAIC);
         three.set(three.indexOf("--rows") + 1, "3");

@@ -50,8 +50,16 @@ final class EnclosingKeys {
         return Optional.empty();
     }
 
-    /** Whether the innermost mapping itself has room for a key: the entry of a mapping of names in it may be meant for it. */
-    boolean hasRoomFor(String key) {
-        return !levels.isEmpty() && levels.peek().lacks(key);
+    /** What the innermost mapping itself takes for a key that it lacks: the entry of a mapping of names in it may be meant for it. */
+    Optional<Kind> takenFor(String key) {
+        return Optional.ofNullable(levels.peek())
+                .filter(level -> level.lacks(key))
+                .flatMap(level -> level.structure().key(key))
+                .map(Key::kind);
+    }
+
+    /** Which part of the file the innermost mapping is. */
+    String where() {
+        return levels.element().where();
     }
 }

@@ -180,8 +180,8 @@ public final class FormReader {
                         "unknown-key",
                         entry.keyPlace(),
                         "'" + entry.key()
-                                + "' is a key of the layout and does not fit here, did you mean that one, outside of "
-                                + where + "?");
+                                + "' is a key of " + enclosing.where()
+                                + " and does not fit here, did you mean that one, outside of " + where + "?");
                 continue;
             }
             Optional<Value> value = read(entry.value(), kind.item(), where + "." + Wording.shortened(entry.key()));
@@ -192,13 +192,15 @@ public final class FormReader {
         return new Value.Named(values, places, values.size() == size, mapping.place());
     }
 
-    /** Whether the name of an entry is a key that the mapping around lacks, and its value is nothing that belongs here. */
+    /** Whether the name of an entry is a key that the mapping around lacks, and its value belongs there and not here. */
     private boolean standsTooDeep(Node.Entry entry, Kind item) {
-        if (!enclosing.hasRoomFor(entry.key())) {
-            return false;
-        }
+        Optional<Kind> outside = enclosing.takenFor(entry.key());
+        return outside.isPresent() && isWrong(entry.value(), item) && !isWrong(entry.value(), outside.get());
+    }
+
+    private static boolean isWrong(Node value, Kind kind) {
         Findings own = new Findings();
-        new FormReader(own).read(entry.value(), item, "");
+        new FormReader(own).read(value, kind, "");
         return own.hasErrors();
     }
 

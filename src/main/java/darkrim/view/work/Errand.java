@@ -2,6 +2,7 @@ package darkrim.view.work;
 
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -9,6 +10,9 @@ import java.util.function.UnaryOperator;
 
 /** Work in the background of which only the latest counts: what is asked for puts an end to what was asked for before. */
 final class Errand implements AutoCloseable {
+    /** Work hears of its end within tenths of a second; more is not waited for, s. */
+    private static final long LONGEST_END = 3;
+
     private final Consumer<UnaryOperator<Content>> post;
     private final AtomicInteger asked = new AtomicInteger();
     private final ExecutorService worker;
@@ -68,5 +72,11 @@ final class Errand implements AutoCloseable {
     public void close() {
         asked.incrementAndGet();
         worker.shutdownNow();
+        try {
+            // A program that runs for it, such as a mesher, is ended and its files are removed by then.
+            worker.awaitTermination(LONGEST_END, TimeUnit.SECONDS);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
     }
 }

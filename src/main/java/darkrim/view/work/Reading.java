@@ -65,6 +65,14 @@ public record Reading(double value, double error, boolean behindFacets) {
 
     /** Both lights together; their errors are independent. Where none was found of one, with an error that nobody knows, it is the other. */
     public Reading and(Reading other) {
+        if (Double.isNaN(value) || Double.isNaN(other.value)) {
+            return UNKNOWN;
+        }
+        if (behindFacets || other.behindFacets) {
+            // Whatever else comes, what the curved surfaces let through is not known.
+            Reading known = behindFacets ? other : this;
+            return known.value > 0 ? new Reading(known.value, known.error, true) : BEHIND_FACETS;
+        }
         if (other.value == 0 && Double.isInfinite(other.error)) {
             return this;
         }
@@ -90,7 +98,8 @@ public record Reading(double value, double error, boolean behindFacets) {
     /** In letters, such as {@code 0.708 +- 0.003}. */
     public String words() {
         if (behindFacets) {
-            return DarkProof.BEHIND_FACETS.words();
+            String proof = DarkProof.BEHIND_FACETS.words();
+            return value > 0 ? new Reading(value, error).words() + ", direct light " + proof : proof;
         }
         if (Double.isNaN(value)) {
             return "not measured";

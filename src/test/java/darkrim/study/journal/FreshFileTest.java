@@ -61,7 +61,7 @@ class FreshFileTest {
                         "out.json.part",
                         ".out.json.part",
                         ".out.json.0.parts",
-                        ".out.json.0123.part",
+                        ".out.json.01234567890.part",
                         ".out.json.a.part",
                         ".outXjson.0.part")
                 .map(folder::resolve)

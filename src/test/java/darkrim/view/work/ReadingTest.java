@@ -61,7 +61,7 @@ class ReadingTest {
         SurfaceMap behind =
                 new SurfaceMap(sampled.cells(), DarkProof.BEHIND_FACETS, sampled.direct(), sampled.reflected(), 1);
         assertThat(Reading.of(behind, LightKind.DIRECT, 0).words()).isEqualTo("dark behind the facets");
-        assertThat(Reading.of(behind, LightKind.TOTAL, 0)).isEqualTo(new Reading(0.1, 0.02));
+        assertThat(Reading.of(behind, LightKind.TOTAL, 0)).isEqualTo(new Reading(0.1, 0.02, true));
         SurfaceMap unsampled = SurfaceMap.unsampled(sampled.cells(), DarkProof.NONE);
         assertThat(Reading.of(unsampled, LightKind.TOTAL, 0).words()).isEqualTo("not measured");
     }
@@ -75,5 +75,15 @@ class ReadingTest {
         assertThat(none.and(none).words()).isEqualTo("none found");
         assertThat(some.and(new Reading(0, 0.01)).error()).isCloseTo(Math.sqrt(2) * 0.01, within(1e-15));
         assertThat(some.and(Reading.UNKNOWN).words()).isEqualTo("not measured");
+    }
+
+    @Test
+    void theDoubtAboutFacetsStaysInTheSumOfBothLights() {
+        Reading dim = new Reading(1e-5, 1e-7);
+        assertThat(Reading.BEHIND_FACETS.and(Reading.NONE)).isEqualTo(Reading.BEHIND_FACETS);
+        assertThat(Reading.NONE.and(Reading.BEHIND_FACETS)).isEqualTo(Reading.BEHIND_FACETS);
+        assertThat(Reading.BEHIND_FACETS.and(dim).words())
+                .isEqualTo(dim.words() + ", direct light " + DarkProof.BEHIND_FACETS.words());
+        assertThat(Reading.BEHIND_FACETS.and(Reading.UNKNOWN)).isEqualTo(Reading.UNKNOWN);
     }
 }
