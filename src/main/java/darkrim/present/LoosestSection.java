@@ -8,10 +8,16 @@ import darkrim.study.tolerance.YieldInterval;
 final class LoosestSection {
     private LoosestSection() {}
 
-    static void write(Prose page, LoosestFactors loosest) {
+    /**
+     * Writes it.
+     *
+     * @param page where
+     * @param loosest what was found
+     * @param builds how many builds were looked at
+     */
+    static void write(Prose page, LoosestFactors loosest, int builds) {
         page.heading("Loosest tolerances");
         LoosestFactor estimate = loosest.estimate();
-        int builds = estimate.yield().builds();
         String wanted = Figures.confidence(estimate.wanted());
         page.paragraph("estimated: ", "  ", words(estimate, wanted + " of these " + Figures.counted(builds, "build")));
         loosest.proved()

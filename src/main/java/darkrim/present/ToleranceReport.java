@@ -33,7 +33,9 @@ public record ToleranceReport(String version, Ink ink) {
         WorstCaseSection.write(page, result);
         ShareSection.write(page, result);
         builds(page, result);
-        result.loosest().ifPresent(loosest -> LoosestSection.write(page, loosest));
+        result.loosest()
+                .ifPresent(loosest ->
+                        LoosestSection.write(page, loosest, result.builds().size()));
     }
 
     private void head(Page page, ToleranceResult result) {
@@ -158,7 +160,7 @@ public record ToleranceReport(String version, Ink ink) {
     private static void notes(Page page, ToleranceResult result) {
         page.heading("What this does not cover");
         page.paragraph(
-                "A worst case is the least margin that was found within the tolerances, by looks at their corners"
+                "A worst case is the worst that was found within the tolerances, the worst verdict and of those the least margin, by looks at their corners"
                         + " and a search from there: it shows what can happen, and is no proof that nothing worse can. Each"
                         + " contributor deviates by itself. Root sum square takes the margin for a straight-line function of"
                         + " the deviations; a dash says that a margin it needs is not known.");

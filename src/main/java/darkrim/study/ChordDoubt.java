@@ -93,15 +93,28 @@ public final class ChordDoubt {
         return doubted;
     }
 
-    /** Says of each such part how far its facets lie from the surfaces that they stand for. */
+    /** Says of each such part how far its facets lie from the surfaces that they stand for, and what that means for a check. */
     public void warn(Findings findings) {
+        warn(
+                findings,
+                "darkness counts as proved only with more clearance than that costs; margins,"
+                        + " the pupil seen, reflected light, and direct light within a limit are judged for the facets; expected finer facets where that is not enough");
+    }
+
+    /** The same for studies that take nothing for proved then. */
+    public void warnOfNoProofs(Findings findings) {
+        warn(
+                findings,
+                "no darkness counts as proved here, samples alone speak; expected finer facets where a proof is wanted");
+    }
+
+    private void warn(Findings findings, String meaning) {
         for (Curved curved : parts) {
             findings.warning(
                     "mesh-tolerance",
                     curved.part.place(),
                     "facets of part " + curved.part.name() + " lie up to " + Wording.number(curved.tolerance)
-                            + " mm from its curved surfaces: darkness counts as proved only with more clearance than that costs; margins,"
-                            + " the pupil seen, reflected light, and direct light within a limit are judged for the facets; expected finer facets where that is not enough");
+                            + " mm from its curved surfaces: " + meaning);
         }
     }
 

@@ -79,6 +79,7 @@ record ToleranceDocument(
             Worst worst,
             String verdict,
             Integer brokenByBuild,
+            WorseBuild worseBuild,
             Map<String, Double> slopes,
             Sum rootSumSquare,
             Sampled sampled,
@@ -92,6 +93,7 @@ record ToleranceDocument(
                     line.worst().map(worst -> Worst.of(contributors, worst)).orElse(null),
                     RequirementDocument.word(line.worstVerdict()),
                     line.brokenBy().isPresent() ? line.brokenBy().getAsInt() : null,
+                    line.worse().map(WorseBuild::of).orElse(null),
                     line.slopes().isEmpty()
                             ? Map.of()
                             : byName(
@@ -102,6 +104,13 @@ record ToleranceDocument(
                             .map(sampled -> Sampled.of(contributors, sampled))
                             .orElse(null),
                     Yield.of(line.yield()));
+        }
+    }
+
+    /** A build of which less can be said than of the worst case. */
+    record WorseBuild(int build, String verdict) {
+        private static WorseBuild of(RequirementTolerance.WorseBuild worse) {
+            return new WorseBuild(worse.number(), RequirementDocument.word(worse.verdict()));
         }
     }
 

@@ -8,8 +8,8 @@ import java.util.List;
 /**
  * Dimensions of a first baffle, by similar triangles. With the pupil's radius R at the distance H, the edge at the height h, the last pixel at a
  * from the middle of its detector, the edge of the die d beyond it, the placement error t and k = 1 - h / H: the whole pupil is seen from all
- * pixels where half the opening is at least a k + R h / H + t, at the lower end of the land, l below the edge, of an opening whose middle stands at
- * c k a (k + l / H) + R (h - l) / H + c l / H + t, and no light passes the edge of the die where it is at most (a + d) k - R h / H - t,
+ * pixels where half the opening is at least a k + R h / H + t and, at the lower end of the land, l below the edge, of an opening whose middle stands at c k
+ * where its detector's stands at c, at least a (k + l / H) + R (h - l) / H + c l / H + t; and no light passes the edge of the die where it is at most (a + d) k - R h / H - t,
  * if its middle stands at k times that of the detector. Half way between the two is (a + d / 2) k.
  *
  * @param opening side of an opening at its edge, mm
@@ -45,6 +45,12 @@ public record FirstBaffle(
     private static final double BEVEL_RESERVE = 5;
     private static final double LAND = 0.05;
     private static final double LEDGE = 0.3;
+    /** What rounding of the lengths that are written may cost, mm. */
+    private static final double AS_WRITTEN = 2e-4;
+    /** Steps a millimetre to which openings are rounded. */
+    private static final double HUNDREDTHS = 100;
+    /** Steps a millimetre where that leaves no room: as fine as lengths are written. */
+    private static final double FINEST_STEPS = 1e5;
 
     /** How much longer the lid is than what it carries or leaves open. */
     private static final double OVERHANG = 10;
@@ -61,22 +67,24 @@ public record FirstBaffle(
         double cone = wishes.pupilDiameter() / 2 * wishes.edgeHeight() / wishes.pupilDistance();
         double thickest = Math.min(THICKEST, wishes.edgeHeight() / 2);
         double least = Math.max(seen(wishes, wishes.edgeHeight()), seen(wishes, wishes.edgeHeight() - land(thickest)));
-        double most = (wishes.activeHalf() + wishes.room()) * shrink - cone - wishes.placementError();
+        double most = (wishes.activeHalf() + wishes.room()) * shrink - cone - wishes.placementError() - AS_WRITTEN;
         if (least > most) {
             conflicts.add(conflict(wishes));
         }
-        double half = least > most ? least : Math.max(least, (wishes.activeHalf() + wishes.room() / 2) * shrink);
+        double half = least > most
+                ? roundedUp(least, HUNDREDTHS)
+                : between(Math.max(least, (wishes.activeHalf() + wishes.room() / 2) * shrink), most);
         double bevel = bevel(wishes);
         double thickness = thickest;
         double step = wishes.isMosaic() ? wishes.spacing() * shrink : 0;
         boolean oneForAll = false;
         if (wishes.isMosaic()) {
-            double web = step - 2 * roundedUp(half);
+            double web = step - 2 * half;
             double fitting = (web - LEAST_WEB) / (2 * StrictMath.tan(Math.toRadians(bevel)));
             oneForAll = fitting < LEAST_THICKNESS;
             thickness = oneForAll ? thickness : Math.min(thickness, fitting);
             if (oneForAll) {
-                half += step * (Math.max(wishes.columns(), wishes.rows()) - 1) / 2;
+                half = roundedUp(half + step * (Math.max(wishes.columns(), wishes.rows()) - 1) / 2, HUNDREDTHS);
                 conflicts.add("Between openings of their own only " + number(web)
                         + " mm of the lid would be left: one opening over all detectors is written, and the edges"
                         + " of dies between them are lit. Expected a lower edge or a wider spacing.");
@@ -84,7 +92,7 @@ public record FirstBaffle(
         }
         double inside = wallInside(wishes);
         return new FirstBaffle(
-                2 * roundedUp(half),
+                2 * half,
                 step,
                 thickness,
                 land(thickness),
@@ -96,7 +104,7 @@ public record FirstBaffle(
                 conflicts);
     }
 
-    /** Half the opening that shows every pixel the whole pupil, as far as its border at the height z is concerned, the outermost detector's first. */
+    /** Half the opening that shows every pixel the whole pupil, as far as its border at the height z is concerned: the outermost detector decides. */
     private static double seen(FirstWishes wishes, double z) {
         double share = z / wishes.pupilDistance();
         double middle = wishes.outermost() - wishes.activeHalf();
@@ -143,8 +151,17 @@ public record FirstBaffle(
         return wishes.fieldHalfWidth() * (1 - share) + wishes.pupilDiameter() / 2 * share;
     }
 
-    /** Up to the next hundredth of a millimetre. */
-    private static double roundedUp(double length) {
-        return Math.ceil(length * 100 - 1e-6) / 100;
+    /** A length in hundredths of a millimetre that is no more than allowed, or else in as few more digits as it takes. */
+    private static double between(double length, double most) {
+        double steps = HUNDREDTHS;
+        while (roundedUp(length, steps) > most && steps < FINEST_STEPS) {
+            steps *= 10;
+        }
+        return Math.min(roundedUp(length, steps), most);
+    }
+
+    /** Up to the next of so many steps a millimetre. */
+    private static double roundedUp(double length, double steps) {
+        return Math.ceil(length * steps - 1e-6) / steps;
     }
 }

@@ -42,15 +42,13 @@ public record FirstLayout(String title, FirstWishes wishes, FirstBaffle baffle, 
                   opening: {value: %s, tolerance: 0.03}   # side of an opening at its edge%s
 
                 """.formatted(
-                        number(wishes.pupilDistance()),
-                        wishes.isMosaic() ? "  spacing: " + number(wishes.spacing()) + "\n" : "",
-                        number(wishes.edgeHeight()),
-                        number(Math.max(0, wishes.greatestHeight())),
-                        number(baffle.thickness()),
-                        number(baffle.opening()),
-                        baffle.conflicts().isEmpty()
-                                ? ": half way between what the pupil and what the edge of the die ask for"
-                                : "");
+                number(wishes.pupilDistance()),
+                wishes.isMosaic() ? "  spacing: " + number(wishes.spacing()) + "\n" : "",
+                number(wishes.edgeHeight()),
+                number(Math.max(0, wishes.greatestHeight())),
+                number(baffle.thickness()),
+                number(baffle.opening()),
+                baffle.conflicts().isEmpty() ? ": between what the pupil and what the edge of the die ask for" : "");
     }
 
     private String finishes() {

@@ -35,7 +35,7 @@ public final class RejectionStudy {
             throws UnusableStudy {
         Scene scene = placed.scene();
         Optional<ChordDoubt> doubt = ChordDoubt.of(placed.layout(), placed.assembly(), scene);
-        doubt.ifPresent(one -> one.warn(warnings));
+        doubt.ifPresent(one -> one.warnOfNoProofs(warnings));
         List<Surface> receivers = ReceivingSurfaces.of(scene, settings.onto());
         for (double angle : settings.angles()) {
             if (angle < 0 || angle + settings.body().diameter() / 2 >= 90) {

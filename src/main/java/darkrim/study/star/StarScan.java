@@ -22,6 +22,7 @@ import darkrim.verdict.Workers;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -40,6 +41,9 @@ public final class StarScan {
     private static final int SHARPENED = Integer.numberOfTrailingZeros(StarScanSettings.MOST_TIMES);
 
     private final StarLight light;
+    /** Facets that stand for curved surfaces prove nothing of these. */
+    private final boolean proves;
+
     private final StarReach reach;
     private final StarScanSettings settings;
     private final double confidence;
@@ -59,9 +63,11 @@ public final class StarScan {
             StarScanSettings settings,
             double confidence,
             StarRegion region,
+            boolean proves,
             Workers workers,
             Watch watch) {
         this.light = light;
+        this.proves = proves;
         this.reach = reach;
         this.settings = settings;
         this.confidence = confidence;
@@ -101,12 +107,14 @@ public final class StarScan {
         StarLight light = new StarLight(scene, placed.tree(), receivers, asked.seed());
         StarReach reach = new StarReach(scene, placed.tree(), receivers, settings.focusHeight());
         try (Workers workers = new Workers(effort.threads())) {
-            StarScan scan = new StarScan(light, reach, settings, asked.confidence(), region, workers, watch);
+            Optional<ChordDoubt> doubt = ChordDoubt.of(layout, placed.assembly(), scene);
+            doubt.ifPresent(one -> one.warnOfNoProofs(warnings));
+            StarScan scan =
+                    new StarScan(light, reach, settings, asked.confidence(), region, doubt.isEmpty(), workers, watch);
             scan.run();
             List<NamedStar> named = scan.named(layout);
             StarBound bound = new StarBound(asked.confidence(), scan.largest);
             List<StarCell> cells = scan.cells();
-            ChordDoubt.of(layout, placed.assembly(), scene).ifPresent(doubt -> doubt.warn(warnings));
             List<Finding> found = new ArrayList<>(warnings.sorted());
             return new StarScanResult(
                     layout,
@@ -147,7 +155,7 @@ public final class StarScan {
         double half = 0.5 * grid.width(square);
         double x = grid.x(square);
         double y = grid.y(square);
-        square.proved = !reach.mayLight(x - half, y - half, x + half, y + half);
+        square.proved = proves && !reach.mayLight(x - half, y - half, x + half, y + half);
         if (!square.proved) {
             square.due.add(new double[] {x, y});
         }

@@ -13,7 +13,7 @@ import java.util.OptionalInt;
  * @param requirement the requirement
  * @param drawn its margin as drawn
  * @param slopes how the margin follows each contributor; empty if the study was stopped before
- * @param worst the least margin within the tolerances; absent if the study was stopped before
+ * @param worst the worst that was found within the tolerances; absent if the study was stopped before
  * @param rootSumSquare what the slopes say of many builds; absent where a margin is not known
  * @param yield what share of builds meets it
  * @param worse a build within the tolerances of which less can be said than of the worst case; one that breaks it, if there is one

@@ -4,7 +4,7 @@ import darkrim.study.RequirementMargin;
 import java.util.List;
 
 /**
- * The least margin that was found within all tolerances at once.
+ * The worst that was found within all tolerances at once: the worst verdict, and of those the least margin.
  *
  * @param deviations where
  * @param margin the margin there, with the verdict of the check

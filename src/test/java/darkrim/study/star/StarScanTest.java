@@ -3,10 +3,12 @@ package darkrim.study.star;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.layout.LayoutReader;
 import darkrim.light.Estimate;
 import darkrim.light.StarLight;
+import darkrim.study.CoarseHood;
 import darkrim.study.Effort;
 import darkrim.study.PlacedScene;
 import darkrim.study.UnusableStudy;
@@ -15,6 +17,7 @@ import darkrim.verdict.Watch;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -55,6 +58,27 @@ class StarScanTest {
             throws Exception {
         return StarScan.of(
                 placed, settings, new Effort(threads, Optional.empty(), Optional.empty()), new Findings(), watch);
+    }
+
+    /** What is proved of facets is not proved of the curved surfaces for which they stand. */
+    @Test
+    void behindFacetsThatStandForCurvedSurfacesNothingIsProved() throws Exception {
+        StarRegion far = new StarRegion(60, -2, 64, 2);
+        for (String mesh : new String[] {"crease: 20", "chord: 0.01"}) {
+            var reading = LayoutReader.read(
+                    CoarseHood.NAME, CoarseHood.text(mesh, "shelf/outside", "none").getBytes(StandardCharsets.UTF_8));
+            PlacedScene placed = PlacedScene.of(reading.layout().orElseThrow(), new Findings(), Watch.NONE);
+            StarScanResult result = scan(
+                    placed,
+                    new StarScanSettings("shelf/base", 0, Optional.of(far), 2, LEVEL, 32, 4_000),
+                    2,
+                    Watch.NONE);
+            boolean doubted = mesh.startsWith("chord");
+            assertThat(result.cells()).isNotEmpty().allMatch(cell -> cell.proved() != doubted);
+            assertThat(result.warnings())
+                    .extracting(Finding::code)
+                    .containsExactlyElementsOf(doubted ? List.of("mesh-tolerance") : List.of());
+        }
     }
 
     /** 26 mm of region in cells of 0.8 mm at first: 20 of 1000 columns of positions would show the band. */
