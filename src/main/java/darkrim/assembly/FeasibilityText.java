@@ -34,7 +34,9 @@ final class FeasibilityText {
         }
         double margin = line.vignettingMargin().get();
         return margin >= 0
-                ? with("Every active pixel still sees the whole pupil, with %.3f mm to spare. ", margin)
+                ? with(
+                        "Past this opening alone every active pixel still sees the whole pupil, with %.3f mm to spare. ",
+                        margin)
                 : with(
                         "Active corners lose part of the pupil: the opening is %.3f mm a side too small there. ",
                         -margin);

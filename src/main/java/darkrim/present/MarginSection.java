@@ -142,7 +142,7 @@ final class MarginSection {
         page.paragraph(
                 "How far that side, or those or all together, can be moved with land and bevel, all else as it is: "
                         + "outward before the next surface gets light that must not, inward before a detector loses part of the "
-                        + "pupil. Negative: how far the other way to mend it; outward counts what this alone can make dark."
+                        + "pupil behind them, other parts left out. Negative: how far the other way to mend it; outward counts what this alone can make dark."
                         + (open
                                 ? " With >= outward, the surface beside it is no longer proved dark farther out, and need not"
                                         + " be lit."

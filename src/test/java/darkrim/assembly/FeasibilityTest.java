@@ -117,7 +117,7 @@ class FeasibilityTest {
                 .isEqualTo(
                         "lid/opening over mosaic/die: holds as drawn. With 0.000 mm of placement error direct light lands up to 0.810 mm beyond the last active pixel on"
                                 + " " + line.tightest().side().label()
-                                + ", past the land's edge nearer the detector; the die ends at 1.000 mm. Every active pixel still sees the whole"
+                                + ", past the land's edge nearer the detector; the die ends at 1.000 mm. Past this opening alone every active pixel still sees the whole"
                                 + " pupil, with 0.244 mm to spare. Rule: h <= N (d - 2t), here h = 3.950 mm and 7.11 (1.000 - 2 x 0.000) ="
                                 + " 7.111 mm: some opening can do both.");
     }

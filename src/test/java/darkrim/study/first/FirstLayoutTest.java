@@ -93,7 +93,10 @@ class FirstLayoutTest {
                     Feasibility.of(Assembly.of(layout, new Findings()), layout.beam(), layout.placementError());
             if (FirstBaffle.of(wishes).conflicts().isEmpty()) {
                 feasible++;
-                assertThat(lines).as("h = %s mm", height).hasSize(16).allSatisfy(line -> assertThat(line.holds()).isTrue());
+                assertThat(lines)
+                        .as("h = %s mm", height)
+                        .hasSize(16)
+                        .allSatisfy(line -> assertThat(line.holds()).isTrue());
             } else {
                 not++;
             }

@@ -66,7 +66,8 @@ class StarScanTest {
         StarRegion far = new StarRegion(60, -2, 64, 2);
         for (String mesh : new String[] {"crease: 20", "chord: 0.01"}) {
             var reading = LayoutReader.read(
-                    CoarseHood.NAME, CoarseHood.text(mesh, "shelf/outside", "none").getBytes(StandardCharsets.UTF_8));
+                    CoarseHood.NAME,
+                    CoarseHood.text(mesh, "shelf/outside", "none").getBytes(StandardCharsets.UTF_8));
             PlacedScene placed = PlacedScene.of(reading.layout().orElseThrow(), new Findings(), Watch.NONE);
             StarScanResult result = scan(
                     placed,
