@@ -88,6 +88,11 @@ public final class StarReach {
         hulls.build();
     }
 
+    /** Says of no place any more that no star there lights a receiver: for facets that prove nothing of what they stand for. */
+    public void excludeNothing() {
+        everywhere = true;
+    }
+
     /** Whether a star somewhere in a rectangle might light a receiver after one reflection; where not, none does. */
     public boolean mayLight(double fromX, double fromY, double toX, double toY) {
         Envelope rectangle = new Envelope(fromX, toX, fromY, toY);

@@ -5,6 +5,7 @@ import darkrim.light.Reflector;
 import darkrim.scene.Surface;
 import darkrim.study.star.AvoidanceZone;
 import darkrim.study.star.NamedStar;
+import darkrim.study.star.StarCell;
 import darkrim.study.star.StarPosition;
 import darkrim.study.star.StarScanResult;
 import darkrim.study.star.StarScanSettings;
@@ -177,8 +178,10 @@ public record StarScanReport(String version) {
         page.heading("How sure this is");
         List<String> notes = List.of(
                 "Every piece of every surface that could throw light has a position at which a star was aimed at it; elsewhere"
-                        + " the map was made finer where it changes. Where no light of a star can reach such a surface, a share"
-                        + " of 0 is proved.",
+                        + " the map was made finer where it changes."
+                        + (result.cells().stream().anyMatch(StarCell::proved)
+                                ? " Where no light of a star can reach such a surface, a share of 0 is proved."
+                                : ""),
                 "The zone is made of upper bounds: a cell belongs to it if, at a confidence of "
                         + Figures.confidence(result.bound().confidence())
                         + " for each position, its share may exceed the level; each cell is widened by half its side. This is"

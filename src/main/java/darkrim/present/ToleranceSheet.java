@@ -48,9 +48,8 @@ final class ToleranceSheet extends ChartSheet {
     @Override
     List<String> foot() {
         List<String> lines = new ArrayList<>();
-        lines.add(
-                "Dashed: limit. Shaded and marked 'pass': where the requirement holds. Worst case: the least margin that was"
-                        + " found within all tolerances at once; circle: it holds, cross: it does not.");
+        lines.add("Dashed: limit. Shaded and marked 'pass': where the requirement holds. Worst case: the worst that was"
+                + " found within all tolerances at once; circle: it holds, cross: it does not.");
         lines.add(
                 "Root sum square: the mean, and three standard deviations either way, if the margin is a straight-line function"
                         + " of the deviations. Share: of the variance of the margin.");

@@ -105,7 +105,7 @@ public final class ChordDoubt {
     public void warnOfNoProofs(Findings findings) {
         warn(
                 findings,
-                "no darkness counts as proved here, samples alone speak; expected finer facets where a proof is wanted");
+                "nothing counts as proved dark here, whatever the clearance; samples hold for the facets; expected finer facets where those are not close enough");
     }
 
     private void warn(Findings findings, String meaning) {

@@ -41,8 +41,6 @@ public final class StarScan {
     private static final int SHARPENED = Integer.numberOfTrailingZeros(StarScanSettings.MOST_TIMES);
 
     private final StarLight light;
-    /** Facets that stand for curved surfaces prove nothing of these. */
-    private final boolean proves;
 
     private final StarReach reach;
     private final StarScanSettings settings;
@@ -63,11 +61,9 @@ public final class StarScan {
             StarScanSettings settings,
             double confidence,
             StarRegion region,
-            boolean proves,
             Workers workers,
             Watch watch) {
         this.light = light;
-        this.proves = proves;
         this.reach = reach;
         this.settings = settings;
         this.confidence = confidence;
@@ -109,8 +105,10 @@ public final class StarScan {
         try (Workers workers = new Workers(effort.threads())) {
             Optional<ChordDoubt> doubt = ChordDoubt.of(layout, placed.assembly(), scene);
             doubt.ifPresent(one -> one.warnOfNoProofs(warnings));
-            StarScan scan =
-                    new StarScan(light, reach, settings, asked.confidence(), region, doubt.isEmpty(), workers, watch);
+            if (doubt.isPresent()) {
+                reach.excludeNothing();
+            }
+            StarScan scan = new StarScan(light, reach, settings, asked.confidence(), region, workers, watch);
             scan.run();
             List<NamedStar> named = scan.named(layout);
             StarBound bound = new StarBound(asked.confidence(), scan.largest);
@@ -155,7 +153,7 @@ public final class StarScan {
         double half = 0.5 * grid.width(square);
         double x = grid.x(square);
         double y = grid.y(square);
-        square.proved = proves && !reach.mayLight(x - half, y - half, x + half, y + half);
+        square.proved = !reach.mayLight(x - half, y - half, x + half, y + half);
         if (!square.proved) {
             square.due.add(new double[] {x, y});
         }

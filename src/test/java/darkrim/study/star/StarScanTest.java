@@ -76,6 +76,12 @@ class StarScanTest {
                     Watch.NONE);
             boolean doubted = mesh.startsWith("chord");
             assertThat(result.cells()).isNotEmpty().allMatch(cell -> cell.proved() != doubted);
+            StarScanResult wide = scan(
+                    placed,
+                    new StarScanSettings("shelf/base", 0, Optional.empty(), 20, LEVEL, 32, 4_000),
+                    2,
+                    StoppingWatch.after(1));
+            assertThat(wide.beyond()).isEqualTo(doubted);
             assertThat(result.warnings())
                     .extracting(Finding::code)
                     .containsExactlyElementsOf(doubted ? List.of("mesh-tolerance") : List.of());
