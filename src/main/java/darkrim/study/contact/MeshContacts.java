@@ -1,7 +1,6 @@
 package darkrim.study.contact;
 
 import darkrim.assembly.Assembly;
-import darkrim.assembly.Body;
 import darkrim.diagnostic.Findings;
 import darkrim.layout.Layout;
 import darkrim.layout.Part;
@@ -11,14 +10,29 @@ import darkrim.scene.Scene;
 import darkrim.shadow.ProofSettings;
 import darkrim.trace.FacetTree;
 import darkrim.verdict.Watch;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What is doubtful about how meshes lie: the warning {@code mesh-self-crossing} where one runs through itself, {@code narrow-gap} where it
  * leaves a narrower gap to another part than was stated.
  */
 public final class MeshContacts {
+    /**
+     * A gap that a part does not want.
+     *
+     * @param part the part
+     * @param least its least gap, mm
+     * @param gap the gap, seen from a body of the part
+     */
+    private record Unwanted(Part part, double least, NarrowGap gap) {}
+
     private MeshContacts() {}
 
     /**
@@ -39,8 +53,8 @@ public final class MeshContacts {
         PlacedBodies bodies = new PlacedBodies(assembly, scene);
         double tolerance = ProofSettings.DEFAULT.gapWithin(scene.bound());
         Set<String> crossed = new HashSet<>();
-        // What is told of two bodies by the one needs no telling by the other.
-        Set<Set<Integer>> told = new HashSet<>();
+        // By the two bodies: told once, with what either part asks for.
+        Map<Set<Integer>, List<Unwanted>> gaps = new LinkedHashMap<>();
         for (Part part : layout.parts()) {
             if (part.shape() instanceof Shape.Mesh mesh) {
                 for (int b = 0; b < bodies.count(); b++) {
@@ -51,14 +65,15 @@ public final class MeshContacts {
                         }
                         int body = b;
                         mesh.leastGap()
-                                .ifPresent(width ->
-                                        NarrowGap.of(scene, tree, bodies, body, tolerance, width, watch).stream()
-                                                .filter(gap -> told.add(Set.of(gap.first(), gap.second())))
-                                                .forEach(gap -> narrow(part, bodies, gap, width, findings)));
+                                .ifPresent(width -> NarrowGap.of(scene, tree, bodies, body, tolerance, width, watch)
+                                        .forEach(gap -> gaps.computeIfAbsent(
+                                                        Set.of(gap.first(), gap.second()), key -> new ArrayList<>())
+                                                .add(new Unwanted(part, width, gap))));
                     }
                 }
             }
         }
+        gaps.values().forEach(unwanted -> narrow(unwanted, bodies, findings));
     }
 
     private static void selfCrossing(Part part, SelfCrossing found, Findings findings) {
@@ -74,14 +89,25 @@ public final class MeshContacts {
         }
     }
 
-    private static void narrow(Part part, PlacedBodies bodies, NarrowGap gap, double width, Findings findings) {
-        Body other = bodies.body(gap.second());
+    /** Each part that asks for more is named, so that all there is to mend is said at once. */
+    private static void narrow(List<Unwanted> unwanted, PlacedBodies bodies, Findings findings) {
+        Unwanted first = unwanted.get(0);
+        NarrowGap narrowest = unwanted.stream()
+                .map(Unwanted::gap)
+                .min(Comparator.comparingDouble(NarrowGap::width))
+                .orElseThrow();
+        String asked = unwanted.stream()
+                .map(each -> Wording.number(each.least()) + " mm of part "
+                        + each.part().name())
+                .distinct()
+                .collect(Collectors.joining(" and of "));
         findings.warning(
                 "narrow-gap",
-                part.place(),
-                "parts " + bodies.body(gap.first()).name() + " and " + other.name() + " leave a gap of "
-                        + Wording.number(gap.width()) + " mm at " + PartContacts.place(gap.at())
-                        + ", narrower than 'least_gap' of " + Wording.number(width)
-                        + " mm: light may leak there, expected it closed, or a smaller 'least_gap' where it is meant");
+                first.part().place(),
+                "parts " + bodies.body(first.gap().first()).name() + " and "
+                        + bodies.body(first.gap().second()).name() + " leave a gap of "
+                        + Wording.number(narrowest.width()) + " mm at " + PartContacts.place(narrowest.at())
+                        + ", narrower than 'least_gap' of " + asked
+                        + ": light may leak there, expected it closed, or a smaller 'least_gap' where it is meant");
     }
 }

@@ -50,7 +50,7 @@ public record FirstBaffle(
     /** Steps a millimetre to which openings are rounded. */
     private static final double HUNDREDTHS = 100;
     /** Steps a millimetre where that leaves no room: as fine as lengths are written. */
-    private static final double FINEST_STEPS = 1e5;
+    private static final double FINEST_STEPS = 1e4;
 
     /** How much longer the lid is than what it carries or leaves open. */
     private static final double OVERHANG = 10;
@@ -66,7 +66,8 @@ public record FirstBaffle(
         double shrink = 1 - wishes.edgeHeight() / wishes.pupilDistance();
         double cone = wishes.pupilDiameter() / 2 * wishes.edgeHeight() / wishes.pupilDistance();
         double thickest = Math.min(THICKEST, wishes.edgeHeight() / 2);
-        double least = Math.max(seen(wishes, wishes.edgeHeight()), seen(wishes, wishes.edgeHeight() - land(thickest)));
+        double least = Math.max(seen(wishes, wishes.edgeHeight()), seen(wishes, wishes.edgeHeight() - land(thickest)))
+                + AS_WRITTEN;
         double most = (wishes.activeHalf() + wishes.room()) * shrink - cone - wishes.placementError() - AS_WRITTEN;
         if (least > most) {
             conflicts.add(conflict(wishes));
@@ -151,13 +152,13 @@ public record FirstBaffle(
         return wishes.fieldHalfWidth() * (1 - share) + wishes.pupilDiameter() / 2 * share;
     }
 
-    /** A length in hundredths of a millimetre that is no more than allowed, or else in as few more digits as it takes. */
+    /** A length up to the next hundredth of a millimetre that is allowed, or else to the next step of what is written, for which there is a reserve. */
     private static double between(double length, double most) {
         double steps = HUNDREDTHS;
         while (roundedUp(length, steps) > most && steps < FINEST_STEPS) {
             steps *= 10;
         }
-        return Math.min(roundedUp(length, steps), most);
+        return roundedUp(length, steps);
     }
 
     /** Up to the next of so many steps a millimetre. */

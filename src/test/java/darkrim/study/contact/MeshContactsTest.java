@@ -49,13 +49,13 @@ class MeshContactsTest {
     }
 
     @Test
-    void ofTwoMeshesTheFirstTellsIt() throws IOException, UnusableInput {
+    void ofTwoMeshesOneWarningTellsWhatBothAskFor() throws IOException, UnusableInput {
         String one = "one: {kind: mesh, file: block.stl, unit: mm, least_gap: %s}\n";
         String other = "other: {kind: mesh, file: block.stl, unit: mm, least_gap: 0.1, at: [10.05, 0, 0]}";
         assertThat(gaps(one.formatted("0.2") + other))
                 .singleElement()
                 .asString()
-                .contains("'least_gap' of 0.2 mm");
+                .contains("'least_gap' of 0.2 mm of part one and of 0.1 mm of part other:");
     }
 
     @Test

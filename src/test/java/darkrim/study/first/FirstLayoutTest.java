@@ -105,6 +105,40 @@ class FirstLayoutTest {
         assertThat(not).isGreaterThan(5);
     }
 
+    /** Fixed seed; heights by halving down to where the word changes, so that the last digits that are written decide. */
+    @Test
+    void whatIsFeasibleByAHairIsFeasibleForTheProgramToo() throws IOException {
+        Random random = new Random(7);
+        int feasible = 0;
+        for (int i = 0; i < 30; i++) {
+            int columns = 1 + random.nextInt(3);
+            double distance = 100 + 300 * random.nextDouble();
+            double diameter = distance / (4 + 8 * random.nextDouble());
+            double margin = 0.4 + 0.5 * random.nextDouble();
+            double spacing = 26 + 10 * random.nextDouble();
+            double low = 0.3;
+            double high = 20;
+            for (int k = 0; k < 18; k++) {
+                double height = 0.5 * (low + high);
+                FirstWishes wishes = new FirstWishes(
+                        columns, columns, 1024, 0.018, 4, spacing, margin, distance, diameter, 120, height, 0.1, 30);
+                if (FirstBaffle.of(wishes).conflicts().isEmpty()) {
+                    low = height;
+                    feasible++;
+                    Layout layout = LayoutReader.read(written(wishes)).layout().orElseThrow();
+                    assertThat(Feasibility.of(
+                                    Assembly.of(layout, new Findings()), layout.beam(), layout.placementError()))
+                            .as("%s", wishes)
+                            .hasSize(columns * columns)
+                            .allMatch(Feasibility::holds);
+                } else {
+                    high = height;
+                }
+            }
+        }
+        assertThat(feasible).isGreaterThan(100);
+    }
+
     /** Fixed seed; 100 draws over the whole range of wishes, those that are possible at all read and built. */
     @Test
     void everyLayoutCanBeRead() throws IOException {
