@@ -5,6 +5,8 @@
 # three moments the least counts, for a check that is under way holds its own.
 held() {
     local least
+    # A window at rest holds no pixels in work.
+    sleep 20
     least=$(for _ in 1 2 3; do
         jcmd "$1" GC.class_histogram 2>/dev/null | awk '/^Total/ { printf "%d\n", $3 / 1024 }'
         sleep 2
