@@ -36,9 +36,11 @@ public record RequirementFigure(
         SortedMap<String, SurfaceValue> samples)
         implements Serializable {
 
-    /** Copies the map. */
+    /** Copies the map. A sweep keeps the figures of each of its points: none has an empty map of its own. */
     public RequirementFigure {
-        samples = Collections.unmodifiableSortedMap(new TreeMap<>(samples));
+        samples = samples.isEmpty()
+                ? Collections.emptySortedMap()
+                : Collections.unmodifiableSortedMap(new TreeMap<>(samples));
     }
 
     /** The same without what is known of single surfaces. */
