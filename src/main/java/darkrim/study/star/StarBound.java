@@ -9,10 +9,10 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  *
  * <p>z s is the normal law at one-sided confidence c. The last term is for what no sample met: n even samples of the pupil all miss what
  * takes more than ln(1 / (1 - c)) / n of it with probability 1 - c at most, and what is missed is taken to bring a receiver no more than the
- * largest sample of the whole scan, b, did. For one position at a time; not a proof.
+ * largest sample of the whole scan, b, did; where no sample of it met any light, all light, b = 1. For one position at a time; not a proof.
  *
  * @param confidence c, 0.5 to 1
- * @param largest b
+ * @param largest b, or 0 where no sample met any light
  */
 public record StarBound(double confidence, double largest) {
     /** A share that the sampled one is not likely to exceed; 1 where nothing was sampled. */
@@ -31,6 +31,6 @@ public record StarBound(double confidence, double largest) {
     }
 
     private double unseen(long samples) {
-        return -StrictMath.log(1 - confidence) * largest / samples;
+        return -StrictMath.log(1 - confidence) * (largest > 0 ? largest : 1) / samples;
     }
 }

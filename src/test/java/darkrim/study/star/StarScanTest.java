@@ -76,6 +76,12 @@ class StarScanTest {
                     Watch.NONE);
             boolean doubted = mesh.startsWith("chord");
             assertThat(result.cells()).isNotEmpty().allMatch(cell -> cell.proved() != doubted);
+            // No sample meets any light, and that alone says little: of 8 x 1,024 all miss a share of ln(1 / 0.01) /
+            // 8,192 = 5.6e-4.
+            assertThat(result.brightest().map(StarPosition::share).orElse(0.0)).isZero();
+            assertThat(result.zone().areas()).isEmpty();
+            StarScanSettings lower = new StarScanSettings("shelf/base", 0, Optional.of(far), 2, 5e-4, 32, 4_000);
+            assertThat(scan(placed, lower, 2, Watch.NONE).zone().area()).isEqualTo(doubted ? 16 : 0);
             StarScanResult wide = scan(
                     placed,
                     new StarScanSettings("shelf/base", 0, Optional.empty(), 20, LEVEL, 32, 4_000),
