@@ -237,15 +237,19 @@ final class NewCommand implements Callable<Integer> {
 
     /** All else is known by then: where the answers ended, the title that is suggested will do. */
     private void askTitle(Answers answers, Watch watch) {
-        if (!spec.commandLine().getParseResult().hasMatchedOption(TITLE)) {
+        boolean open = !spec.commandLine().getParseResult().hasMatchedOption(TITLE);
+        while (open) {
             surroundings.errors().print("Title [" + title + "]: ");
             surroundings.errors().flush();
-            Optional<String> line = answers.next(watch::stop).map(String::strip).filter(said -> !said.isEmpty());
-            if (line.isPresent() && !isTitle(line.get())) {
+            String said = answers.next(watch::stop)
+                    .map(String::strip)
+                    .filter(text -> !text.isEmpty())
+                    .orElse(title);
+            open = !isTitle(said);
+            if (open) {
                 surroundings.errors().println("  " + TITLE_EXPECTED + ".");
-                askTitle(answers, watch);
             } else {
-                title = line.orElse(title);
+                title = said;
             }
         }
     }

@@ -2,9 +2,7 @@ package darkrim.study.first;
 
 import static darkrim.study.vanes.VaneText.number;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * What is known before there is a drawing. All detectors are square and alike.
@@ -109,12 +107,5 @@ public record FirstWishes(
                 ? Optional.of("the walls end at " + number(edgeHeight + wallHeight)
                         + " mm, expected below the pupil at " + number(pupilDistance) + " mm")
                 : Optional.empty();
-    }
-
-    /** Why no layout can be made of this, each with what was expected; empty if one can. */
-    public List<String> problems() {
-        return Stream.of(blindness(), overlap(), darkPixels(), highEdges(), highWalls())
-                .flatMap(Optional::stream)
-                .toList();
     }
 }
