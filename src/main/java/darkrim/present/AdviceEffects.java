@@ -106,7 +106,7 @@ final class AdviceEffects {
     private static String cell(RequirementMargin margin) {
         String number = !Double.isFinite(margin.margin())
                 ? MarginWords.withUnit(margin)
-                : (margin.capped() ? margin.margin() < 0 ? "<= " : ">= " : "")
+                : MarginWords.bound(margin)
                         + (margin.unit() == MarginUnit.MILLIMETRES
                                 ? Figures.margin(margin.margin())
                                 : Figures.three(margin.margin()));

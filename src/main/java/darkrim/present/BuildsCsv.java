@@ -83,7 +83,7 @@ public final class BuildsCsv {
         if (!Double.isFinite(margin.margin())) {
             return "";
         }
-        if (margin.capped()) {
+        if (margin.isBound()) {
             return margin.margin() < 0 ? "at most" : "at least";
         }
         return margin.standardError() > 0 ? "sampled" : "exact";

@@ -127,11 +127,17 @@ public final class Figures {
 
     /** A margin in mm with three decimals, never more than it is, without the unit. */
     public static String margin(double millimetres) {
-        // What is less than a nanometre is rounding.
-        return BigDecimal.valueOf(millimetres)
-                .setScale(6, RoundingMode.HALF_EVEN)
-                .setScale(3, RoundingMode.FLOOR)
-                .toPlainString();
+        return toNanometres(millimetres).setScale(3, RoundingMode.FLOOR).toPlainString();
+    }
+
+    /** A margin in mm with three digits that matter, never more than it is, without the unit. */
+    static String fineMargin(double millimetres) {
+        return atLeast(toNanometres(millimetres).doubleValue());
+    }
+
+    /** What is less is rounding. */
+    private static BigDecimal toNanometres(double millimetres) {
+        return BigDecimal.valueOf(millimetres).setScale(6, RoundingMode.HALF_EVEN);
     }
 
     private static String three(double value, RoundingMode mode) {

@@ -18,15 +18,24 @@ public final class MarginWords {
         return MarginUnit.of(requirement) == MarginUnit.MILLIMETRES ? "mm" : "1";
     }
 
-    /** A margin as a number, such as {@code 0.0312} or {@code >= 20}. */
+    /** A margin as a number, such as {@code 0.0312} or {@code >= 20.0}. */
     public static String of(RequirementMargin margin) {
         if (!margin.impossible().isEmpty()) {
             return "cannot be built";
         }
+        if (margin.unit() == MarginUnit.MILLIMETRES && Double.isFinite(margin.margin())) {
+            return bound(margin) + Figures.fineMargin(margin.margin());
+        }
         if (!margin.capped()) {
             return Figures.three(margin.margin());
         }
-        return margin.margin() < 0 ? "<= " + Figures.atMost(margin.margin()) : ">= " + Figures.atLeast(margin.margin());
+        return bound(margin)
+                + (margin.margin() < 0 ? Figures.atMost(margin.margin()) : Figures.atLeast(margin.margin()));
+    }
+
+    /** What stands before a margin of which only a bound is known. */
+    static String bound(RequirementMargin margin) {
+        return margin.isBound() ? margin.margin() < 0 ? "<= " : ">= " : "";
     }
 
     /** A margin with its unit or its standard error, such as {@code -0.153 mm} or {@code 4.2e-06 +- 1.0e-07}. */
@@ -39,7 +48,7 @@ public final class MarginWords {
                     ? of(margin)
                     : Figures.withError(margin.margin(), margin.standardError());
         }
-        return (margin.capped() ? margin.margin() < 0 ? "<= " : ">= " : "") + Figures.margin(margin.margin()) + " mm";
+        return bound(margin) + Figures.margin(margin.margin()) + " mm";
     }
 
     /** The verdict that belongs to a margin. */

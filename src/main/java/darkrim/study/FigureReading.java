@@ -82,7 +82,7 @@ final class FigureReading {
         // The margin of a limit is that of the value beside it, even where a bound alone decides.
         boolean ofValue = found.unit() == MarginUnit.RELATIVE_IRRADIANCE;
         double margin = !ofValue ? found.margin() : result.isDarknessInDoubt() ? Double.NaN : limit - known.value;
-        boolean atLeast = !ofValue && found.capped() && margin > 0;
+        boolean atLeast = !ofValue && found.isBound() && margin >= 0;
         return new RequirementFigure(
                 name,
                 result.verdict(),

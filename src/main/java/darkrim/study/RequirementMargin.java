@@ -135,6 +135,11 @@ public record RequirementMargin(
         return Double.isFinite(margin) && !capped;
     }
 
+    /** Whether it is only known to be at least this far from 0: capped, or in mm and without an edge that explains where the room ends. */
+    public boolean isBound() {
+        return capped || (unit == MarginUnit.MILLIMETRES && margin >= 0 && setBy.isEmpty());
+    }
+
     /** Whether the requirement holds. */
     public boolean holds() {
         return verdict.filter(found -> found == Verdict.PASS).isPresent();

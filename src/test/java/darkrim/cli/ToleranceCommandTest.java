@@ -80,7 +80,7 @@ class ToleranceCommandTest {
     void aWorstCaseThatDoesNotHoldFails() throws IOException {
         assertThat(run("tolerance", layout("0.4", ""), "--builds", 5)).isEqualTo(ExitCode.FAIL);
         assertThat(output.toString())
-                .contains("FAIL: within the tolerances dark does not hold.", "dark: -0.111 at screen/front");
+                .contains("FAIL: within the tolerances dark does not hold.", "dark: -0.112 at screen/front");
     }
 
     @Test

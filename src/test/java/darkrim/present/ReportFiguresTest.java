@@ -64,14 +64,36 @@ class ReportFiguresTest {
 
     @Test
     void whatCannotBeBuiltHasNoMarginInMillimetres() {
-        assertThat(MarginWords.withUnit(margin(Double.NEGATIVE_INFINITY, "the edge is gone")))
-                .isEqualTo("cannot be built");
+        assertThat(MarginWords.withUnit(impossible())).isEqualTo("cannot be built");
         assertThat(MarginWords.withUnit(margin(Double.NaN, ""))).isEqualTo("unknown");
-        assertThat(MarginWords.withUnit(margin(0.0129, ""))).isEqualTo("0.012 mm");
     }
 
-    private static RequirementMargin margin(double margin, String impossible) {
+    /** As in the report of a check: never more than it is, and a clearance that no edge explains may be larger. */
+    @Test
+    void aMarginSaysNoMoreThanIsKnown() {
+        assertThat(MarginWords.withUnit(margin(0.0129, "lid/edge"))).isEqualTo("0.012 mm");
+        assertThat(MarginWords.of(margin(0.01299, "lid/edge"))).isEqualTo("0.0129");
+        assertThat(MarginWords.of(margin(0.04999999999, "lid/edge"))).isEqualTo("0.0500");
+        assertThat(MarginWords.withUnit(margin(0.0129, ""))).isEqualTo(">= 0.012 mm");
+        assertThat(MarginWords.of(margin(0.01299, ""))).isEqualTo(">= 0.0129");
+        assertThat(MarginWords.withUnit(margin(-0.0121, ""))).isEqualTo("-0.013 mm");
+        assertThat(MarginWords.of(margin(-0.01211, ""))).isEqualTo("-0.0122");
+    }
+
+    private static RequirementMargin margin(double margin, String setBy) {
+        return new RequirementMargin("dark", Optional.empty(), margin, 0, MarginUnit.MILLIMETRES, false, "", setBy, "");
+    }
+
+    private static RequirementMargin impossible() {
         return new RequirementMargin(
-                "dark", Optional.empty(), margin, 0, MarginUnit.MILLIMETRES, false, "", "", impossible);
+                "dark",
+                Optional.empty(),
+                Double.NEGATIVE_INFINITY,
+                0,
+                MarginUnit.MILLIMETRES,
+                false,
+                "",
+                "",
+                "the edge is gone");
     }
 }

@@ -175,7 +175,8 @@ public final class DxfSection {
 
     private static String words(SectionMargin margin) {
         if (margin instanceof SectionMargin.OfSurface surface) {
-            return "margin " + Figures.margin(surface.millimetres()) + "  " + surface.words();
+            return "margin " + (surface.isUnexplained() ? ">= " : "") + Figures.margin(surface.millimetres()) + "  "
+                    + surface.words();
         }
         SectionMargin.OfEdge edge = (SectionMargin.OfEdge) margin;
         return edge.edge().words() + ": room outward "

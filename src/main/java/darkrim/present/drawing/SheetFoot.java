@@ -107,7 +107,8 @@ final class SheetFoot {
                 .filter(each -> each instanceof SectionMargin.OfSurface)
                 .map(each -> (SectionMargin.OfSurface) each)
                 .sorted(Comparator.comparingDouble(SectionMargin.OfSurface::millimetres))
-                .map(each -> Figures.margin(each.millimetres()) + "  " + each.words())
+                .map(each ->
+                        (each.isUnexplained() ? ">= " : "") + Figures.margin(each.millimetres()) + "  " + each.words())
                 .forEach(lines::add);
         double y = box.y() + 4.5;
         page.words(

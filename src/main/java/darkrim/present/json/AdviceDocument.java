@@ -82,7 +82,7 @@ record AdviceDocument(
                     each.requirement(),
                     RequirementDocument.word(each.verdict().orElse(Verdict.FAIL)),
                     EstimateDocument.finite(each.margin()),
-                    each.capped(),
+                    each.isBound(),
                     EstimateDocument.finite(each.standardError()),
                     symbol(each.unit()),
                     each.where());

@@ -119,7 +119,7 @@ record ToleranceDocument(
         private static MarginDocument of(RequirementMargin margin) {
             return new MarginDocument(
                     EstimateDocument.finite(margin.margin()),
-                    margin.capped(),
+                    margin.isBound(),
                     RequirementDocument.word(margin.verdict().orElse(Verdict.FAIL)),
                     margin.where(),
                     margin.setBy(),

@@ -20,7 +20,12 @@ public sealed interface SectionMargin {
      */
     record OfSurface(String requirement, String surface, double millimetres, String setBy, boolean behindFacets)
             implements SectionMargin {
-        /** The margin with where it is, on one line. */
+        /** Whether a clearance ends without an edge that explains it: the surface may have more room. */
+        public boolean isUnexplained() {
+            return millimetres >= 0 && setBy.isEmpty();
+        }
+
+        /** Where the margin is, on one line. */
         public String words() {
             return requirement + ", " + surface + (behindFacets ? " (behind the facets: no proof)" : "");
         }

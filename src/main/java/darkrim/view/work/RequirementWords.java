@@ -132,7 +132,9 @@ final class RequirementWords {
     /** A margin of direct light in words; empty where there is none. */
     private static String direct(Evidence evidence) {
         return evidence.margin()
-                .map(margin -> (margin.atLeast() ? (margin.millimetres() < 0 ? "at worst " : "at least ") : "")
+                .map(margin -> (margin.atLeast() || margin.isUnexplained()
+                                ? (margin.millimetres() < 0 ? "at worst " : "at least ")
+                                : "")
                         + Figures.margin(margin.millimetres()) + " mm")
                 .orElse("");
     }

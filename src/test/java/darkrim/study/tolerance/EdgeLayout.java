@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
  * A screen in the shadow of one edge, so that everything has a closed form. The pupil is a rectangle from x = -5 to 5 at a height of 100;
  * the edge of the baffle stands at x = e and at height h and covers all that is at larger x; the screen begins at x = -2 at height 0.
  */
-final class EdgeLayout {
+public final class EdgeLayout {
     private static final double PUPIL = 100;
     private static final double HALF_PUPIL = 5;
     private static final double SCREEN = -2;
@@ -18,7 +18,7 @@ final class EdgeLayout {
     private EdgeLayout() {}
 
     /** With dimensions of which some must define {@code edge}, and further keys of the baffle. */
-    static LayoutFamily of(String dimensions, String keysOfBaffle) {
+    public static LayoutFamily of(String dimensions, String keysOfBaffle) {
         String text = """
                 title: One edge
                 dimensions:

@@ -9,10 +9,11 @@ import darkrim.verdict.Watch;
 import java.io.IOException;
 
 /** Tolerance studies by threads, for tests. */
-final class Tolerances {
+public final class Tolerances {
     private Tolerances() {}
 
-    static ToleranceResult run(
+    /** Runs a study. */
+    public static ToleranceResult run(
             LayoutFamily family, ToleranceSettings settings, StudyRecord<Looked> record, Watch watch, int threads)
             throws UnusableInput {
         try (LocalThreads workers = new LocalThreads(threads)) {
