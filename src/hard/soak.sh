@@ -66,8 +66,10 @@ part_soak() {
     moment=0
     for share in 6 2 1; do
         moment=$((moment + 1))
-        until [ $((SECONDS - start)) -ge $((minutes * 60 / share)) ]; do
+        # At least one change, however short the time is.
+        while :; do
             if [ -n "${view:-}" ]; then another_height; else sleep 5; fi
+            [ $((SECONDS - start)) -lt $((minutes * 60 / share)) ] || break
         done
         # A window at rest holds no pixels in work: the last of them are given back 20 s after the last change.
         [ -z "${view:-}" ] || { sleep 40; held "$view" "$work/window.classes.$moment" >>"$work/window.held"; }
