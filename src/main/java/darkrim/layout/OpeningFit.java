@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /** Whether the openings of a plate, where they are widest, lie within it and leave something between each other. */
@@ -81,12 +82,33 @@ final class OpeningFit {
                         "opening",
                         opening.place(),
                         "'" + Wording.shortened(opening.name())
-                                + "' leaves the plate where it is widest, expected it within");
+                                + "' leaves the plate where it is widest, " + extent(opening.footprint())
+                                + ", expected it within the plate, " + extent(whole));
             }
             index.insert(opening.footprint().bounds(), opening);
         }
         boolean overlap = overlap(index);
         return fits && !overlap;
+    }
+
+    private static String extent(Footprint footprint) {
+        Envelope bounds = footprint.bounds();
+        return "x from " + range(bounds.getMinX(), bounds.getMaxX()) + " and y from "
+                + range(bounds.getMinY(), bounds.getMaxY()) + " mm";
+    }
+
+    /** From where to where both reach along the axis along which their middles lie farther apart. */
+    private static String extents(Opening one, Opening other) {
+        Envelope a = one.footprint().bounds();
+        Envelope b = other.footprint().bounds();
+        boolean alongX = Math.abs(a.centre().x - b.centre().x) >= Math.abs(a.centre().y - b.centre().y);
+        return (alongX ? "x" : "y") + " from "
+                + (alongX ? range(a.getMinX(), a.getMaxX()) : range(a.getMinY(), a.getMaxY())) + " and from "
+                + (alongX ? range(b.getMinX(), b.getMaxX()) : range(b.getMinY(), b.getMaxY())) + " mm";
+    }
+
+    private static String range(double least, double greatest) {
+        return Wording.number(least) + " to " + Wording.number(greatest);
     }
 
     private boolean overlap(STRtree index) {
@@ -103,7 +125,8 @@ final class OpeningFit {
                             "opening",
                             other.place(),
                             "'" + Wording.shortened(opening.name()) + "' and '" + Wording.shortened(other.name())
-                                    + "' overlap where they are widest, expected some of the plate between them");
+                                    + "' overlap where they are widest, " + extents(opening, other)
+                                    + ", expected some of the plate between them");
                 }
             }
         }

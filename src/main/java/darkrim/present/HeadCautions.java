@@ -14,8 +14,18 @@ public final class HeadCautions {
     /** Openings that are named in the head. */
     private static final Rows OPENINGS = new Rows(2);
 
-    /** Warnings about meshes that a verdict may hang on. */
+    /** Open or crossing meshes and gaps: what the proofs say of the facets need not hold for what will be built. */
     private static final Set<String> LEAKS = Set.of("mesh-open", "mesh-flaw", "mesh-self-crossing", "narrow-gap");
+
+    /** Facets that stand for curved surfaces: what is dark behind them by little need not be behind what will be built. */
+    private static final Set<String> FACETS = Set.of("mesh-tolerance");
+
+    /** Light that no requirement counts and that is much beside a limit. */
+    private static final Set<String> AGAIN = Set.of("reflected-twice");
+
+    /** Warnings about parts that hardly stand or reflect as they are meant to: darkness may come of the mistake alone. */
+    private static final Set<String> MISTAKES =
+            Set.of("parts-overlap", "detector-faces-away", "no-finish", "material-without-finish", "beyond-pupil");
 
     private HeadCautions() {}
 
@@ -27,7 +37,12 @@ public final class HeadCautions {
 
     /** The cautions, a line each. */
     public static List<String> of(List<Feasibility> feasibility, List<Finding> warnings) {
-        return Stream.of(infeasible(feasibility), leaks(warnings), facets(warnings), again(warnings))
+        return Stream.of(
+                        infeasible(feasibility),
+                        first(warnings, MISTAKES, "the layout may not say what is meant. "),
+                        first(warnings, LEAKS, "light may leak, or be stopped by what is not there. "),
+                        first(warnings, FACETS, ""),
+                        first(warnings, AGAIN, ""))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -60,38 +75,16 @@ public final class HeadCautions {
                                 : "even without placement error; the verdict covers only what the requirements ask."));
     }
 
-    /** Light that no requirement counts and that is much beside a limit. */
-    private static Optional<String> again(List<Finding> warnings) {
+    /** The first of some warnings and how many more there are; what is read first stands for all. */
+    private static Optional<String> first(List<Finding> warnings, Set<String> codes, String lead) {
         List<Finding> found = warnings.stream()
-                .filter(warning -> warning.code().equals("reflected-twice"))
-                .toList();
-        return found.stream()
-                .findFirst()
-                .map(warning -> "CAUTION: " + Printable.of(warning.message()) + "."
-                        + (found.size() > 1
-                                ? " " + Figures.counted(found.size() - 1, "more such warning") + " below."
-                                : ""));
-    }
-
-    /** Facets that stand for curved surfaces: what is dark behind them by little need not be behind what will be built. */
-    private static Optional<String> facets(List<Finding> warnings) {
-        return warnings.stream()
-                .filter(warning -> warning.code().equals("mesh-tolerance"))
-                .findFirst()
-                .map(warning -> "CAUTION: " + Printable.of(warning.message()) + ".");
-    }
-
-    /** Open or crossing meshes and gaps: what the proofs say of the facets need not hold for what will be built. */
-    private static Optional<String> leaks(List<Finding> warnings) {
-        List<Finding> found = warnings.stream()
-                .filter(warning -> LEAKS.contains(warning.code()))
+                .filter(warning -> codes.contains(warning.code()))
                 .toList();
         if (found.isEmpty()) {
             return Optional.empty();
         }
         int more = found.size() - 1;
-        return Optional.of("CAUTION: light may leak, or be stopped by what is not there. "
-                + Printable.of(found.get(0).message()) + "."
+        return Optional.of("CAUTION: " + lead + Printable.of(found.get(0).message()) + "."
                 + (more > 0 ? " " + Figures.counted(more, "more such warning") + " below." : ""));
     }
 }

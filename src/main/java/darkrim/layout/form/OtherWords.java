@@ -32,6 +32,9 @@ final class OtherWords {
             Map.entry("limit", List.of("at_most", "at_least")),
             Map.entry("type", List.of("kind", "shape")),
             Map.entry("lean", List.of("tilt")),
+            Map.entry("reflected", List.of("once_reflected")),
+            Map.entry("reflection", List.of("once_reflected")),
+            Map.entry("scattered", List.of("once_reflected")),
             // words
             Map.entry("circle", List.of("disc")),
             Map.entry("round", List.of("disc")),
