@@ -196,7 +196,7 @@ public final class ReviewPage {
         if (review.paths().isEmpty()) {
             page.words(
                     "p",
-                    "There is no line to draw: direct light breaks no requirement, and none that limits reflected light has a path.");
+                    "There is no line to draw: direct light breaks no requirement, and no path of reflected light was sampled.");
         }
         page.open("div", "class", "figures");
         review.paths().forEach(path -> pictures.path(path).write(page, "half"));
