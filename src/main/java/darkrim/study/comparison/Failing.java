@@ -57,7 +57,7 @@ public record Failing(Map<String, Verdict> verdicts, Map<String, Amount> amounts
         Map<String, Verdict> verdicts = new HashMap<>();
         Map<String, Amount> amounts = new LinkedHashMap<>();
         for (Outcome each : asked.outcomes()) {
-            verdicts.put(each.where(), each.verdict());
+            verdicts.merge(each.where(), each.verdict(), Verdict::and);
             if (each.verdict() == Verdict.FAIL) {
                 amounts.put(each.where(), amount(result, asked.requirement().condition(), each));
             }
@@ -117,12 +117,18 @@ public record Failing(Map<String, Verdict> verdicts, Map<String, Amount> amounts
         return amounts.values().stream().allMatch(Amount::isKnown);
     }
 
-    /** Whether more might fail than did before, as some are undecided. */
-    boolean mightBeMoreThan(Failing before) {
-        return notHeld() > before.notHeld();
+    /**
+     * Whether any might fail that did not before: one that held or was not there is undecided, or one that was undecided fails. How many do not
+     * hold says nothing of it: another may have been mended.
+     */
+    boolean mightBreak(Failing before) {
+        return verdicts.entrySet().stream()
+                .anyMatch(each -> each.getValue()
+                        .isWorseThan(before.verdicts.getOrDefault(each.getKey(), whereNew(each.getValue()))));
     }
 
-    private long notHeld() {
-        return verdicts.values().stream().filter(each -> each != Verdict.PASS).count();
+    /** What one that was not there counts as: how badly it fails is compared with the worst of all. */
+    private static Verdict whereNew(Verdict now) {
+        return now == Verdict.FAIL ? Verdict.FAIL : Verdict.PASS;
     }
 }
