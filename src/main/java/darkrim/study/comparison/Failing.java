@@ -18,7 +18,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 /**
  * What fails in a requirement, and how badly.
  *
- * @param verdicts what is said of each surface, or cell of its map, by its name
+ * @param verdicts what is said of each surface, or cell of its map, by its name; of a clearance by its shape
  * @param amounts by how much each of those that fail does, by its name; the larger, the worse
  */
 public record Failing(Map<String, Verdict> verdicts, Map<String, Amount> amounts) {
@@ -57,12 +57,19 @@ public record Failing(Map<String, Verdict> verdicts, Map<String, Amount> amounts
         Map<String, Verdict> verdicts = new HashMap<>();
         Map<String, Amount> amounts = new LinkedHashMap<>();
         for (Outcome each : asked.outcomes()) {
-            verdicts.merge(each.where(), each.verdict(), Verdict::and);
+            verdicts.merge(name(each), each.verdict(), Verdict::and);
             if (each.verdict() == Verdict.FAIL) {
-                amounts.put(each.where(), amount(result, asked.requirement().condition(), each));
+                amounts.put(name(each), amount(result, asked.requirement().condition(), each));
             }
         }
         return new Failing(verdicts, amounts);
+    }
+
+    /** A clearance is one of all its surfaces in a shape: which of them come nearest may change with the layout. */
+    private static String name(Outcome outcome) {
+        return outcome.evidence() instanceof Evidence.Distance distance
+                ? distance.shape() + (distance.raised().isPresent() ? " on the way in" : "")
+                : outcome.where();
     }
 
     private static Amount amount(CheckResult result, Requirement.Condition condition, Outcome outcome) {
