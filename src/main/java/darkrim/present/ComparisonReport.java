@@ -166,7 +166,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
 
     private static String dimension(Optional<Dimension> dimension) {
         return dimension
-                .map(each -> Figures.length(each.value())
+                .map(each -> Figures.value(each.value())
                         + (each.kind() == Quantity.LENGTH ? " mm" : each.kind() == Quantity.ANGLE ? " deg" : ""))
                 .orElse("none");
     }

@@ -75,7 +75,7 @@ record NearestToFailing(List<Requirement> requirements, boolean named) {
     private String distance(RequirementLine line) {
         RequirementFigure figure = line.figure();
         boolean fromAbove = figure.marginAtLeast() && figure.margin() < 0;
-        String number = fromAbove ? "-" + Figures.margin(-figure.margin()) : Figures.margin(figure.margin());
+        String number = fromAbove ? Figures.marginAtMost(figure.margin()) : Figures.margin(figure.margin());
         return (fromAbove ? "<= " : figure.marginAtLeast() ? ">= " : "") + number + " mm " + place(line);
     }
 
