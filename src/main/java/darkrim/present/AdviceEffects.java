@@ -52,8 +52,9 @@ final class AdviceEffects {
         page.block(table.text());
         if (!advice.open().isEmpty()) {
             page.space();
-            page.paragraph("What holds in a short look is undecided for want of samples: '--samples' decides it. No change was"
-                    + " looked for that mends it.");
+            page.paragraph(
+                    "What holds in a short look is undecided for want of samples: '--samples' decides it. No change was"
+                            + " looked for that mends it.");
         }
         margins(page, advice);
     }

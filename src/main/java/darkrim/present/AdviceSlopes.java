@@ -28,9 +28,8 @@ final class AdviceSlopes {
             List<Slope> own = advice.slopes().stream()
                     .filter(slope -> slope.requirement().equals(wanting.requirement()))
                     .toList();
-            List<Slope> unknown = own.stream()
-                    .filter(slope -> Double.isNaN(slope.perUnit()))
-                    .toList();
+            List<Slope> unknown =
+                    own.stream().filter(slope -> Double.isNaN(slope.perUnit())).toList();
             someUnknown |= !unknown.isEmpty();
             List<Slope> telling = own.stream().filter(AdviceSlopes::tells).toList();
             if (!own.isEmpty() && unknown.size() == own.size()) {
@@ -48,8 +47,9 @@ final class AdviceSlopes {
         page.space();
         page.paragraph("Dimensions that are not named make no difference that can be told from none.");
         if (someUnknown) {
-            page.paragraph("Not known: a little beside the value there is no margin to compare, as of a curved surface that"
-                    + " is lit, or no such layout. It may make all the difference; the smallest changes above tell more.");
+            page.paragraph(
+                    "Not known: a little beside the value there is no margin to compare, as of a curved surface that"
+                            + " is lit, or no such layout. It may make all the difference; the smallest changes above tell more.");
         }
         if (!flat.isEmpty()) {
             page.paragraph("A slope of 0 for " + String.join(", ", flat)

@@ -40,7 +40,9 @@ record NearestToFailing(List<Requirement> requirements, boolean named) {
             return "undecided: " + places(unknown);
         }
         if (!open.isEmpty()) {
-            return leastShare(open).or(() -> leastDistance(open).map(this::distance)).orElse(NONE);
+            return leastShare(open)
+                    .or(() -> leastDistance(open).map(this::distance))
+                    .orElse(NONE);
         }
         // Of a pupil of which less than the whole is asked for a margin says nothing of how near it is to failing.
         return leastDistance(point.lines().stream()
@@ -60,14 +62,16 @@ record NearestToFailing(List<Requirement> requirements, boolean named) {
 
     private Optional<RequirementLine> leastDistance(List<RequirementLine> lines) {
         return lines.stream()
-                .filter(line -> isInMillimetres(line) && !Double.isNaN(line.figure().margin()))
+                .filter(line ->
+                        isInMillimetres(line) && !Double.isNaN(line.figure().margin()))
                 .min(Comparator.comparingDouble(line -> line.figure().margin()));
     }
 
     private Optional<String> leastShare(List<RequirementLine> lines) {
         return lines.stream()
-                .filter(line ->
-                        !isInMillimetres(line) && line.figure().limit() > 0 && !Double.isNaN(line.figure().margin()))
+                .filter(line -> !isInMillimetres(line)
+                        && line.figure().limit() > 0
+                        && !Double.isNaN(line.figure().margin()))
                 .min(Comparator.comparingDouble(NearestToFailing::share))
                 .map(line -> String.format(Locale.ROOT, "%.1f %% of the limit left ", 100 * share(line)) + place(line));
     }

@@ -126,7 +126,8 @@ class AdviceReportTest {
 
     @Test
     void aBoundIsNeverToldLargerThanItIs() {
-        assertThat(AdviceEffects.cell(margin(9.9986e-5, MarginUnit.RELATIVE_IRRADIANCE))).isEqualTo(">= 9.99e-5");
+        assertThat(AdviceEffects.cell(margin(9.9986e-5, MarginUnit.RELATIVE_IRRADIANCE)))
+                .isEqualTo(">= 9.99e-5");
         assertThat(AdviceEffects.cell(margin(0.2796, MarginUnit.MILLIMETRES))).isEqualTo(">= 0.279");
         assertThat(AdviceEffects.cell(margin(-20.0004, MarginUnit.MILLIMETRES))).isEqualTo("<= -20.000");
     }

@@ -28,8 +28,8 @@ class NearestToFailingTest {
 
     private static RequirementLine line(String name, Verdict verdict, double margin, boolean bound) {
         double limit = name.equals("clean") ? 0.01 : 0;
-        RequirementFigure figure = new RequirementFigure(
-                name, verdict, 0, 0, 0, 0, limit, margin, bound, "a", new TreeMap<>());
+        RequirementFigure figure =
+                new RequirementFigure(name, verdict, 0, 0, 0, 0, limit, margin, bound, "a", new TreeMap<>());
         return new RequirementLine(figure, Double.NaN, Double.NaN, false);
     }
 
@@ -49,7 +49,8 @@ class NearestToFailingTest {
                 .isEqualTo("-0.400 mm dark");
         assertThat(nearest(line("dark", Verdict.PASS, 0.4), line("seen", Verdict.PASS, -1)))
                 .isEqualTo("0.400 mm dark");
-        assertThat(nearest(line("seen", Verdict.PASS, -1))).isEqualTo("1.000 mm short of the whole pupil, allowed seen");
+        assertThat(nearest(line("seen", Verdict.PASS, -1)))
+                .isEqualTo("1.000 mm short of the whole pupil, allowed seen");
         assertThat(nearest(line("clean", Verdict.FAIL, -0.001), line("seen", Verdict.PASS, -1)))
                 .isEqualTo("fails: clean");
     }

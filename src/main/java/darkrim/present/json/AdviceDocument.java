@@ -125,7 +125,11 @@ record AdviceDocument(
     record SlopeDocument(String requirement, String dimension, Double perUnit, double standardError, String unit) {
         static SlopeDocument of(Slope each) {
             return new SlopeDocument(
-                    each.requirement(), each.dimension(), EstimateDocument.finite(each.perUnit()), each.standardError(), symbol(each.unit()));
+                    each.requirement(),
+                    each.dimension(),
+                    EstimateDocument.finite(each.perUnit()),
+                    each.standardError(),
+                    symbol(each.unit()));
         }
     }
 

@@ -113,8 +113,9 @@ public final class AdviceStudy {
 
     private static Stream<String> undecided(List<RequirementMargin> margins) {
         return margins.stream()
-                .filter(figure ->
-                        figure.verdict().filter(found -> found == Verdict.UNDECIDED).isPresent())
+                .filter(figure -> figure.verdict()
+                        .filter(found -> found == Verdict.UNDECIDED)
+                        .isPresent())
                 .map(RequirementMargin::requirement);
     }
 

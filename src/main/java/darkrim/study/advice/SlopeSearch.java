@@ -112,11 +112,7 @@ final class SlopeSearch {
                 .sum();
         double error = Math.sqrt(squares / (PAIRS - 1) / PAIRS);
         return new Slope(
-                requirement,
-                dimension.name(),
-                mean,
-                Double.isNaN(mean) ? 0 : error,
-                MarginUnit.RELATIVE_IRRADIANCE);
+                requirement, dimension.name(), mean, Double.isNaN(mean) ? 0 : error, MarginUnit.RELATIVE_IRRADIANCE);
     }
 
     private double value(FreeDimension dimension, double value, String requirement, String where, int pair) {

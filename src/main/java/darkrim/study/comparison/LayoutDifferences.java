@@ -65,7 +65,13 @@ final class LayoutDifferences {
             Optional<Surface> two = after.surface(one.name());
             if (two.isEmpty()) {
                 changes.add(new SurfaceChange(
-                        one.name(), one.area(), 0, Double.NaN, Double.NaN, one.finish().name(), ""));
+                        one.name(),
+                        one.area(),
+                        0,
+                        Double.NaN,
+                        Double.NaN,
+                        one.finish().name(),
+                        ""));
                 continue;
             }
             double moved = middle(before, one).distance(middle(after, two.get()));
@@ -73,17 +79,24 @@ final class LayoutDifferences {
             boolean sized = Math.abs(one.area() - two.get().area()) > ROUNDING * one.area();
             String finishBefore = one.finish().name();
             String finishAfter = two.get().finish().name();
-            // A surface that is turned about its middle, or is as large in another outline, has the same middle and area.
+            // A surface that is turned about its middle, or is as large in another outline, has the same middle and
+            // area.
             boolean shaped = Double.isNaN(cornerMoved) || cornerMoved > ROUNDING;
             if (moved > ROUNDING || shaped || sized || !finishBefore.equals(finishAfter)) {
-                changes.add(
-                        new SurfaceChange(one.name(), one.area(), two.get().area(), moved, cornerMoved, finishBefore, finishAfter));
+                changes.add(new SurfaceChange(
+                        one.name(), one.area(), two.get().area(), moved, cornerMoved, finishBefore, finishAfter));
             }
         }
         for (Surface two : after.surfaces()) {
             if (before.surface(two.name()).isEmpty()) {
                 changes.add(new SurfaceChange(
-                        two.name(), 0, two.area(), Double.NaN, Double.NaN, "", two.finish().name()));
+                        two.name(),
+                        0,
+                        two.area(),
+                        Double.NaN,
+                        Double.NaN,
+                        "",
+                        two.finish().name()));
             }
         }
         return changes;

@@ -12,7 +12,13 @@ package darkrim.study.comparison;
  * @param finishAfter name of its finish in the second
  */
 public record SurfaceChange(
-        String name, double areaBefore, double areaAfter, double moved, double cornerMoved, String finishBefore, String finishAfter) {
+        String name,
+        double areaBefore,
+        double areaAfter,
+        double moved,
+        double cornerMoved,
+        String finishBefore,
+        String finishAfter) {
     /** Whether it is in both and stands for another number of facets, so that its corners cannot be compared. */
     public boolean otherFacets() {
         return !added() && !gone() && Double.isNaN(cornerMoved);

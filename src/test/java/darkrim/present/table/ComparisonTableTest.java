@@ -32,6 +32,8 @@ class ComparisonTableTest {
         String csv = CheckTables.comparison(ComparisonStudy.of(before, after, Effort.asAsked(), Watch.NONE), "1.0")
                 .csv();
         // No edge is met within 20 mm before; after, the flag lets light by.
-        assertThat(csv).contains("before is,after is").containsPattern("requirement,dark,pass,fail,20(\\.0)?,-2\\.\\d+,at least,,mm,worse");
+        assertThat(csv)
+                .contains("before is,after is")
+                .containsPattern("requirement,dark,pass,fail,20(\\.0)?,-2\\.\\d+,at least,,mm,worse");
     }
 }

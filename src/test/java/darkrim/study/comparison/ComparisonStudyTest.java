@@ -246,7 +246,8 @@ class ComparisonStudyTest {
 
     @Test
     void tolerancesAreNamed() throws Exception {
-        String loose = TEXT.replace("gap: 12 mm", "gap: {value: 12 mm, tolerance: 0.1, distribution: normal, sigmas: 1}")
+        String loose = TEXT.replace(
+                        "gap: 12 mm", "gap: {value: 12 mm, tolerance: 0.1, distribution: normal, sigmas: 1}")
                 .replace("finish: grey}", "finish: grey, placement_tolerance: {shift: 0.2, tilt: 0}}");
         String looser = loose.replace("0.1, dist", "2.5, dist").replace("shift: 0.2", "shift: [0.2, 0.3, 0]");
         assertThat(compare(loose, looser).others())

@@ -97,8 +97,7 @@ class RequirementChangeTest {
         Failing before = new Failing(
                 Map.of("a", Verdict.FAIL, "b", Verdict.PASS, "c", Verdict.FAIL),
                 Map.of("a", new Amount(0.1, 0.001), "c", new Amount(0.05, 0.001)));
-        Failing after =
-                new Failing(Map.of("a", Verdict.FAIL, "b", Verdict.UNDECIDED, "c", Verdict.PASS), amount);
+        Failing after = new Failing(Map.of("a", Verdict.FAIL, "b", Verdict.UNDECIDED, "c", Verdict.PASS), amount);
         // As many do not hold as before, or fewer: still b may have broken.
         assertThat(sameMargin(before, after)).isEqualTo(Judgement.CANNOT_TELL);
         Failing mended = new Failing(Map.of("a", Verdict.FAIL, "b", Verdict.PASS, "c", Verdict.PASS), amount);
@@ -108,8 +107,8 @@ class RequirementChangeTest {
         assertThat(sameMargin(before, other)).isEqualTo(Judgement.CANNOT_TELL);
         // One that was undecided, and so may have held, fails.
         Failing open = new Failing(Map.of("a", Verdict.FAIL, "b", Verdict.UNDECIDED), amount);
-        Failing failed = new Failing(
-                Map.of("a", Verdict.PASS, "b", Verdict.FAIL), Map.of("b", new Amount(0.01, 0.001)));
+        Failing failed =
+                new Failing(Map.of("a", Verdict.PASS, "b", Verdict.FAIL), Map.of("b", new Amount(0.01, 0.001)));
         assertThat(sameMargin(open, failed)).isEqualTo(Judgement.CANNOT_TELL);
     }
 
