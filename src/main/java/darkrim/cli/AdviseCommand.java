@@ -142,7 +142,7 @@ final class AdviseCommand implements Callable<Integer>, LayoutCommand {
                 ? Verdict.PASS
                 : advice.proposal()
                         .map(proposal -> proposal.check().judgement().verdict())
-                        .orElse(advice.stopped() ? Verdict.UNDECIDED : Verdict.FAIL);
+                        .orElse(advice.isOpenAlone() ? Verdict.UNDECIDED : Verdict.FAIL);
         return advice.stopped() ? ExitCode.UNDECIDED : ExitCode.of(then);
     }
 

@@ -36,28 +36,41 @@ final class AdviceEffects {
                     .filter(change -> change.requirement().equals(wanting.requirement()))
                     .toList();
             if (changes.isEmpty()) {
-                table.row(name, advice.stopped() ? "not looked at" : "none alone does", "", "", "", "");
+                table.row(name, none(advice, wanting), "", "", "", "");
             }
             for (SmallestChange change : changes) {
                 String unit = unit(advice, change.dimension());
                 table.row(
                         name,
                         Printable.of(change.dimension()),
-                        Figures.length(change.from()) + unit,
-                        Figures.length(change.to()) + unit,
-                        (change.change() > 0 ? "+" : "") + Figures.length(change.change()) + unit,
+                        Figures.value(change.from()) + unit,
+                        Figures.value(change.to()) + unit,
+                        Figures.change(change.from(), change.to()) + unit,
                         broken(advice, change));
             }
         }
         page.block(table.text());
+        if (!advice.open().isEmpty()) {
+            page.space();
+            page.paragraph(
+                    "What holds in a short look is undecided for want of samples: '--samples' decides it. No change was"
+                            + " looked for that mends it.");
+        }
         margins(page, advice);
+    }
+
+    private static String none(Advice advice, RequirementMargin wanting) {
+        if (advice.open().contains(wanting.requirement())) {
+            return "holds in a short look";
+        }
+        return advice.stopped() ? "not looked at" : "none alone does";
     }
 
     private static void margins(Page page, Advice advice) {
         Map<String, Line> lines = new LinkedHashMap<>();
         for (SmallestChange change : advice.changes()) {
             if (!change.effects().isEmpty()) {
-                String value = Figures.length(change.to()) + unit(advice, change.dimension());
+                String value = Figures.value(change.to()) + unit(advice, change.dimension());
                 String dimension = Printable.of(change.dimension());
                 lines.putIfAbsent(dimension + value, new Line(dimension, value, change.effects()));
             }
@@ -103,13 +116,13 @@ final class AdviceEffects {
         return table.text();
     }
 
-    private static String cell(RequirementMargin margin) {
-        String number = !Double.isFinite(margin.margin())
-                ? MarginWords.withUnit(margin)
-                : MarginWords.bound(margin)
-                        + (margin.unit() == MarginUnit.MILLIMETRES
-                                ? Figures.margin(margin.margin())
-                                : Figures.three(margin.margin()));
+    static String cell(RequirementMargin margin) {
+        String number = margin.unit() == MarginUnit.MILLIMETRES && Double.isFinite(margin.margin())
+                ? MarginWords.bound(margin)
+                        + (margin.isBound() && margin.margin() < 0
+                                ? Figures.marginAtMost(margin.margin())
+                                : Figures.margin(margin.margin()))
+                : MarginWords.of(margin);
         return margin.verdict().filter(verdict -> verdict == Verdict.UNDECIDED).isPresent() ? number + "?" : number;
     }
 

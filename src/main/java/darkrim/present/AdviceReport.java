@@ -63,6 +63,9 @@ public record AdviceReport(String version, Ink ink) {
                         case FAIL -> "The values proposed below passed a short look but fail a full check.";
                     };
         }
+        if (advice.isOpenAlone()) {
+            return begin + "A short look takes the layout to pass as it is: more samples decide ('--samples').";
+        }
         return begin
                 + (advice.stopped()
                         ? "Stopped before there was a proposal."
@@ -133,13 +136,13 @@ public record AdviceReport(String version, Ink ink) {
         for (FreeDimension each : advice.dimensions()) {
             Double value = values.get(each.name());
             if (value != null) {
-                double change = value - each.value();
+                double change = Math.abs(value - each.value());
                 table.row(
                         Printable.of(each.name()),
-                        Figures.length(each.value()) + unit(each),
-                        Figures.length(value) + unit(each),
-                        signed(change) + unit(each),
-                        Figures.three(Math.abs(change) / each.scale()));
+                        Figures.value(each.value()) + unit(each),
+                        Figures.value(value) + unit(each),
+                        Figures.change(each.value(), value) + unit(each),
+                        Figures.three(change / each.scale()));
             }
         }
         page.block(table.text());
@@ -156,20 +159,16 @@ public record AdviceReport(String version, Ink ink) {
         for (FreeDimension each : advice.dimensions()) {
             table.row(
                     Printable.of(each.name()),
-                    Figures.length(each.value()) + unit(each),
-                    Figures.length(each.least()) + unit(each),
-                    Figures.length(each.most()) + unit(each),
-                    "+-" + Figures.length(each.scale()) + unit(each));
+                    Figures.value(each.value()) + unit(each),
+                    Figures.value(each.least()) + unit(each),
+                    Figures.value(each.most()) + unit(each),
+                    "+-" + Figures.value(each.scale()) + unit(each));
         }
         page.block(table.text());
         page.space();
         page.paragraph("Darkrim does not know what can be made or bought: --keep NAME leaves a dimension as it is,"
                 + " --range 'NAME = LEAST to MOST' says how far it may go. Tolerance: that of the layout; where it states"
                 + " none, a general tolerance for the size.");
-    }
-
-    private static String signed(double value) {
-        return (value > 0 ? "+" : "") + Figures.length(value);
     }
 
     private static String unit(FreeDimension dimension) {

@@ -11,6 +11,8 @@ import java.util.Optional;
 
 /** Of advice: how the margin of each requirement that does not pass follows each dimension. */
 final class AdviceSlopes {
+    private static final String UNKNOWN = "not known";
+
     private AdviceSlopes() {}
 
     static void write(Page page, Advice advice) {
@@ -20,21 +22,35 @@ final class AdviceSlopes {
         page.heading("Slopes: what a margin gains for 1 mm or 1 deg more");
         Table table = new Table().names("requirement").names("dimension").numbers("slope");
         List<String> flat = new ArrayList<>();
+        boolean someUnknown = false;
         for (RequirementMargin wanting : advice.wanting()) {
             String name = Printable.of(wanting.requirement());
             List<Slope> own = advice.slopes().stream()
                     .filter(slope -> slope.requirement().equals(wanting.requirement()))
                     .toList();
+            List<Slope> unknown =
+                    own.stream().filter(slope -> Double.isNaN(slope.perUnit())).toList();
+            someUnknown |= !unknown.isEmpty();
             List<Slope> telling = own.stream().filter(AdviceSlopes::tells).toList();
-            if (telling.isEmpty() && !own.isEmpty()) {
+            if (!own.isEmpty() && unknown.size() == own.size()) {
+                table.row(name, "all", UNKNOWN);
+                continue;
+            }
+            if (telling.isEmpty() && unknown.isEmpty() && !own.isEmpty()) {
                 flat.add(name);
                 table.row(name, "all", "0");
             }
             telling.forEach(slope -> table.row(name, Printable.of(slope.dimension()), words(advice, slope)));
+            unknown.forEach(slope -> table.row(name, Printable.of(slope.dimension()), UNKNOWN));
         }
         page.block(table.text());
         page.space();
         page.paragraph("Dimensions that are not named make no difference that can be told from none.");
+        if (someUnknown) {
+            page.paragraph(
+                    "Not known: a little beside the value there is no margin to compare, as of a curved surface that"
+                            + " is lit, or no such layout. It may make all the difference; the smallest changes above tell more.");
+        }
         if (!flat.isEmpty()) {
             page.paragraph("A slope of 0 for " + String.join(", ", flat)
                     + ": a small change makes no difference yet, as where a surface is lit all over; the smallest changes"

@@ -166,7 +166,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
 
     private static String dimension(Optional<Dimension> dimension) {
         return dimension
-                .map(each -> Figures.length(each.value())
+                .map(each -> Figures.value(each.value())
                         + (each.kind() == Quantity.LENGTH ? " mm" : each.kind() == Quantity.ANGLE ? " deg" : ""))
                 .orElse("none");
     }
@@ -201,13 +201,14 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
         long added = changes.stream().filter(SurfaceChange::added).count();
         long gone = changes.stream().filter(SurfaceChange::gone).count();
         page.line(Figures.counted(added, "new surface") + ", " + gone + " gone, " + (changes.size() - added - gone)
-                + " moved, of another size or finish");
+                + " moved, turned, of another shape, size or finish");
         page.space();
         Rows rows = everything ? Rows.ALL : new Rows(SURFACES);
         Table table = new Table()
                 .names("surface")
                 .words("")
                 .numbers("moved, mm")
+                .numbers("a corner, mm")
                 .numbers("area before, mm2")
                 .numbers("after, mm2");
         for (SurfaceChange each : rows.shown(changes)) {
@@ -215,6 +216,7 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
                     Printable.of(each.name()),
                     what(each),
                     Double.isNaN(each.moved()) ? "" : Figures.length(each.moved()),
+                    Double.isNaN(each.cornerMoved()) ? "" : Figures.length(each.cornerMoved()),
                     each.added() ? "" : Figures.length(each.areaBefore()),
                     each.gone() ? "" : Figures.length(each.areaAfter()));
         }
@@ -223,9 +225,17 @@ public record ComparisonReport(String version, Ink ink, boolean everything) {
     }
 
     private static String what(SurfaceChange each) {
-        return each.added()
-                ? "new"
-                : each.gone() ? "gone" : each.finishBefore().equals(each.finishAfter()) ? "" : "other finish";
+        if (each.added() || each.gone()) {
+            return each.added() ? "new" : "gone";
+        }
+        List<String> words = new ArrayList<>();
+        if (!each.finishBefore().equals(each.finishAfter())) {
+            words.add("other finish");
+        }
+        if (each.otherFacets()) {
+            words.add("other facets");
+        }
+        return String.join(", ", words);
     }
 
     private void paths(Prose page, Comparison comparison) {

@@ -10,6 +10,8 @@ public final class Figures {
     private static final int DIGITS = 3;
     /** Digits of what was written by hand. */
     private static final int WRITTEN_DIGITS = 6;
+    /** Digits of a value that is to be typed again: what is left out is rounding of the last digits. */
+    private static final int VALUE_DIGITS = 12;
     /** Decimals after the leading digit, at most, however small the error is. */
     private static final int MOST_DECIMALS = 4;
     /** Powers of ten of the leading digit that are written without an exponent. */
@@ -125,9 +127,32 @@ public final class Figures {
         return shown.signum() == 0 ? "0" : shown.stripTrailingZeros().toPlainString();
     }
 
+    /** The value of a dimension with as many digits as give the layout back, at most twelve that matter; no useless zeros. */
+    public static String value(double value) {
+        return decimal(value).toPlainString();
+    }
+
+    /** How far a dimension goes from one value to another, with its sign; the difference of {@link #value} of both. */
+    static String change(double from, double to) {
+        BigDecimal change = decimal(to).subtract(decimal(from)).stripTrailingZeros();
+        return (change.signum() > 0 ? "+" : "") + (change.signum() == 0 ? "0" : change.toPlainString());
+    }
+
+    private static BigDecimal decimal(double value) {
+        BigDecimal shown = BigDecimal.valueOf(value)
+                .round(new MathContext(VALUE_DIGITS, RoundingMode.HALF_EVEN))
+                .stripTrailingZeros();
+        return shown.signum() == 0 ? BigDecimal.ZERO : shown;
+    }
+
     /** A margin in mm with three decimals, never more than it is, without the unit. */
     public static String margin(double millimetres) {
         return toNanometres(millimetres).setScale(3, RoundingMode.FLOOR).toPlainString();
+    }
+
+    /** A margin in mm with three decimals, never less than it is, without the unit: for what is only known to be at most that. */
+    static String marginAtMost(double millimetres) {
+        return toNanometres(millimetres).setScale(3, RoundingMode.CEILING).toPlainString();
     }
 
     /** A margin in mm with three digits that matter, never more than it is, without the unit. */

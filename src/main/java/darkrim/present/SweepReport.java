@@ -4,8 +4,6 @@ import darkrim.layout.Layout;
 import darkrim.layout.Requirement;
 import darkrim.layout.form.Wording;
 import darkrim.study.MarginScope;
-import darkrim.study.MarginUnit;
-import darkrim.study.sweep.RequirementLine;
 import darkrim.study.sweep.SweepPoint;
 import darkrim.study.sweep.SweepResult;
 import darkrim.study.sweep.SweepSettings;
@@ -14,9 +12,7 @@ import darkrim.study.sweep.Variation;
 import darkrim.verdict.Plan;
 import darkrim.verdict.Verdict;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -24,8 +20,6 @@ import java.util.stream.Collectors;
 /** A sweep as text: a line for each point, and where requirements change sides. */
 public final class SweepReport {
     private static final int MOST_REASONS = 10;
-    /** Where there is no such layout. */
-    private static final String NONE = "-";
 
     private final String version;
     private final Ink ink;
@@ -94,6 +88,7 @@ public final class SweepReport {
     private void points(SweepResult result, Page page) {
         List<Requirement> requirements = result.layout().requirements();
         boolean named = width(result) <= Page.WIDTH;
+        NearestToFailing nearest = new NearestToFailing(requirements, named);
         Table table = new Table();
         for (Variation each : result.variations()) {
             table.numbers(Printable.of(each.dimension()) + (each.unit().isEmpty() ? "" : ", " + each.unit()));
@@ -107,8 +102,8 @@ public final class SweepReport {
             result.variations()
                     .forEach(each -> cells.add(Wording.number(point.chosen().get(each.dimension()))));
             requirements.forEach(each ->
-                    cells.add(point.verdict(each.name()).map(Verdict::name).orElse(NONE)));
-            cells.add(nearest(point, requirements, named));
+                    cells.add(point.verdict(each.name()).map(Verdict::name).orElse(NearestToFailing.NONE)));
+            cells.add(nearest.of(point));
             table.row(cells.toArray(String[]::new));
         }
         page.block(table.text());
@@ -135,73 +130,6 @@ public final class SweepReport {
             wide += Math.max(Verdict.UNDECIDED.name().length(), each.name().length()) + 2;
         }
         return wide;
-    }
-
-    /** The least margin in mm; where there is none, the limit that is nearest. What fails comes before what might. */
-    private static String nearest(SweepPoint point, List<Requirement> requirements, boolean named) {
-        List<RequirementLine> failing = point.lines().stream()
-                .filter(line -> line.figure().verdict() == Verdict.FAIL)
-                .toList();
-        if (!failing.isEmpty()
-                && failing.stream()
-                        .noneMatch(line -> isInMillimetres(requirements, line)
-                                && line.figure().margin() < 0)) {
-            return "fails: "
-                    + failing.stream()
-                            .map(line -> place(requirements, line, named))
-                            .collect(Collectors.joining(", "));
-        }
-        List<RequirementLine> unknown = point.lines().stream()
-                .filter(line -> line.figure().verdict() == Verdict.UNDECIDED
-                        && Double.isNaN(line.figure().margin()))
-                .toList();
-        if (failing.isEmpty() && !unknown.isEmpty()) {
-            // The margin of what passes is not how near the layout is to failing.
-            return "undecided: "
-                    + unknown.stream()
-                            .map(line -> place(requirements, line, named))
-                            .collect(Collectors.joining(", "));
-        }
-        Optional<RequirementLine> least = point.lines().stream()
-                .filter(line -> isInMillimetres(requirements, line)
-                        && !Double.isNaN(line.figure().margin()))
-                .min(Comparator.comparingDouble(line -> line.figure().margin()));
-        if (least.isPresent()) {
-            double margin = least.get().figure().margin();
-            if (margin < 0 && least.get().figure().verdict() == Verdict.PASS) {
-                // Only of the pupil: less than the whole of it is asked for.
-                return Figures.length(-margin) + " mm short of the whole pupil, allowed "
-                        + place(requirements, least.get(), named);
-            }
-            return (least.get().figure().marginAtLeast() ? ">= " : "") + Figures.length(margin) + " mm "
-                    + place(requirements, least.get(), named);
-        }
-        return point.lines().stream()
-                .filter(line ->
-                        line.figure().limit() > 0 && !Double.isNaN(line.figure().margin()))
-                .min(Comparator.comparingDouble(SweepReport::share))
-                .map(line -> String.format(Locale.ROOT, "%.1f %% of the limit left ", 100 * share(line))
-                        + place(requirements, line, named))
-                .orElse(NONE);
-    }
-
-    private static double share(RequirementLine line) {
-        return line.figure().margin() / line.figure().limit();
-    }
-
-    private static boolean isInMillimetres(List<Requirement> requirements, RequirementLine line) {
-        return requirements.stream()
-                .anyMatch(each -> each.name().equals(line.figure().requirement())
-                        && MarginUnit.of(each) == MarginUnit.MILLIMETRES);
-    }
-
-    private static String place(List<Requirement> requirements, RequirementLine line, boolean named) {
-        String name = line.figure().requirement();
-        if (named) {
-            return Printable.of(name);
-        }
-        List<String> names = requirements.stream().map(Requirement::name).toList();
-        return "[" + (names.indexOf(name) + 1) + "]";
     }
 
     private static void impossible(SweepResult result, Page page) {

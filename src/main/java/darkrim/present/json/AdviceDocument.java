@@ -29,6 +29,7 @@ record AdviceDocument(
         NearestDocument nearest,
         List<String> excludeEachOther,
         List<Change> smallestChanges,
+        List<String> undecidedInFull,
         List<SlopeDocument> slopes,
         List<Black> blackness) {
 
@@ -49,6 +50,7 @@ record AdviceDocument(
                 advice.nearest().map(NearestDocument::of).orElse(null),
                 advice.exclusion().map(AdviceDocument::names).orElse(null),
                 advice.changes().stream().map(Change::of).toList(),
+                advice.open(),
                 advice.slopes().stream().map(SlopeDocument::of).toList(),
                 advice.blackness().stream().map(Black::of).toList());
     }
@@ -120,10 +122,14 @@ record AdviceDocument(
     }
 
     /** A slope. */
-    record SlopeDocument(String requirement, String dimension, double perUnit, double standardError, String unit) {
+    record SlopeDocument(String requirement, String dimension, Double perUnit, double standardError, String unit) {
         static SlopeDocument of(Slope each) {
             return new SlopeDocument(
-                    each.requirement(), each.dimension(), each.perUnit(), each.standardError(), symbol(each.unit()));
+                    each.requirement(),
+                    each.dimension(),
+                    EstimateDocument.finite(each.perUnit()),
+                    each.standardError(),
+                    symbol(each.unit()));
         }
     }
 

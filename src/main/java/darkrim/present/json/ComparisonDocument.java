@@ -144,6 +144,7 @@ record ComparisonDocument(
             @JsonProperty("area_before_mm2") Double areaBefore,
             @JsonProperty("area_after_mm2") Double areaAfter,
             @JsonProperty("moved_mm") Double moved,
+            @JsonProperty("corner_moved_mm") Double cornerMoved,
             String finishBefore,
             String finishAfter) {
         static SurfaceDifference of(SurfaceChange each) {
@@ -152,6 +153,7 @@ record ComparisonDocument(
                     each.added() ? null : each.areaBefore(),
                     each.gone() ? null : each.areaAfter(),
                     EstimateDocument.finite(each.moved()),
+                    EstimateDocument.finite(each.cornerMoved()),
                     each.added() ? null : each.finishBefore(),
                     each.gone() ? null : each.finishAfter());
         }

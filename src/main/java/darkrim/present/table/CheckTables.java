@@ -111,6 +111,8 @@ public final class CheckTables {
                     verdict(each.after()),
                     each.before().map(RequirementMargin::margin).orElse(null),
                     each.after().map(RequirementMargin::margin).orElse(null),
+                    each.before().map(CheckTables::bound).orElse(null),
+                    each.after().map(CheckTables::bound).orElse(null),
                     each.after()
                             .or(each::before)
                             .map(margin -> margin.unit().words())
@@ -125,6 +127,8 @@ public final class CheckTables {
                     null,
                     each.before().map(Dimension::value).orElse(null),
                     each.after().map(Dimension::value).orElse(null),
+                    null,
+                    null,
                     each.after().or(each::before).map(CheckTables::unit).orElse(""),
                     null));
         }
@@ -142,9 +146,16 @@ public final class CheckTables {
                         column("verdict after"),
                         column("before"),
                         column("after"),
+                        column("before is"),
+                        column("after is"),
                         column("unit"),
                         column("judgement")),
                 rows);
+    }
+
+    /** What a margin is where it is only a bound. */
+    private static String bound(RequirementMargin margin) {
+        return margin.isBound() ? margin.margin() < 0 ? "at most" : "at least" : null;
     }
 
     private static String unit(Dimension dimension) {

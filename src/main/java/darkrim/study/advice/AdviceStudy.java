@@ -10,6 +10,7 @@ import darkrim.study.LayoutFamily;
 import darkrim.study.MarginScope;
 import darkrim.study.RequirementMargin;
 import darkrim.verdict.Plan;
+import darkrim.verdict.Verdict;
 import darkrim.verdict.Watch;
 import darkrim.verdict.Workers;
 import java.util.ArrayList;
@@ -21,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 
 /**
  * Finds what to change so that a layout passes: checks it; moves each dimension by itself until each requirement changes sides; from that works out
@@ -66,24 +68,28 @@ public final class AdviceStudy {
         margins.stream().filter(figure -> !figure.holds()).forEach(figure -> wanting.add(figure.requirement()));
         List<Blackness> blackness = Blackness.of(before);
         if (wanting.isEmpty() || watch.stop()) {
-            return nothing(before, margins, blackness);
+            return unchanged(before, margins, List.of(), List.of(), blackness);
         }
         try (Workers workers = new Workers(settings.threads())) {
             Map<String, Double> start = new LinkedHashMap<>();
             dimensions.forEach(each -> start.put(each.name(), each.value()));
             Trial atStart = trials.at(start, requirements);
             if (atStart.stopped()) {
-                return nothing(before, margins, blackness);
+                return unchanged(before, margins, List.of(), List.of(), blackness);
             }
             // What a short look takes to hold changes sides the wrong way.
             List<String> failing =
                     wanting.stream().filter(each -> !atStart.holds(each)).toList();
+            List<String> open = undecided(margins).filter(atStart::holds).toList();
+            if (open.size() == wanting.size() && atStart.holdsAll(requirements)) {
+                List<Slope> slopes = slopes(workers, before, wanting);
+                return unchanged(before, margins, slopes, open, blackness);
+            }
             List<FreeDimension> reachable = reachable(workers, start);
             List<Flip> flips = flips(workers, reachable, start, failing);
             JointSearch.Found found = search(workers, reachable, start, atStart, flips);
-            Optional<Map<String, Double>> passing = found.holds() && !watch.stop()
-                    ? new Rounding(dimensions).of(found.nearest().values(), values -> passes(found, values))
-                    : Optional.empty();
+            Optional<Map<String, Double>> passing =
+                    passing(found).filter(values -> !changed(values).isEmpty());
             Optional<Proposal> proposal = Optional.empty();
             if (passing.isPresent() && !watch.stop()) {
                 proposal = Optional.of(proposal(passing.get()));
@@ -96,6 +102,7 @@ public final class AdviceStudy {
                     dimensions,
                     slopes,
                     changes,
+                    open,
                     proposal,
                     proposal.isPresent() || watch.stop() ? Optional.empty() : Optional.of(nearest(found)),
                     found.exclusion(),
@@ -104,13 +111,27 @@ public final class AdviceStudy {
         }
     }
 
-    private Advice nothing(CheckResult before, List<RequirementMargin> margins, List<Blackness> blackness) {
+    private static Stream<String> undecided(List<RequirementMargin> margins) {
+        return margins.stream()
+                .filter(figure -> figure.verdict()
+                        .filter(found -> found == Verdict.UNDECIDED)
+                        .isPresent())
+                .map(RequirementMargin::requirement);
+    }
+
+    private Advice unchanged(
+            CheckResult before,
+            List<RequirementMargin> margins,
+            List<Slope> slopes,
+            List<String> open,
+            List<Blackness> blackness) {
         return new Advice(
                 before,
                 margins,
                 dimensions,
+                slopes,
                 List.of(),
-                List.of(),
+                open,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -188,12 +209,21 @@ public final class AdviceStudy {
         return new JointSearch(reachable, standings, sides, allowed, workers, watch).from(first);
     }
 
-    /** Whether values hold in a short look, and not by a hair. */
-    private boolean passes(JointSearch.Found found, Map<String, Double> values) {
+    /** Round values with some room in every requirement; where there are none, those that hold by a hair: the full check judges them. */
+    private Optional<Map<String, Double>> passing(JointSearch.Found found) {
+        Map<String, Double> nearest = found.nearest().values();
+        Rounding rounding = new Rounding(dimensions);
+        Optional<Map<String, Double>> roomy = found.holds() && !watch.stop()
+                ? rounding.of(
+                        nearest, values -> holds(values) && found.measure().isRoomy(values))
+                : Optional.empty();
+        return roomy.isEmpty() && !watch.stop() && holds(nearest) ? rounding.of(nearest, this::holds) : roomy;
+    }
+
+    /** Whether values hold in a short look. */
+    private boolean holds(Map<String, Double> values) {
         Trial trial = trials.at(values, requirements);
-        return !trial.stopped()
-                && trial.holdsAll(requirements)
-                && found.measure().isRoomy(values);
+        return !trial.stopped() && trial.holdsAll(requirements);
     }
 
     private List<SmallestChange> changes(Workers workers, List<String> failing, List<Flip> flips) {
@@ -209,9 +239,17 @@ public final class AdviceStudy {
         return done(workers, "looking at what each change does", tasks);
     }
 
+    /** With a round value a little farther than the one that was found, if the requirement holds there too. */
     private SmallestChange change(FreeDimension dimension, Flip flip) {
+        double round = Rounding.outward(dimension, flip.far());
+        boolean holds = trials.at(Map.of(dimension.name(), round), List.of(flip.requirement()))
+                .holds(flip.requirement());
+        return change(dimension, flip, holds ? round : flip.far());
+    }
+
+    private SmallestChange change(FreeDimension dimension, Flip flip, double to) {
         List<RequirementMargin> effects = trials.check(
-                        Map.of(dimension.name(), flip.far()),
+                        Map.of(dimension.name(), to),
                         Set.copyOf(requirements),
                         MarginScope.REQUIREMENTS,
                         settings.seed(),
@@ -219,7 +257,7 @@ public final class AdviceStudy {
                 .filter(result -> !watch.stop())
                 .map(RequirementMargin::of)
                 .orElse(List.of());
-        return new SmallestChange(flip.requirement(), dimension.name(), dimension.value(), flip.far(), effects);
+        return new SmallestChange(flip.requirement(), dimension.name(), dimension.value(), to, effects);
     }
 
     private List<Slope> slopes(Workers workers, CheckResult before, Set<String> wanting) {

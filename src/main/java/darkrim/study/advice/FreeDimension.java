@@ -3,6 +3,7 @@ package darkrim.study.advice;
 import darkrim.layout.Dimension;
 import darkrim.layout.Quantity;
 import darkrim.layout.Tolerance;
+import java.math.BigDecimal;
 
 /**
  * A named dimension that may change.
@@ -89,9 +90,15 @@ public record FreeDimension(String name, Quantity kind, double value, double lea
         return new FreeDimension(name, kind, value, newLeast, newMost, scale);
     }
 
-    /** What round values are steps of: 1 mm, 1 deg, or a plain number's own size (1 for 0). */
+    /** What round values are steps of: 1 mm, 1 deg, or the power of ten that a plain number begins with (1 for 0), so that they have few digits. */
     double unitSize() {
-        return kind == Quantity.NUMBER && value != 0 ? Math.abs(value) : 1;
+        if (kind != Quantity.NUMBER || value == 0) {
+            return 1;
+        }
+        BigDecimal written = BigDecimal.valueOf(value);
+        return BigDecimal.ONE
+                .scaleByPowerOfTen(written.precision() - written.scale() - 1)
+                .doubleValue();
     }
 
     /** Unit of its values: {@code mm}, {@code deg}, or empty. */

@@ -22,7 +22,7 @@ final class JointSearch {
     /** First box: how far each dimension may go in one step, in its scales. */
     private static final double FIRST_BOX = 40;
     /** Room that a step aims for, mm. */
-    private static final double AIM = 0.01;
+    static final double AIM = 0.01;
     /** What is lit all over is taken to be at least this share of the way from its plane. */
     private static final double SHIFT = 0.08;
     /** Less gain of a passing layout, in scales, ends the search. */

@@ -8,7 +8,7 @@ import java.util.function.Predicate;
 
 /** Rounds values as a drawing has them, the coarsest way that still passes. */
 record Rounding(List<FreeDimension> dimensions) {
-    /** Steps, mm, degrees or a share of a plain number. */
+    /** Steps, mm, degrees or a share of a plain number's power of ten. */
     private static final double[] STEPS = {0.1, 0.05, 0.01, 0.001};
 
     /**
@@ -29,6 +29,11 @@ record Rounding(List<FreeDimension> dimensions) {
             }
         }
         return passes.test(values) ? Optional.of(values) : Optional.empty();
+    }
+
+    /** A value rounded away from the file's value to a thousandth of 1 mm, 1 deg or a plain number's power of ten; as it is if that leaves the range. */
+    static double outward(FreeDimension dimension, double value) {
+        return round(dimension, value, STEPS[STEPS.length - 1] * dimension.unitSize(), true);
     }
 
     private static double round(FreeDimension dimension, double value, double step, boolean farther) {

@@ -51,16 +51,16 @@ final class SlopeSearch {
         }
     }
 
-    /** The slopes along a dimension; those that are not known are left out. */
+    /** The slopes along a dimension, NaN where they are not known; none if the work is stopped. */
     List<Slope> along(FreeDimension dimension) {
         List<Slope> slopes = new ArrayList<>();
         if (!exact.isEmpty()) {
             exact(dimension, slopes);
         }
         for (String requirement : sampled) {
-            sampled(dimension, requirement).ifPresent(slopes::add);
+            slopes.add(sampled(dimension, requirement));
         }
-        return slopes;
+        return trials.stopped() ? List.of() : slopes;
     }
 
     private void exact(FreeDimension dimension, List<Slope> slopes) {
@@ -72,11 +72,14 @@ final class SlopeSearch {
         for (String requirement : exact) {
             RequirementMargin one = below.get(requirement);
             RequirementMargin two = above.get(requirement);
-            if (one != null && two != null && !Double.isNaN(one.margin()) && !Double.isNaN(two.margin())) {
-                double slope = (two.margin() - one.margin()) / (high - low);
-                slopes.add(new Slope(requirement, dimension.name(), slope, 0, MarginUnit.MILLIMETRES));
-            }
+            double slope = tells(one) && tells(two) ? (two.margin() - one.margin()) / (high - low) : Double.NaN;
+            slopes.add(new Slope(requirement, dimension.name(), slope, 0, MarginUnit.MILLIMETRES));
         }
+    }
+
+    /** Whether there is a margin that can be compared: one that holds and is only a bound cannot. What is lit all over stands still. */
+    private static boolean tells(RequirementMargin margin) {
+        return margin != null && Double.isFinite(margin.margin()) && !(margin.margin() >= 0 && margin.isBound());
     }
 
     private Map<String, RequirementMargin> margins(FreeDimension dimension, double value) {
@@ -88,7 +91,7 @@ final class SlopeSearch {
         return found;
     }
 
-    private Optional<Slope> sampled(FreeDimension dimension, String requirement) {
+    private Slope sampled(FreeDimension dimension, String requirement) {
         double step = SAMPLED_STEP * dimension.scale();
         double low = Math.max(dimension.least(), dimension.value() - step);
         double high = Math.min(dimension.most(), dimension.value() + step);
@@ -108,9 +111,8 @@ final class SlopeSearch {
                 .map(slope -> (slope - mean) * (slope - mean))
                 .sum();
         double error = Math.sqrt(squares / (PAIRS - 1) / PAIRS);
-        return Double.isNaN(mean)
-                ? Optional.empty()
-                : Optional.of(new Slope(requirement, dimension.name(), mean, error, MarginUnit.RELATIVE_IRRADIANCE));
+        return new Slope(
+                requirement, dimension.name(), mean, Double.isNaN(mean) ? 0 : error, MarginUnit.RELATIVE_IRRADIANCE);
     }
 
     private double value(FreeDimension dimension, double value, String requirement, String where, int pair) {

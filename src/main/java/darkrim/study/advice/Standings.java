@@ -67,13 +67,21 @@ final class Standings {
                 room.put(margin.requirement(), sampled(result, most));
                 error.put(margin.requirement(), margin.standardError() / most.limit());
             } else {
-                room.put(margin.requirement(), Double.isNaN(margin.margin()) ? -UNKNOWN : margin.margin());
+                room.put(margin.requirement(), millimetres(margin));
             }
         }
         if (!sampledOnly) {
             pupils(found.get().scene(), room);
         }
         return new Standing(values, room, error, true, trials.stopped());
+    }
+
+    /** A margin that holds and is a bound alone, as of round parts, has some room: it may well be more than the bound, and is never found to be. */
+    private static double millimetres(RequirementMargin margin) {
+        if (Double.isNaN(margin.margin())) {
+            return -UNKNOWN;
+        }
+        return margin.holds() && margin.isBound() ? Math.max(margin.margin(), JointSearch.AIM) : margin.margin();
     }
 
     /** The least reserve of all surfaces, as a share of the limit. */

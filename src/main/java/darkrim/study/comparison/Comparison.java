@@ -15,7 +15,7 @@ import java.util.List;
  * @param partsAdded names of parts only in the second
  * @param partsGone names of parts only in the first
  * @param partsChanged parts in both whose surfaces differ
- * @param surfaces surfaces that are new, gone, moved, of another size or finish
+ * @param surfaces surfaces that are new, gone, moved, turned, of another shape, size or finish
  * @param beam what of the beam differs, in words
  * @param others what else is asked or looked at differently, in words
  * @param requirements every requirement of either

@@ -18,7 +18,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 /**
  * What fails in a requirement, and how badly.
  *
- * @param verdicts what is said of each surface, or cell of its map, by its name
+ * @param verdicts what is said of each surface, or cell of its map, by its name; of a clearance by its shape
  * @param amounts by how much each of those that fail does, by its name; the larger, the worse
  */
 public record Failing(Map<String, Verdict> verdicts, Map<String, Amount> amounts) {
@@ -57,12 +57,19 @@ public record Failing(Map<String, Verdict> verdicts, Map<String, Amount> amounts
         Map<String, Verdict> verdicts = new HashMap<>();
         Map<String, Amount> amounts = new LinkedHashMap<>();
         for (Outcome each : asked.outcomes()) {
-            verdicts.put(each.where(), each.verdict());
+            verdicts.merge(name(each), each.verdict(), Verdict::and);
             if (each.verdict() == Verdict.FAIL) {
-                amounts.put(each.where(), amount(result, asked.requirement().condition(), each));
+                amounts.put(name(each), amount(result, asked.requirement().condition(), each));
             }
         }
         return new Failing(verdicts, amounts);
+    }
+
+    /** A clearance is one of all its surfaces in a shape: which of them come nearest may change with the layout. */
+    private static String name(Outcome outcome) {
+        return outcome.evidence() instanceof Evidence.Distance distance
+                ? distance.shape() + (distance.raised().isPresent() ? " on the way in" : "")
+                : outcome.where();
     }
 
     private static Amount amount(CheckResult result, Requirement.Condition condition, Outcome outcome) {
@@ -117,12 +124,18 @@ public record Failing(Map<String, Verdict> verdicts, Map<String, Amount> amounts
         return amounts.values().stream().allMatch(Amount::isKnown);
     }
 
-    /** Whether more might fail than did before, as some are undecided. */
-    boolean mightBeMoreThan(Failing before) {
-        return notHeld() > before.notHeld();
+    /**
+     * Whether any might fail that did not before: one that held or was not there is undecided, or one that was undecided fails. How many do not
+     * hold says nothing of it: another may have been mended.
+     */
+    boolean mightBreak(Failing before) {
+        return verdicts.entrySet().stream()
+                .anyMatch(each -> each.getValue()
+                        .isWorseThan(before.verdicts.getOrDefault(each.getKey(), whereNew(each.getValue()))));
     }
 
-    private long notHeld() {
-        return verdicts.values().stream().filter(each -> each != Verdict.PASS).count();
+    /** What one that was not there counts as: how badly it fails is compared with the worst of all. */
+    private static Verdict whereNew(Verdict now) {
+        return now == Verdict.FAIL ? Verdict.FAIL : Verdict.PASS;
     }
 }

@@ -17,7 +17,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Finds what two layouts differ in: names, numbers and surfaces. */
 final class LayoutDifferences {
-    /** Surfaces differ when their middles do by more, mm, or their areas by more than this share. */
+    /** Surfaces differ when their middles or a corner do by more, mm, or their areas by more than this share. */
     private static final double ROUNDING = 1e-9;
 
     private LayoutDifferences() {}
@@ -65,25 +65,56 @@ final class LayoutDifferences {
             Optional<Surface> two = after.surface(one.name());
             if (two.isEmpty()) {
                 changes.add(new SurfaceChange(
-                        one.name(), one.area(), 0, Double.NaN, one.finish().name(), ""));
+                        one.name(),
+                        one.area(),
+                        0,
+                        Double.NaN,
+                        Double.NaN,
+                        one.finish().name(),
+                        ""));
                 continue;
             }
             double moved = middle(before, one).distance(middle(after, two.get()));
+            double cornerMoved = cornerMoved(before, one, after, two.get());
             boolean sized = Math.abs(one.area() - two.get().area()) > ROUNDING * one.area();
             String finishBefore = one.finish().name();
             String finishAfter = two.get().finish().name();
-            if (moved > ROUNDING || sized || !finishBefore.equals(finishAfter)) {
-                changes.add(
-                        new SurfaceChange(one.name(), one.area(), two.get().area(), moved, finishBefore, finishAfter));
+            // A surface that is turned about its middle, or is as large in another outline, has the same middle and
+            // area.
+            boolean shaped = Double.isNaN(cornerMoved) || cornerMoved > ROUNDING;
+            if (moved > ROUNDING || shaped || sized || !finishBefore.equals(finishAfter)) {
+                changes.add(new SurfaceChange(
+                        one.name(), one.area(), two.get().area(), moved, cornerMoved, finishBefore, finishAfter));
             }
         }
         for (Surface two : after.surfaces()) {
             if (before.surface(two.name()).isEmpty()) {
                 changes.add(new SurfaceChange(
-                        two.name(), 0, two.area(), Double.NaN, "", two.finish().name()));
+                        two.name(),
+                        0,
+                        two.area(),
+                        Double.NaN,
+                        Double.NaN,
+                        "",
+                        two.finish().name()));
             }
         }
         return changes;
+    }
+
+    /** The greatest distance between the same corners of the same facets, mm; NaN where they are not as many. */
+    private static double cornerMoved(Scene before, Surface one, Scene after, Surface two) {
+        if (one.facetCount() != two.facetCount()) {
+            return Double.NaN;
+        }
+        double farthest = 0;
+        for (int f = 0; f < one.facetCount(); f++) {
+            for (int corner = 0; corner < 3; corner++) {
+                Vector3D from = before.corner(one.firstFacet() + f, corner);
+                farthest = Math.max(farthest, from.distance(after.corner(two.firstFacet() + f, corner)));
+            }
+        }
+        return farthest;
     }
 
     /** Mean of the middles of its facets, by area, mm. */

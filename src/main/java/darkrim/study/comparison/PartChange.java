@@ -10,7 +10,7 @@ import java.util.Map;
  * A part that is in both layouts and has surfaces that differ.
  *
  * @param name its name
- * @param changed how many surfaces moved or have another size or finish
+ * @param changed how many surfaces moved, are turned, or have another shape, size or finish
  * @param added how many are new
  * @param gone how many are gone
  */

@@ -31,7 +31,7 @@ public record RequirementChange(
         NOT_WORSE,
         /** It is worse: the verdict got worse, or it fails in both by more. */
         WORSE,
-        /** A verdict is open, how badly it fails is not known, or the requirement is no longer asked or asks something else. */
+        /** A verdict is open, of the requirement or of a surface that held; how badly it fails is not known; it is no longer asked or asks something else. */
         CANNOT_TELL
     }
 
@@ -49,7 +49,7 @@ public record RequirementChange(
             return Judgement.NOT_WORSE;
         }
         if (then == Verdict.UNDECIDED) {
-            return first == Verdict.FAIL ? Judgement.NOT_WORSE : Judgement.CANNOT_TELL;
+            return first == Verdict.FAIL && !mightBreak() ? Judgement.NOT_WORSE : Judgement.CANNOT_TELL;
         }
         if (first != Verdict.FAIL) {
             return Judgement.WORSE;
@@ -65,7 +65,11 @@ public record RequirementChange(
             return Judgement.WORSE;
         }
         boolean told = (one.allKnown() && two.allKnown()) || marginsTell();
-        return told && !two.mightBeMoreThan(one) ? Judgement.NOT_WORSE : Judgement.CANNOT_TELL;
+        return told && !mightBreak() ? Judgement.NOT_WORSE : Judgement.CANNOT_TELL;
+    }
+
+    private boolean mightBreak() {
+        return failingAfter.orElseThrow().mightBreak(failingBefore.orElseThrow());
     }
 
     /** A capped margin, negative here, may be any less than what it says. */

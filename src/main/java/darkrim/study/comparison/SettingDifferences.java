@@ -74,7 +74,7 @@ final class SettingDifferences {
                         + ", internal transmittance " + Wording.number(each.internal()));
     }
 
-    /** Placement error, temperatures, sources beside the beam, requirements of the same name, rules for finishes, maps and sampling. */
+    /** Placement error, tolerances, temperatures, sources beside the beam, requirements of the same name, rules for finishes, maps and sampling. */
     static List<Changed<String>> others(Layout before, Layout after) {
         SettingDifferences found = new SettingDifferences();
         found.compareOptional(
@@ -82,6 +82,7 @@ final class SettingDifferences {
                 before.placementError(),
                 after.placementError(),
                 value -> Wording.number(value) + " mm");
+        ToleranceDifferences.find(found, before, after);
         found.cooldown(before, after);
         WarmthDifferences.find(found, before.warmth(), after.warmth());
         SourceDifferences.find(found, before.sources(), after.sources());

@@ -98,7 +98,8 @@ public final class StudyJournal<T> implements StudyRecord<T> {
         String own = CsvLine.of(study);
         String head = own + SummedLine.header(lines.header());
         if (channel.size() > LARGEST) {
-            throw foreign(file);
+            throw new UnusableStudy(
+                    shown(file) + " is larger than 1 GiB, more than is read back: remove it or name another output");
         }
         byte[] bytes = Files.readAllBytes(file);
         String text = new String(bytes, StandardCharsets.UTF_8);

@@ -215,4 +215,52 @@ class ComparisonStudyTest {
                 TEXT.replace("requirements:\n", pins), TEXT.replace("requirements:\n", pins.replace("-30", "-31")));
         assertThat(moved.partsChanged()).containsExactly(new PartChange("pin", 12, 0, 0));
     }
+
+    @Test
+    void aPartThatIsTurnedAboutItsMiddleDiffers() throws Exception {
+        String flag = """
+                title: A flag
+                beam:
+                  pupil: {shape: disc, diameter: 40, distance: 200}
+                parts:
+                  screen: {kind: rectangle, width: 10, depth: 10}
+                  flag: {kind: rectangle, width: 60, depth: 60, at: [0, 0, 60], turn: {about: x, by: 0}}
+                requirements:
+                  dark: {surfaces: screen/front, direct: none}
+                """;
+        Comparison turned = compare(flag, flag.replace("by: 0", "by: 70"));
+        assertThat(turned.judgement()).isEqualTo(RequirementChange.Judgement.WORSE);
+        assertThat(turned.partsChanged()).containsExactly(new PartChange("flag", 2, 0, 0));
+        // The edges along x are 30 mm from the axis: the chord of 70 deg.
+        assertThat(turned.surfaces()).hasSize(2).allSatisfy(surface -> {
+            assertThat(surface.moved()).isLessThan(1e-9);
+            assertThat(surface.cornerMoved()).isCloseTo(60 * Math.sin(Math.toRadians(35)), within(1e-9));
+        });
+        // As large, about the same middle, in another outline.
+        Comparison reshaped = compare(flag, flag.replace("width: 60, depth: 60", "width: 40, depth: 90"));
+        assertThat(reshaped.partsChanged()).containsExactly(new PartChange("flag", 2, 0, 0));
+        assertThat(reshaped.surfaces())
+                .allSatisfy(surface -> assertThat(surface.cornerMoved()).isCloseTo(Math.hypot(10, 15), within(1e-9)));
+        assertThat(compare(flag, flag.replace("by: 0", "by: 360")).surfaces()).isEmpty();
+    }
+
+    @Test
+    void tolerancesAreNamed() throws Exception {
+        String loose = TEXT.replace(
+                        "gap: 12 mm", "gap: {value: 12 mm, tolerance: 0.1, distribution: normal, sigmas: 1}")
+                .replace("finish: grey}", "finish: grey, placement_tolerance: {shift: 0.2, tilt: 0}}");
+        String looser = loose.replace("0.1, dist", "2.5, dist").replace("shift: 0.2", "shift: [0.2, 0.3, 0]");
+        assertThat(compare(loose, looser).others())
+                .containsExactly(
+                        pair(
+                                "tolerance of gap",
+                                "+-0.1 mm, normal, end at 1 sigma",
+                                "+-2.5 mm, normal, end at 1 sigma"),
+                        pair(
+                                "placement tolerance of wall",
+                                "shift x +-0.2 mm, uniform; shift y +-0.2 mm, uniform; shift z +-0.2 mm, uniform",
+                                "shift x +-0.2 mm, uniform; shift y +-0.3 mm, uniform"));
+        assertThat(compare(TEXT, loose).others()).extracting(Changed::name).hasSize(2);
+        assertThat(compare(loose, loose).others()).isEmpty();
+    }
 }

@@ -27,8 +27,12 @@ class RequirementChangeTest {
     }
 
     private static RequirementMargin margin(double margin, boolean capped) {
+        return margin(Verdict.FAIL, margin, capped);
+    }
+
+    private static RequirementMargin margin(Verdict verdict, double margin, boolean capped) {
         return new RequirementMargin(
-                "dark", Optional.of(Verdict.FAIL), margin, 0, MarginUnit.MILLIMETRES, capped, "a", "", "");
+                "dark", Optional.of(verdict), margin, 0, MarginUnit.MILLIMETRES, capped, "a", "", "");
     }
 
     private static Judgement judged(RequirementMargin before, RequirementMargin after, Failing one, Failing two) {
@@ -85,6 +89,41 @@ class RequirementChangeTest {
                 new Failing(Map.of("a", Verdict.FAIL, "b", Verdict.UNDECIDED), Map.of("a", new Amount(0.1, 0.001)));
         assertThat(sameMargin(SOME, open)).isEqualTo(Judgement.CANNOT_TELL);
         assertThat(sameMargin(open, open)).isEqualTo(Judgement.NOT_WORSE);
+    }
+
+    @Test
+    void aSurfaceThatHeldAndIsUndecidedIsNotMadeGoodByAnotherThatIsMended() {
+        Map<String, Amount> amount = Map.of("a", new Amount(0.1, 0.001));
+        Failing before = new Failing(
+                Map.of("a", Verdict.FAIL, "b", Verdict.PASS, "c", Verdict.FAIL),
+                Map.of("a", new Amount(0.1, 0.001), "c", new Amount(0.05, 0.001)));
+        Failing after = new Failing(Map.of("a", Verdict.FAIL, "b", Verdict.UNDECIDED, "c", Verdict.PASS), amount);
+        // As many do not hold as before, or fewer: still b may have broken.
+        assertThat(sameMargin(before, after)).isEqualTo(Judgement.CANNOT_TELL);
+        Failing mended = new Failing(Map.of("a", Verdict.FAIL, "b", Verdict.PASS, "c", Verdict.PASS), amount);
+        assertThat(sameMargin(before, mended)).isEqualTo(Judgement.NOT_WORSE);
+        // One that is new is undecided.
+        Failing other = new Failing(Map.of("a", Verdict.FAIL, "d", Verdict.UNDECIDED), amount);
+        assertThat(sameMargin(before, other)).isEqualTo(Judgement.CANNOT_TELL);
+        // One that was undecided, and so may have held, fails.
+        Failing open = new Failing(Map.of("a", Verdict.FAIL, "b", Verdict.UNDECIDED), amount);
+        Failing failed =
+                new Failing(Map.of("a", Verdict.PASS, "b", Verdict.FAIL), Map.of("b", new Amount(0.01, 0.001)));
+        assertThat(sameMargin(open, failed)).isEqualTo(Judgement.CANNOT_TELL);
+    }
+
+    @Test
+    void aRequirementThatFailedAndIsUndecidedIsNotWorseOnlyIfNoSurfaceMayHaveBroken() {
+        RequirementMargin then = margin(-0.1, false);
+        RequirementMargin open = margin(Verdict.UNDECIDED, Double.NaN, false);
+        Failing doubt = new Failing(Map.of("a", Verdict.UNDECIDED, "b", Verdict.PASS), Map.of());
+        assertThat(judged(then, open, SOME, doubt)).isEqualTo(Judgement.NOT_WORSE);
+        Failing spread = new Failing(Map.of("a", Verdict.UNDECIDED, "b", Verdict.UNDECIDED), Map.of());
+        assertThat(judged(then, open, SOME, spread)).isEqualTo(Judgement.CANNOT_TELL);
+        Failing moved = new Failing(Map.of("a", Verdict.PASS, "b", Verdict.UNDECIDED), Map.of());
+        assertThat(judged(then, open, SOME, moved)).isEqualTo(Judgement.CANNOT_TELL);
+        Failing added = new Failing(Map.of("a", Verdict.PASS, "c", Verdict.UNDECIDED), Map.of());
+        assertThat(judged(then, open, SOME, added)).isEqualTo(Judgement.CANNOT_TELL);
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import darkrim.layout.form.Wording;
 import darkrim.study.UnusableStudy;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -114,5 +115,15 @@ class StudyJournalTest {
             assertThat(refused.getMessage().codePoints()).noneMatch(Wording::isControl);
             assertThat(refused.getMessage()).hasSizeLessThan(1_000);
         });
+    }
+
+    @Test
+    void oneThatIsTooLargeToBeReadBackIsCalledSo() throws Exception {
+        try (RandomAccessFile sparse = new RandomAccessFile(file.toFile(), "rw")) {
+            sparse.setLength((1L << 30) + 1);
+        }
+        assertThatThrownBy(this::found)
+                .isInstanceOf(UnusableStudy.class)
+                .hasMessageEndingWith("is larger than 1 GiB, more than is read back: remove it or name another output");
     }
 }
