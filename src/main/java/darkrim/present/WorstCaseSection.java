@@ -33,7 +33,11 @@ final class WorstCaseSection {
         }
         return MarginWords.of(worst.margin()) + place(worst.margin()) + "; " + where + " ("
                 + Figures.counted(worst.looks(), "layout") + " looked at"
-                + (worst.everyCorner() ? ", every corner" : "") + ")";
+                + (worst.everyCorner() ? ", every corner" : ", " + Figures.counted(worst.corners(), "corner")) + ")"
+                + (worst.alike() && !worst.everyCorner()
+                        ? "; the margin was the same at all of them and shows no way to a worse place"
+                        : "")
+                + (worst.cutShort() ? "; the search was cut short before it came to rest" : "");
     }
 
     /** Where a margin is and what sets it; nothing of what is not known. */

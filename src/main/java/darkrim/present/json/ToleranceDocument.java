@@ -128,12 +128,22 @@ record ToleranceDocument(
     }
 
     /** The worst case that was found. */
-    record Worst(MarginDocument margin, Map<String, Double> deviations, boolean everyCorner, int looks) {
+    record Worst(
+            MarginDocument margin,
+            Map<String, Double> deviations,
+            int corners,
+            boolean everyCorner,
+            boolean alike,
+            boolean cutShort,
+            int looks) {
         private static Worst of(List<Contributor> contributors, WorstCase worst) {
             return new Worst(
                     MarginDocument.of(worst.margin()),
                     byName(contributors, worst.deviations()),
+                    worst.corners(),
                     worst.everyCorner(),
+                    worst.alike(),
+                    worst.cutShort(),
                     worst.looks());
         }
     }

@@ -62,7 +62,7 @@ public record RequirementTolerance(
     /** What can be said of it in the worst case that was found, and in all builds within the tolerances. */
     public Verdict worstVerdict() {
         return worse.map(WorseBuild::verdict)
-                .or(() -> worst.map(found -> found.margin().verdict().orElse(Verdict.FAIL)))
+                .or(() -> worst.map(WorstCase::verdict))
                 .orElse(Verdict.UNDECIDED);
     }
 

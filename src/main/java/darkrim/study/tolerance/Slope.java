@@ -39,11 +39,31 @@ public record Slope(RequirementMargin atMinus, RequirementMargin atPlus, double 
         return new Slope(atMinus, atPlus, slope);
     }
 
+    /** Differences below this share are rounding. */
+    private static final double LESS = 1e-9;
+
     /** By how much the margin differs between the lower end, the drawn value and the upper end. */
     double influence(RequirementMargin drawn) {
         double low = Math.min(rank(drawn), Math.min(rank(atMinus), rank(atPlus)));
         double high = Math.max(rank(drawn), Math.max(rank(atMinus), rank(atPlus)));
         return high == low ? 0 : high - low;
+    }
+
+    /** By how much the margin is less at an end than as drawn; 0 where it is less at neither. */
+    double fall(RequirementMargin drawn) {
+        return Math.max(0, rank(drawn) - Math.min(rank(atMinus), rank(atPlus)));
+    }
+
+    /** The end with the less margin, -1 or 1, the lower of two alike; 0 where it is less than the drawn value at neither. */
+    int worseEnd(RequirementMargin drawn) {
+        double below = rank(atMinus);
+        double above = rank(atPlus);
+        return Math.min(below, above) < rank(drawn) ? above < below ? 1 : -1 : 0;
+    }
+
+    /** Whether a rank is less than another by more than rounding. */
+    static boolean isLess(double rank, double other) {
+        return rank < other - LESS * Math.abs(other);
     }
 
     /** For comparing: an unknown margin is the best of all where the requirement holds, the worst where it is broken, and else 0. */

@@ -224,7 +224,7 @@ public final class ToleranceStudy {
                 builds.stream().map(build -> build.verdict(name)).toList();
         List<Build> within = builds.stream().filter(this::isWithin).toList();
         Optional<RequirementTolerance.WorseBuild> worse = edges.worst
-                .flatMap(worst -> worst.margin().verdict())
+                .map(WorstCase::verdict)
                 .flatMap(worst -> RequirementTolerance.WorseBuild.of(within, name, worst));
         return new RequirementTolerance(
                 requirement,
