@@ -22,6 +22,12 @@ final class WorstCaseSection {
                             "  ",
                             "but build " + build.number() + ", within the tolerances, "
                                     + (build.verdict() == Verdict.FAIL ? "does not hold" : "is not decided")));
+            each.lesser()
+                    .ifPresent(build -> page.paragraph(
+                            "  ",
+                            "  ",
+                            "but build " + build.number() + ", within the tolerances, has less margin: "
+                                    + MarginWords.of(build.margin()) + place(build.margin())));
         }
     }
 

@@ -268,7 +268,8 @@ final class WorstCaseSearch {
     private boolean isCorner(List<Double> deviations) {
         for (int i = 0; i < deviations.size(); i++) {
             double deviation = deviations.get(i);
-            if (deviation != contributors.get(i).at(-1) && deviation != contributors.get(i).at(1)) {
+            if (deviation != contributors.get(i).at(-1)
+                    && deviation != contributors.get(i).at(1)) {
                 return false;
             }
         }

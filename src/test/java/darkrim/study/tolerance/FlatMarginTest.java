@@ -112,28 +112,30 @@ class FlatMarginTest {
             double[] weights = weights(random, count);
             double near = 1.1 * most(weights, 0, 4);
             double far = 0.99 * most(weights, 4, count);
-            WorstCase worst = found(
-                    count, at -> Math.min(near - sum(weights, at, 0, 4), far - sum(weights, at, 4, count)));
+            WorstCase worst =
+                    found(count, at -> Math.min(near - sum(weights, at, 0, 4), far - sum(weights, at, 4, count)));
             assertThat(worst.margin().margin()).as("%d", trial).isNegative();
         }
     }
 
     @Test
     void whatGainsMuchOrIsWorstAsDrawnDoesNotHideWhatLoses() {
-        WorstCase worst = found(6, at -> 0.1
-                + 20 * Math.max(0, at.get(0))
-                + 0.5 * Math.abs(at.get(1))
-                - 0.03 * (Math.max(0, at.get(2)) - Math.min(0, at.get(3)) + Math.max(0, at.get(4)))
-                - 0.03 * Math.max(0, at.get(5)));
+        WorstCase worst = found(
+                6,
+                at -> 0.1
+                        + 20 * Math.max(0, at.get(0))
+                        + 0.5 * Math.abs(at.get(1))
+                        - 0.03 * (Math.max(0, at.get(2)) - Math.min(0, at.get(3)) + Math.max(0, at.get(4)))
+                        - 0.03 * Math.max(0, at.get(5)));
         assertThat(worst.margin().margin()).isLessThan(-0.0199);
     }
 
     @Test
     void aHundredAndFiftyContributorsAreFollowedIntoTheInside() {
         // Least at 1/4 of each tolerance, which no corner shows.
-        WorstCase worst = found(150, at -> 2
-                + at.stream().mapToDouble(x -> (x - 0.25) * (x - 0.25)).sum() / 10
-                - 2.05);
+        WorstCase worst = found(
+                150,
+                at -> 2 + at.stream().mapToDouble(x -> (x - 0.25) * (x - 0.25)).sum() / 10 - 2.05);
         assertThat(worst.cutShort()).isFalse();
         assertThat(worst.margin().margin()).isNegative();
     }

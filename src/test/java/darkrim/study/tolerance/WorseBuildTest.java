@@ -52,6 +52,7 @@ class WorseBuildTest {
                 Optional.empty(),
                 YieldInterval.of(List.of(verdicts), 0.999),
                 WorseBuild.of(builds(verdicts), "dark", worst),
+                Optional.empty(),
                 Optional.empty());
     }
 
