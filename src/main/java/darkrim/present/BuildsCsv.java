@@ -1,6 +1,7 @@
 package darkrim.present;
 
 import darkrim.layout.Requirement;
+import darkrim.study.MarginUnit;
 import darkrim.study.RequirementFigure;
 import darkrim.study.RequirementMargin;
 import darkrim.study.journal.CsvLine;
@@ -70,7 +71,7 @@ public final class BuildsCsv {
             if (result.settings().withMargins()) {
                 RequirementMargin margin = build.margins().get(i);
                 cells.add(number(margin.margin()));
-                cells.add(kind(margin));
+                cells.add(kind(margin, figure));
             }
         }
         cells.add(build.result().impossible());
@@ -79,14 +80,17 @@ public final class BuildsCsv {
     }
 
     /** How a margin is known; empty where it is not. */
-    private static String kind(RequirementMargin margin) {
+    private static String kind(RequirementMargin margin, Optional<RequirementFigure> figure) {
         if (!Double.isFinite(margin.margin())) {
             return "";
         }
         if (margin.isBound()) {
             return margin.margin() < 0 ? "at most" : "at least";
         }
-        return margin.standardError() > 0 ? "sampled" : "exact";
+        // Samples of which none met light have no spread, and yet leave room for some.
+        boolean ofRange = margin.unit() == MarginUnit.RELATIVE_IRRADIANCE
+                && figure.filter(found -> found.lower() < found.upper()).isPresent();
+        return margin.standardError() > 0 || ofRange ? "sampled" : "exact";
     }
 
     private static String word(Enum<?> verdict) {

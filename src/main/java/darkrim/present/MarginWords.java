@@ -5,6 +5,8 @@ import darkrim.study.MarginUnit;
 import darkrim.study.RequirementMargin;
 import darkrim.study.tolerance.Contributor;
 import darkrim.verdict.Verdict;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,7 +26,9 @@ public final class MarginWords {
             return "cannot be built";
         }
         if (margin.unit() == MarginUnit.MILLIMETRES && Double.isFinite(margin.margin())) {
-            return bound(margin) + Figures.fineMargin(margin.margin());
+            // What is only known to be no more must not be told as less.
+            return bound(margin)
+                    + (isFromAbove(margin) ? Figures.atMost(margin.margin()) : Figures.fineMargin(margin.margin()));
         }
         if (!margin.capped()) {
             return Figures.three(margin.margin());
@@ -35,7 +39,11 @@ public final class MarginWords {
 
     /** What stands before a margin of which only a bound is known. */
     static String bound(RequirementMargin margin) {
-        return margin.isBound() ? margin.margin() < 0 ? "<= " : ">= " : "";
+        return margin.isBound() ? isFromAbove(margin) ? "<= " : ">= " : "";
+    }
+
+    private static boolean isFromAbove(RequirementMargin margin) {
+        return margin.isBound() && margin.margin() < 0;
     }
 
     /** A margin with its unit or its standard error, such as {@code -0.153 mm} or {@code 4.2e-06 +- 1.0e-07}. */
@@ -48,7 +56,12 @@ public final class MarginWords {
                     ? of(margin)
                     : Figures.withError(margin.margin(), margin.standardError());
         }
-        return bound(margin) + Figures.margin(margin.margin()) + " mm";
+        String figure = isFromAbove(margin)
+                ? BigDecimal.valueOf(margin.margin())
+                        .setScale(3, RoundingMode.CEILING)
+                        .toPlainString()
+                : Figures.margin(margin.margin());
+        return bound(margin) + figure + " mm";
     }
 
     /** The verdict that belongs to a margin. */

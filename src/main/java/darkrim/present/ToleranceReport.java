@@ -1,5 +1,6 @@
 package darkrim.present;
 
+import darkrim.study.tolerance.Build;
 import darkrim.study.tolerance.Contributor;
 import darkrim.study.tolerance.RequirementTolerance;
 import darkrim.study.tolerance.ToleranceResult;
@@ -69,14 +70,29 @@ public record ToleranceReport(String version, Ink ink) {
                 .collect(Collectors.joining(", "));
         return switch (result.verdict()) {
             case PASS ->
-                "every requirement holds in the worst case that was found within the tolerances, and in "
-                        + Figures.all(result.builds().size(), "build") + " that were sampled.";
+                "every requirement holds in the worst case that was found within the tolerances, " + sampled(result);
             case FAIL -> "within the tolerances " + names + (bad.size() == 1 ? " does" : " do") + " not hold.";
             case UNDECIDED ->
                 result.stopped()
                         ? "the study was stopped; what was finished follows."
                         : "the worst case of " + names + " is not decided.";
         };
+    }
+
+    /** What the builds say of a study that passes: those beyond the tolerances, which are not judged, may fail. */
+    private static String sampled(ToleranceResult result) {
+        List<Build> beyond = result.builds().stream()
+                .filter(build -> !build.isWithin(result.contributors()))
+                .toList();
+        long bad =
+                beyond.stream().filter(build -> build.verdict() != Verdict.PASS).count();
+        if (bad == 0) {
+            return "and in " + Figures.all(result.builds().size(), "build") + " that were sampled.";
+        }
+        int within = result.builds().size() - beyond.size();
+        return (within == 0 ? "though no build was" : "and in " + Figures.all(within, "build"))
+                + " sampled within them; of " + Figures.counted(beyond.size(), "build") + " beyond them "
+                + Figures.count(bad) + (bad == 1 ? " does" : " do") + " not hold.";
     }
 
     private static void contributors(Prose page, ToleranceResult result) {
@@ -132,6 +148,13 @@ public record ToleranceReport(String version, Ink ink) {
                 .ifPresent(first -> page.paragraph("Of those that fail, " + Figures.count(impossible)
                         + " cannot be built; build " + first.number() + ": "
                         + Printable.of(first.result().impossible())));
+        List<Build> warned = result.warned();
+        if (!warned.isEmpty()) {
+            page.paragraph("CAUTION: a warning that is not said of the layout as drawn comes with "
+                    + Figures.counted(warned.size(), "build") + "; build "
+                    + warned.get(0).number() + ": "
+                    + Printable.of(warned.get(0).result().warnings()));
+        }
         for (RequirementTolerance each : result.requirements()) {
             each.sampled()
                     .ifPresent(

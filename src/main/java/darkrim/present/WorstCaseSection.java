@@ -22,6 +22,12 @@ final class WorstCaseSection {
                             "  ",
                             "but build " + build.number() + ", within the tolerances, "
                                     + (build.verdict() == Verdict.FAIL ? "does not hold" : "is not decided")));
+            each.lesser()
+                    .ifPresent(build -> page.paragraph(
+                            "  ",
+                            "  ",
+                            "but build " + build.number() + ", within the tolerances, has less margin: "
+                                    + MarginWords.of(build.margin()) + place(build.margin())));
         }
     }
 
@@ -33,7 +39,11 @@ final class WorstCaseSection {
         }
         return MarginWords.of(worst.margin()) + place(worst.margin()) + "; " + where + " ("
                 + Figures.counted(worst.looks(), "layout") + " looked at"
-                + (worst.everyCorner() ? ", every corner" : "") + ")";
+                + (worst.everyCorner() ? ", every corner" : ", " + Figures.counted(worst.corners(), "corner")) + ")"
+                + (worst.alike() && !worst.everyCorner()
+                        ? "; the margin was the same at all of them and shows no way to a worse place"
+                        : "")
+                + (worst.cutShort() ? "; the search was cut short before it came to rest" : "");
     }
 
     /** Where a margin is and what sets it; nothing of what is not known. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import darkrim.layout.Requirement;
 import darkrim.present.Cautions;
 import darkrim.study.RequirementMargin;
+import darkrim.study.tolerance.Build;
 import darkrim.study.tolerance.Contributor;
 import darkrim.study.tolerance.LoosestFactor;
 import darkrim.study.tolerance.LoosestFactors;
@@ -33,6 +34,7 @@ record ToleranceDocument(
         List<ContributorDocument> contributors,
         List<Line> requirements,
         Yield yield,
+        Warned buildsWithWarnings,
         Loosest loosest,
         List<String> notModelled) {
     private static final int FORMAT_VERSION = 2;
@@ -51,8 +53,21 @@ record ToleranceDocument(
                         .map(each -> Line.of(result.contributors(), each))
                         .toList(),
                 Yield.of(result.yield()),
+                Warned.of(result.warned()),
                 result.loosest().map(Loosest::of).orElse(null),
                 Cautions.NOT_MODELLED);
+    }
+
+    /** Builds with a warning that is not said of the layout as drawn. */
+    record Warned(int count, int firstBuild, String ofFirst) {
+        private static Warned of(List<Build> warned) {
+            return warned.isEmpty()
+                    ? null
+                    : new Warned(
+                            warned.size(),
+                            warned.get(0).number(),
+                            warned.get(0).result().warnings());
+        }
     }
 
     /** What deviates. */
@@ -80,6 +95,7 @@ record ToleranceDocument(
             String verdict,
             Integer brokenByBuild,
             WorseBuild worseBuild,
+            LesserBuild lesserBuild,
             Map<String, Double> slopes,
             Sum rootSumSquare,
             Sampled sampled,
@@ -94,6 +110,7 @@ record ToleranceDocument(
                     RequirementDocument.word(line.worstVerdict()),
                     line.brokenBy().isPresent() ? line.brokenBy().getAsInt() : null,
                     line.worse().map(WorseBuild::of).orElse(null),
+                    line.lesser().map(LesserBuild::of).orElse(null),
                     line.slopes().isEmpty()
                             ? Map.of()
                             : byName(
@@ -114,6 +131,13 @@ record ToleranceDocument(
         }
     }
 
+    /** A build with less margin than the worst case. */
+    record LesserBuild(int build, MarginDocument margin) {
+        private static LesserBuild of(RequirementTolerance.LesserBuild lesser) {
+            return new LesserBuild(lesser.number(), MarginDocument.of(lesser.margin()));
+        }
+    }
+
     /** A margin. */
     record MarginDocument(Double value, boolean capped, String verdict, String where, String setBy, String impossible) {
         private static MarginDocument of(RequirementMargin margin) {
@@ -128,12 +152,22 @@ record ToleranceDocument(
     }
 
     /** The worst case that was found. */
-    record Worst(MarginDocument margin, Map<String, Double> deviations, boolean everyCorner, int looks) {
+    record Worst(
+            MarginDocument margin,
+            Map<String, Double> deviations,
+            int corners,
+            boolean everyCorner,
+            boolean alike,
+            boolean cutShort,
+            int looks) {
         private static Worst of(List<Contributor> contributors, WorstCase worst) {
             return new Worst(
                     MarginDocument.of(worst.margin()),
                     byName(contributors, worst.deviations()),
+                    worst.corners(),
                     worst.everyCorner(),
+                    worst.alike(),
+                    worst.cutShort(),
                     worst.looks());
         }
     }

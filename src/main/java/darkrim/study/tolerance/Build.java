@@ -21,6 +21,20 @@ public record Build(int number, List<Double> deviations, PointResult result, Lis
         margins = List.copyOf(margins);
     }
 
+    /**
+     * Whether no deviation is beyond its tolerance, as one of a normal distribution may be.
+     *
+     * @param contributors what deviates
+     */
+    public boolean isWithin(List<Contributor> contributors) {
+        for (int i = 0; i < deviations.size(); i++) {
+            if (!contributors.get(i).allows(deviations.get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** What can be said of all requirements together; what cannot be built fails. */
     public Verdict verdict() {
         return result.verdict().orElse(Verdict.FAIL);

@@ -3,6 +3,7 @@ package darkrim.study.tolerance;
 import darkrim.layout.Requirement;
 import darkrim.study.RequirementMargin;
 import darkrim.verdict.Verdict;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -17,6 +18,8 @@ import java.util.OptionalInt;
  * @param rootSumSquare what the slopes say of many builds; absent where a margin is not known
  * @param yield what share of builds meets it
  * @param worse a build within the tolerances of which less can be said than of the worst case; one that breaks it, if there is one
+ * @param lesser the build within the tolerances with the least margin, where that is less than in the worst case; absent unless margins
+ *     of builds are asked for
  * @param sampled the margins of the builds; absent unless asked for
  */
 public record RequirementTolerance(
@@ -27,6 +30,7 @@ public record RequirementTolerance(
         Optional<RootSumSquare> rootSumSquare,
         YieldInterval yield,
         Optional<WorseBuild> worse,
+        Optional<LesserBuild> lesser,
         Optional<SampledMargins> sampled) {
     /** Copies the list. */
     public RequirementTolerance {
@@ -59,10 +63,35 @@ public record RequirementTolerance(
         }
     }
 
+    /**
+     * A build with less margin than the worst case that was found.
+     *
+     * @param number its number
+     * @param margin its margin
+     */
+    public record LesserBuild(int number, RequirementMargin margin) {
+        /**
+         * That with the least margin, if it is known and less than in the worst case.
+         *
+         * @param within builds within the tolerances
+         * @param requirement number of the requirement, from 0
+         * @param worst the margin in the worst case
+         */
+        static Optional<LesserBuild> of(List<Build> within, int requirement, RequirementMargin worst) {
+            return within.stream()
+                    .filter(build -> !build.margins().isEmpty())
+                    .map(build ->
+                            new LesserBuild(build.number(), build.margins().get(requirement)))
+                    .filter(build -> build.margin.isKnown() && !build.margin.isBound())
+                    .min(Comparator.comparingDouble(build -> build.margin.margin()))
+                    .filter(build -> Slope.isLess(build.margin.margin(), worst.margin()));
+        }
+    }
+
     /** What can be said of it in the worst case that was found, and in all builds within the tolerances. */
     public Verdict worstVerdict() {
         return worse.map(WorseBuild::verdict)
-                .or(() -> worst.map(found -> found.margin().verdict().orElse(Verdict.FAIL)))
+                .or(() -> worst.map(WorstCase::verdict))
                 .orElse(Verdict.UNDECIDED);
     }
 

@@ -1,5 +1,6 @@
 package darkrim.study.tolerance;
 
+import darkrim.study.RequirementMargin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * @param mean mean margin, in the unit of the margin
  * @param deviation standard deviation of the margin
  * @param yield share of builds with a margin above 0, if the margin is normally distributed
- * @param shares what share of the variance each contributor has, 0 to 1; all 0 where nothing deviates
+ * @param shares what share of the variance each contributor has, 0 to 1
  */
 public record RootSumSquare(double mean, double deviation, double yield, List<Double> shares) {
     /** Standard deviations that are kept from the limit. */
@@ -24,9 +25,17 @@ public record RootSumSquare(double mean, double deviation, double yield, List<Do
         shares = List.copyOf(shares);
     }
 
-    /** Of a requirement whose drawn margin and slopes are all known; otherwise empty. */
-    static Optional<RootSumSquare> of(List<Contributor> contributors, double drawn, List<Slope> slopes) {
-        double mean = drawn;
+    /**
+     * Of a requirement whose margin is known as drawn and at both ends of each tolerance, and not the same at all of them, which says nothing
+     * of a spread; otherwise empty.
+     */
+    static Optional<RootSumSquare> of(List<Contributor> contributors, RequirementMargin drawn, List<Slope> slopes) {
+        boolean bound = slopes.stream()
+                .anyMatch(slope -> slope.atMinus().isBound() || slope.atPlus().isBound());
+        if (!drawn.isKnown() || drawn.isBound() || bound) {
+            return Optional.empty();
+        }
+        double mean = drawn.margin();
         double sum = 0;
         List<Double> parts = new ArrayList<>();
         for (int i = 0; i < slopes.size(); i++) {
@@ -36,18 +45,14 @@ public record RootSumSquare(double mean, double deviation, double yield, List<Do
             parts.add(part);
             sum += part;
         }
-        if (!Double.isFinite(mean) || !Double.isFinite(sum)) {
+        if (!Double.isFinite(mean) || !Double.isFinite(sum) || sum == 0) {
             return Optional.empty();
         }
         double whole = sum;
         double deviation = StrictMath.sqrt(sum);
-        double yield =
-                deviation > 0 ? NormalDistribution.of(0, 1).cumulativeProbability(mean / deviation) : mean >= 0 ? 1 : 0;
+        double yield = NormalDistribution.of(0, 1).cumulativeProbability(mean / deviation);
         return Optional.of(new RootSumSquare(
-                mean,
-                deviation,
-                yield,
-                parts.stream().map(part -> whole > 0 ? part / whole : 0).toList()));
+                mean, deviation, yield, parts.stream().map(part -> part / whole).toList()));
     }
 
     /** The margin that is left at three standard deviations. */

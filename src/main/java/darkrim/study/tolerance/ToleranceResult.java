@@ -35,6 +35,13 @@ public record ToleranceResult(
         builds = List.copyOf(builds);
     }
 
+    /** Builds with a warning that is not said of the layout as drawn, such as parts that run into one another. */
+    public List<Build> warned() {
+        return builds.stream()
+                .filter(build -> !build.result().warnings().isEmpty())
+                .toList();
+    }
+
     /** Whether every requirement holds in the worst case that was found. */
     public Verdict worstVerdict() {
         return requirements.stream()

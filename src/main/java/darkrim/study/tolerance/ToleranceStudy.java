@@ -222,30 +222,20 @@ public final class ToleranceStudy {
         String name = requirement.name();
         List<Verdict> verdicts =
                 builds.stream().map(build -> build.verdict(name)).toList();
-        List<Build> within = builds.stream().filter(this::isWithin).toList();
+        List<Build> within =
+                builds.stream().filter(build -> build.isWithin(contributors)).toList();
         Optional<RequirementTolerance.WorseBuild> worse = edges.worst
-                .flatMap(worst -> worst.margin().verdict())
+                .map(WorstCase::verdict)
                 .flatMap(worst -> RequirementTolerance.WorseBuild.of(within, name, worst));
         return new RequirementTolerance(
                 requirement,
                 edges.drawn,
                 edges.slopes,
                 edges.worst,
-                edges.slopes.isEmpty()
-                        ? Optional.empty()
-                        : RootSumSquare.of(contributors, edges.drawn.margin(), edges.slopes)
-                                .filter(known -> edges.drawn.isKnown()),
+                edges.slopes.isEmpty() ? Optional.empty() : RootSumSquare.of(contributors, edges.drawn, edges.slopes),
                 YieldInterval.of(verdicts, confidence),
                 worse,
+                edges.worst.flatMap(worst -> RequirementTolerance.LesserBuild.of(within, index, worst.margin())),
                 SampledMargins.of(builds, index, contributors.size()));
-    }
-
-    private boolean isWithin(Build build) {
-        for (int i = 0; i < build.deviations().size(); i++) {
-            if (!contributors.get(i).allows(build.deviations().get(i))) {
-                return false;
-            }
-        }
-        return true;
     }
 }

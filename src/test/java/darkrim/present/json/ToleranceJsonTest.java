@@ -45,6 +45,7 @@ class ToleranceJsonTest {
                 line.rootSumSquare(),
                 line.yield(),
                 Optional.of(worse),
+                line.lesser(),
                 line.sampled());
         return new ToleranceResult(
                 of.drawn(),

@@ -48,10 +48,11 @@ class WorseBuildTest {
                         .get(0),
                 margin,
                 List.of(),
-                Optional.of(new WorstCase(List.of(), margin, true, 1)),
+                Optional.of(new WorstCase(List.of(), margin, 1, true, false, false, 1)),
                 Optional.empty(),
                 YieldInterval.of(List.of(verdicts), 0.999),
                 WorseBuild.of(builds(verdicts), "dark", worst),
+                Optional.empty(),
                 Optional.empty());
     }
 
