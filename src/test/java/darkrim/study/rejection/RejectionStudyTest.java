@@ -3,6 +3,7 @@ package darkrim.study.rejection;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
@@ -191,6 +192,34 @@ class RejectionStudyTest {
         assertThat(twice.atMost())
                 .isGreaterThan(-Math.log(0.001) / result.settings().samples() * largest);
         assertThat(twice.atMost()).isLessThan(1);
+    }
+
+    /**
+     * One wall sends nothing on to the sheet after two reflections. No sample of it could be larger than the irradiance of the body times 0.5 times
+     * sqrt(0.5): 32,768 samples that find none leave ln(2 / r) / 32,768 of that, r the risk of a bound: 0.001 shared among three numbers of
+     * reflections, or five, and the faces of the sheet.
+     */
+    @Test
+    void theRiskOfADirectionIsSharedAmongAllItsBounds() throws Exception {
+        PlacedScene placed = placed(WALL);
+        for (int most : new int[] {2, 4}) {
+            for (String onto : new String[] {"sheet/front", "sheet/*"}) {
+                RejectionResult result = curve(placed, onto, List.of(30.0), 180, most, 1);
+                double shares = result.receivers().size() * (most + 1.0);
+                assertThat(shares).isEqualTo((onto.endsWith("*") ? 2 : 1) * (most + 1.0));
+                assertThat(result.points().get(0).orders().get(2).atMost())
+                        .isCloseTo(Math.log(2 * shares / 0.001) * Math.pow(0.5, 1.5) / 32_768, withinPercentage(0.01));
+            }
+        }
+    }
+
+    @Test
+    void whatIsLeftOutOfATotalIsTheBoundOfWhatWasNotFound() {
+        OrderLight found = new OrderLight(1, Evidence.SAMPLED, 3e-4, 1e-5, 5e-4);
+        RejectionPoint point = new RejectionPoint(
+                0, 10, List.of(OrderLight.proved(0), found, new OrderLight(2, Evidence.NONE_FOUND, 0, 0, 2e-4)));
+        assertThat(point.total()).isEqualTo(3e-4);
+        assertThat(point.leftOut()).isEqualTo(2e-4);
     }
 
     @Test
