@@ -100,8 +100,8 @@ final class RejectionPanel {
         boolean drawing = false;
         for (RejectionPoint point : points) {
             OrderLight light = point.orders().get(order);
-            double x = scale.x(point.offAxis());
-            boolean shown = light.evidence() == Evidence.SAMPLED && !scale.isLess(light.value());
+            double x = across(point, light);
+            boolean shown = light.evidence() == Evidence.SAMPLED && scale.place(light) == RejectionScale.Place.SCALE;
             if (shown) {
                 double y = scale.y(light.value());
                 if (drawing) {
@@ -124,31 +124,39 @@ final class RejectionPanel {
 
     /** What has no place on the scale, or a bound only. */
     private void beside(Graphics2D graphics, OrderMark mark, OrderLight light, double x) {
-        double aside = x + aside(mark.order());
         if (light.evidence() == Evidence.PROVED) {
-            graphics.fill(mark.at(aside, scale.proved()));
+            graphics.fill(mark.at(x, scale.proved()));
         } else if (light.evidence() == Evidence.SAMPLED) {
             graphics.setStroke(new BasicStroke(1.2f));
-            graphics.draw(mark.at(aside, scale.less()));
+            graphics.draw(mark.at(x, scale.less()));
         } else if (light.isBounded()) {
             arrow(graphics, x, scale.y(light.atMost()));
         } else {
             // Nothing is known: it may be anywhere.
-            graphics.drawString("?", (float) (aside - 3), TOP + scale.high() - 4);
+            graphics.drawString("?", (float) (x - 3), TOP + scale.high() - 4);
         }
     }
 
-    /** The marks of one angle stand beside each other, no farther out than half way to the next. */
-    private double aside(int order) {
-        double next = points.size() < 2
-                ? scale.wide()
-                : IntStream.range(1, points.size())
-                        .mapToDouble(i -> scale.x(points.get(i).offAxis())
-                                - scale.x(points.get(i - 1).offAxis()))
-                        .min()
-                        .orElseThrow();
-        int most = result.settings().most();
-        return (order - most / 2.0) * Math.min(APART, next / (most + 1));
+    /** What lies on the scale stands at its angle; what would hide each other stands side by side about it. */
+    private double across(RejectionPoint point, OrderLight light) {
+        double x = scale.x(point.offAxis());
+        RejectionScale.Place place = scale.place(light);
+        if (place == RejectionScale.Place.SCALE) {
+            return x;
+        }
+        List<OrderLight> there = point.orders().stream()
+                .filter(each -> scale.place(each) == place)
+                .toList();
+        return x + (there.indexOf(light) - (there.size() - 1) / 2.0) * Math.min(APART, room() / there.size());
+    }
+
+    /** From an angle to the nearest other one, px. */
+    private double room() {
+        return IntStream.range(1, points.size())
+                .mapToDouble(i -> scale.x(points.get(i).offAxis())
+                        - scale.x(points.get(i - 1).offAxis()))
+                .min()
+                .orElse(scale.wide());
     }
 
     private static void arrow(Graphics2D graphics, double x, double y) {

@@ -26,6 +26,16 @@ record RejectionScale(int left, int wide, int upper, int high, double from, doub
 
     private static final double SIDE = 0.03;
 
+    /** Parts of a panel. */
+    enum Place {
+        SCALE,
+        /** Below the last decade. */
+        LESS,
+        PROVED,
+        /** No bound is known. */
+        ANYWHERE
+    }
+
     /**
      * A scale that holds points.
      *
@@ -64,9 +74,16 @@ record RejectionScale(int left, int wide, int upper, int high, double from, doub
         return upper + (top - power) / (top - bottom) * high;
     }
 
-    /** Whether a value is less than the scale shows. */
-    boolean isLess(double value) {
-        return !(value > 0 && StrictMath.log10(value) >= bottom);
+    /** Where light stands, what is bounded by its bound. */
+    Place place(OrderLight light) {
+        double shown = light.evidence() == OrderLight.Evidence.SAMPLED ? light.value() : light.atMost();
+        if (light.evidence() == OrderLight.Evidence.PROVED) {
+            return Place.PROVED;
+        }
+        if (shown == Double.POSITIVE_INFINITY) {
+            return Place.ANYWHERE;
+        }
+        return shown > 0 && StrictMath.log10(shown) >= bottom ? Place.SCALE : Place.LESS;
     }
 
     /** Where what is less than the scale shows stands. */

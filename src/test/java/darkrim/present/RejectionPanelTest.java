@@ -1,6 +1,7 @@
 package darkrim.present;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import darkrim.layout.LayoutReader;
 import darkrim.scene.DistantBody;
@@ -13,6 +14,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -117,6 +119,23 @@ class RejectionPanelTest {
                 new OrderLight(2, Evidence.NONE_FOUND, 0, 0, 1e-14)));
         assertThat(marked(image, 2, LOWEST - 8, LOWEST + 8)).isZero();
         assertThat(marked(image, 2, 0, LOWEST - 8)).isPositive();
+    }
+
+    /** The angle of a single proved mark is read off its middle: the ticks of 5 and 10 deg lie 3 % of 5 deg from the borders. */
+    @Test
+    void aProvedMarkStandsAtItsAngle() {
+        List<OrderLight> orders = new ArrayList<>(IntStream.rangeClosed(0, 8)
+                .mapToObj(order -> sampled(order, 0.1))
+                .toList());
+        orders.set(0, new OrderLight(0, Evidence.PROVED, 0, 0, 0));
+        BufferedImage image = panel(orders);
+        int colour = legend(image, 0)[6 * 12 + 6];
+        double at = 90 + 0.03 / 1.06 * (LEGEND - 90);
+        double middle = IntStream.range(0, LEGEND / 2)
+                .filter(x -> image.getRGB(x, LOWEST - 2) == colour)
+                .average()
+                .orElseThrow();
+        assertThat(middle).isCloseTo(at, within(1.0));
     }
 
     @Test
