@@ -1,7 +1,9 @@
 package darkrim.light;
 
+import darkrim.reflection.Reflection;
 import darkrim.sampling.Streams;
 import darkrim.scene.Scene;
+import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import darkrim.trace.StartPoints;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -10,7 +12,7 @@ import org.apache.commons.rng.UniformRandomProvider;
  * Measures light after any number of reflections, apart by order and by path, in batches of independent samples. Batch {@code i} of a receiver
  * gives the same bits on any thread. Safe for use by many threads.
  *
- * <p>Apart from {@link Transport}, which measures direct and once-reflected light only, states a largest sample and is what verdicts rest on.
+ * <p>Apart from {@link Transport}, which measures direct and once-reflected light only, states a largest sample for every finish and is what verdicts rest on.
  * Both share the light that one surface sends; {@link ForwardTracer} shares no estimator with either.
  */
 public final class ManyReflections {
@@ -37,6 +39,40 @@ public final class ManyReflections {
         this.starts = new StartPoints(scene.corners(), tree);
         this.streams = new Streams(seed);
         this.mirrors = new LitMirrors(scene, pupil);
+    }
+
+    /**
+     * No sample of an order can be larger than this, relative irradiance: a sample of direct light times what each reflection may throw. Infinite
+     * where a finish has a mirror or a lobe, or the beam a window: two mirrors in turn send on all light of a small pupil, which hardly any walk
+     * meets.
+     *
+     * @param order number of reflections, at least 1
+     */
+    public double largestSample(int order) {
+        double thrown = 0;
+        double factor = 0;
+        for (Surface surface : scene.surfaces()) {
+            Reflection reflection = surface.finish().reflection();
+            if (reflection.hasMirror() || !reflection.lobes().isEmpty() || pupil.window != null) {
+                return Double.POSITIVE_INFINITY;
+            }
+            thrown = Math.max(thrown, reflection.greatestBroad());
+            factor = Math.max(factor, NextDirection.greatestFactor(reflection));
+        }
+        return pupil.largestSample(leastHeight())
+                / scene.referenceIrradiance()
+                * thrown
+                * StrictMath.pow(factor, order - 1);
+    }
+
+    private double leastHeight() {
+        double least = Double.POSITIVE_INFINITY;
+        for (Surface surface : scene.surfaces()) {
+            for (int i = 0; i < surface.facetCount(); i++) {
+                least = Math.min(least, Senders.leastHeight(scene, pupil, surface.firstFacet() + i));
+            }
+        }
+        return least;
     }
 
     /**

@@ -28,6 +28,14 @@ final class NextDirection {
     double weight;
 
     /**
+     * A draw multiplies the weight of a walk by no more than this, where all is scattered broadly: broad / sqrt(R), R the reflectance at the angle
+     * at which the ray came, and broad is at most its peak times R.
+     */
+    static double greatestFactor(Reflection reflection) {
+        return reflection.peakOfBroad() * Math.sqrt(reflection.greatestBroadReflectance());
+    }
+
+    /**
      * Draws.
      *
      * @param out cosine of the angle between the ray that came and the normal, above 0

@@ -166,7 +166,7 @@ final class Senders {
         return surface.finish().reflection().greatestMirror(incidence.least(), incidence.most());
     }
 
-    private static double leastHeight(Scene scene, PupilSource pupil, int facet) {
+    static double leastHeight(Scene scene, PupilSource pupil, int facet) {
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < 3; k++) {
             least = Math.min(

@@ -71,10 +71,11 @@ public final class RejectionChart extends ChartSheet {
         lines.add(
                 "Bars: two standard errors either way. Arrow down: none was found, there is less than where the arrow begins.");
         lines.add(
-                "Filled mark on the lowest line: proved to be 0. Question mark: none was found, and no bound is known. "
-                        + (result.stopped()
-                                ? "STOPPED before its end: angles that were not reached are not drawn."
-                                : ""));
+                "Filled mark on the lowest line: proved to be 0. Open mark above it: some was found, less than the scale shows."
+                        + " Question mark: none found, no bound.");
+        if (result.stopped()) {
+            lines.add("STOPPED before its end: angles that were not reached are not drawn.");
+        }
         return lines;
     }
 }

@@ -1,18 +1,18 @@
 package darkrim.present;
 
 import darkrim.study.rejection.OrderLight;
+import darkrim.study.rejection.OrderLight.Evidence;
 import darkrim.study.rejection.RejectionPoint;
 import darkrim.study.rejection.RejectionResult;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
-import java.awt.Shape;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The curves of one azimuth on a logarithmic scale. Painted by hand: the chart library draws no error bar on such a scale that reaches down to 0, and
@@ -23,26 +23,15 @@ final class RejectionPanel {
     private static final int RIGHT = 160;
     private static final int TOP = 34;
     private static final int LOW = 52;
-    /** Decades that are drawn at most. */
-    private static final int DECADES = 12;
+    private static final Color STRIP_GROUND = new Color(0xf6f6f6);
 
-    private static final List<Color> COLOURS = List.of(
-            new Color(0xb8860b),
-            new Color(0x1f4e79),
-            new Color(0x8b2f6b),
-            new Color(0x2e7d5b),
-            new Color(0x9a3b1f),
-            new Color(0x5a5f66));
+    /** Between marks of one angle that would hide each other, px. */
+    private static final double APART = 9;
 
     private final RejectionResult result;
     private final double azimuth;
     private final List<RejectionPoint> points;
-    private int top;
-    private int bottom;
-    private double from;
-    private double to;
-    private int wide;
-    private int high;
+    private RejectionScale scale;
 
     RejectionPanel(RejectionResult result, double azimuth) {
         this.result = result;
@@ -60,9 +49,7 @@ final class RejectionPanel {
             graphics.drawString("not looked at", LEFT, 44);
             return;
         }
-        wide = width - LEFT - RIGHT;
-        high = height - TOP - LOW;
-        scale();
+        scale = RejectionScale.of(points, LEFT, width - LEFT - RIGHT, TOP, height - TOP - LOW - RejectionScale.STRIP);
         axes(graphics);
         for (int order = 0; order <= result.settings().most(); order++) {
             curve(graphics, order);
@@ -70,98 +57,106 @@ final class RejectionPanel {
         }
     }
 
-    private void scale() {
-        double largest = 0;
-        double least = Double.POSITIVE_INFINITY;
-        for (RejectionPoint point : points) {
-            for (OrderLight each : point.orders()) {
-                double shown = each.evidence() == OrderLight.Evidence.NONE_FOUND ? each.atMost() : each.value();
-                if (shown > 0 && shown < Double.POSITIVE_INFINITY) {
-                    largest = Math.max(largest, shown);
-                    least = Math.min(least, shown);
-                }
-            }
-        }
-        top = largest > 0 ? (int) Math.ceil(StrictMath.log10(largest) + 1e-9) : 0;
-        bottom = largest > 0 ? Math.max(top - DECADES, (int) Math.floor(StrictMath.log10(least)) - 1) : -1;
-        from = points.get(0).offAxis();
-        to = points.get(points.size() - 1).offAxis();
-        double side = to > from ? 0.03 * (to - from) : 1;
-        from -= side;
-        to += side;
-    }
-
-    private double x(double angle) {
-        return LEFT + (angle - from) / (to - from) * wide;
-    }
-
-    private double y(double value) {
-        double decade = Math.max(bottom, StrictMath.log10(Math.max(value, Double.MIN_NORMAL)));
-        return TOP + (top - decade) / (top - bottom) * high;
-    }
-
     private void axes(Graphics2D graphics) {
         graphics.setFont(ChartSheet.font(Font.PLAIN, 11));
-        for (int decade = bottom; decade <= top; decade++) {
-            double at = TOP + (double) (top - decade) / (top - bottom) * high;
+        graphics.setColor(STRIP_GROUND);
+        graphics.fill(new Rectangle2D.Double(LEFT, TOP + scale.high(), scale.wide(), RejectionScale.STRIP));
+        for (int decade = scale.bottom(); decade <= scale.top(); decade++) {
+            double at = scale.decade(decade);
             graphics.setColor(new Color(0xe4e4e4));
             graphics.setStroke(new BasicStroke(0.7f));
-            graphics.draw(new Line2D.Double(LEFT, at, LEFT + wide, at));
-            graphics.setColor(ChartSheet.INK);
-            String label = decade == bottom ? "0, proved" : decade == 0 ? "1" : decade == 1 ? "10" : "1e" + decade;
-            graphics.drawString(label, LEFT - 8 - graphics.getFontMetrics().stringWidth(label), (float) at + 4);
+            graphics.draw(new Line2D.Double(LEFT, at, LEFT + scale.wide(), at));
+            label(graphics, decade == 0 ? "1" : decade == 1 ? "10" : "1e" + decade, at);
         }
-        double step = PlotAxes.step((to - from) / 10);
-        for (long i = (long) Math.ceil(from / step); i * step <= to; i++) {
-            double at = x(i * step);
-            graphics.draw(new Line2D.Double(at, TOP + high, at, TOP + high + 5));
+        label(graphics, "less", scale.less());
+        label(graphics, "0, proved", scale.proved());
+        int low = (int) scale.proved();
+        double step = PlotAxes.step((scale.to() - scale.from()) / 10);
+        for (long i = (long) Math.ceil(scale.from() / step); i * step <= scale.to(); i++) {
+            double at = scale.x(i * step);
+            graphics.draw(new Line2D.Double(at, low, at, low + 5));
             String label = Figures.limit(i * step);
-            graphics.drawString(label, (float) at - graphics.getFontMetrics().stringWidth(label) / 2f, TOP + high + 18);
+            graphics.drawString(label, (float) at - graphics.getFontMetrics().stringWidth(label) / 2f, low + 18);
         }
         graphics.setColor(ChartSheet.PALE);
-        graphics.draw(new Rectangle2D.Double(LEFT, TOP, wide, high));
+        graphics.draw(new Rectangle2D.Double(LEFT, TOP, scale.wide(), scale.high() + RejectionScale.STRIP));
         graphics.setColor(ChartSheet.INK);
         graphics.setFont(ChartSheet.font(Font.PLAIN, 12));
-        graphics.drawString("angle off axis, deg", LEFT + wide / 2 - 50, TOP + high + 38);
+        graphics.drawString("angle off axis, deg", LEFT + scale.wide() / 2 - 50, low + 38);
         graphics.rotate(-Math.PI / 2);
-        graphics.drawString("irradiance over that of the source", -(TOP + high / 2 + 95), 14);
+        graphics.drawString("irradiance over that of the source", -(TOP + scale.high() / 2 + 95), 14);
         graphics.rotate(Math.PI / 2);
     }
 
+    private static void label(Graphics2D graphics, String label, double at) {
+        graphics.setColor(ChartSheet.INK);
+        graphics.drawString(label, LEFT - 8 - graphics.getFontMetrics().stringWidth(label), (float) at + 4);
+    }
+
     private void curve(Graphics2D graphics, int order) {
-        graphics.setColor(COLOURS.get(order % COLOURS.size()));
+        OrderMark mark = new OrderMark(order);
+        graphics.setColor(mark.colour());
         Path2D line = new Path2D.Double();
         boolean drawing = false;
         for (RejectionPoint point : points) {
             OrderLight light = point.orders().get(order);
-            double x = x(point.offAxis());
-            if (light.evidence() == OrderLight.Evidence.SAMPLED) {
-                double y = y(light.value());
+            double x = across(point, light);
+            boolean shown = light.evidence() == Evidence.SAMPLED && scale.place(light) == RejectionScale.Place.SCALE;
+            if (shown) {
+                double y = scale.y(light.value());
                 if (drawing) {
                     line.lineTo(x, y);
                 } else {
                     line.moveTo(x, y);
                 }
-                drawing = true;
                 graphics.setStroke(new BasicStroke(1.2f));
                 graphics.draw(new Line2D.Double(
-                        x, y(light.value() + 2 * light.error()), x, y(light.value() - 2 * light.error())));
-                graphics.fill(mark(order, x, y));
+                        x, scale.y(light.value() + 2 * light.error()), x, scale.y(light.value() - 2 * light.error())));
+                graphics.fill(mark.at(x, y));
             } else {
-                drawing = false;
-                if (light.evidence() == OrderLight.Evidence.PROVED) {
-                    // Beside each other where several are proved.
-                    graphics.fill(mark(order, x + 8 * (order - 1), TOP + high));
-                } else if (light.isBounded()) {
-                    arrow(graphics, x, y(light.atMost()));
-                } else {
-                    // Nothing is known: it may be anywhere.
-                    graphics.drawString("?", (float) (x - 3 + 8 * (order - 1)), (float) (TOP + high - 4));
-                }
+                beside(graphics, mark, light, x);
             }
+            drawing = shown;
         }
         graphics.setStroke(new BasicStroke(1.6f));
         graphics.draw(line);
+    }
+
+    /** What has no place on the scale, or a bound only. */
+    private void beside(Graphics2D graphics, OrderMark mark, OrderLight light, double x) {
+        if (light.evidence() == Evidence.PROVED) {
+            graphics.fill(mark.at(x, scale.proved()));
+        } else if (light.evidence() == Evidence.SAMPLED) {
+            graphics.setStroke(new BasicStroke(1.2f));
+            graphics.draw(mark.at(x, scale.less()));
+        } else if (light.isBounded()) {
+            arrow(graphics, x, scale.y(light.atMost()));
+        } else {
+            // Nothing is known: it may be anywhere.
+            graphics.drawString("?", (float) (x - 3), TOP + scale.high() - 4);
+        }
+    }
+
+    /** What lies on the scale stands at its angle; what would hide each other stands side by side about it. */
+    private double across(RejectionPoint point, OrderLight light) {
+        double x = scale.x(point.offAxis());
+        RejectionScale.Place place = scale.place(light);
+        if (place == RejectionScale.Place.SCALE) {
+            return x;
+        }
+        List<OrderLight> there = point.orders().stream()
+                .filter(each -> scale.place(each) == place)
+                .toList();
+        return x + (there.indexOf(light) - (there.size() - 1) / 2.0) * Math.min(APART, room() / there.size());
+    }
+
+    /** From an angle to the nearest other one, px. */
+    private double room() {
+        return IntStream.range(1, points.size())
+                .mapToDouble(i -> scale.x(points.get(i).offAxis())
+                        - scale.x(points.get(i - 1).offAxis()))
+                .min()
+                .orElse(scale.wide());
     }
 
     private static void arrow(Graphics2D graphics, double x, double y) {
@@ -176,26 +171,12 @@ final class RejectionPanel {
         graphics.fill(head);
     }
 
-    private static Shape mark(int order, double x, double y) {
-        if (order % 3 == 0) {
-            return new Ellipse2D.Double(x - 4, y - 4, 8, 8);
-        }
-        if (order % 3 == 1) {
-            return new Rectangle2D.Double(x - 3.6, y - 3.6, 7.2, 7.2);
-        }
-        Path2D triangle = new Path2D.Double();
-        triangle.moveTo(x - 4.5, y + 3.8);
-        triangle.lineTo(x, y - 4.6);
-        triangle.lineTo(x + 4.5, y + 3.8);
-        triangle.closePath();
-        return triangle;
-    }
-
     private void legend(Graphics2D graphics, int order) {
+        OrderMark mark = new OrderMark(order);
         double y = TOP + 12 + 22.0 * order;
-        double x = LEFT + wide + 20;
-        graphics.setColor(COLOURS.get(order % COLOURS.size()));
-        graphics.fill(mark(order, x, y - 4));
+        double x = LEFT + scale.wide() + 20;
+        graphics.setColor(mark.colour());
+        graphics.fill(mark.at(x, y - 4));
         graphics.setColor(ChartSheet.INK);
         graphics.setFont(ChartSheet.font(Font.PLAIN, 12));
         graphics.drawString(RejectionReport.word(order), (float) x + 12, (float) y);

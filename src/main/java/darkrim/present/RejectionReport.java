@@ -4,6 +4,8 @@ import darkrim.study.rejection.OrderLight;
 import darkrim.study.rejection.RejectionPoint;
 import darkrim.study.rejection.RejectionResult;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * A rejection curve as plain text.
@@ -11,6 +13,7 @@ import java.util.List;
  * @param version version of the program
  */
 public record RejectionReport(String version) {
+    private static final String ANGLE = "angle, deg";
     private static final List<String> WORDS = List.of("direct", "once reflected", "twice reflected");
 
     /** The report, lines ended by a line feed. */
@@ -27,45 +30,48 @@ public record RejectionReport(String version) {
         page.space();
         page.line("file       " + LayoutWords.file(result.layout()));
         page.line("program    Darkrim " + version + ", seed " + result.seed());
-        page.line("samples    " + Figures.count(result.settings().samples())
-                + " for each number and surface; bounds at a confidence of " + Figures.confidence(result.confidence()));
+        page.line("samples    " + Figures.count(result.settings().samples()) + " for each number and surface");
+        page.line("bounds     hold at a confidence of " + Figures.confidence(result.confidence())
+                + ", all of a direction together");
         page.line("receivers  " + Figures.counted(result.receivers().size(), "surface") + " that "
                 + Printable.of(result.settings().onto()) + " selects, together");
         for (double azimuth : result.settings().azimuths()) {
-            table(page, result, azimuth);
+            tables(page, result, azimuth);
         }
         notes(page, result);
         return page.text();
     }
 
-    private static void table(Page page, RejectionResult result, double azimuth) {
+    /** The orders, and below them all of them together: side by side they would be wider than the page. */
+    private static void tables(Page page, RejectionResult result, double azimuth) {
         page.heading("Azimuth " + Figures.limit(azimuth) + " deg");
-        Table table = new Table().numbers("angle, deg");
+        Table orders = new Table().numbers(ANGLE);
         for (int order = 0; order <= result.settings().most(); order++) {
-            table.numbers(word(order));
+            orders.numbers(word(order));
         }
-        table.numbers("all of these");
-        boolean watts = result.settings().irradiance().isPresent();
-        if (watts) {
-            table.numbers("W/m2");
+        OptionalDouble unit = result.settings().irradiance();
+        Table totals = new Table().numbers(ANGLE).numbers("all of these");
+        if (unit.isPresent()) {
+            totals.numbers("W/m2");
         }
         for (RejectionPoint point : result.points()) {
             if (point.azimuth() != azimuth) {
                 continue;
             }
-            List<String> cells = new java.util.ArrayList<>();
-            cells.add(Figures.limit(point.offAxis()));
-            point.orders().forEach(each -> cells.add(words(each)));
-            double total = point.total();
-            boolean none = total == 0;
-            cells.add(none ? none(point.atMost(), 1) : Figures.withError(total, point.error()));
-            if (watts) {
-                double unit = result.settings().irradiance().getAsDouble();
-                cells.add(none ? none(point.atMost(), unit) : Figures.three(unit * total));
+            String angle = Figures.limit(point.offAxis());
+            orders.row(Stream.concat(Stream.of(angle), point.orders().stream().map(RejectionReport::words))
+                    .toArray(String[]::new));
+            String all = total(point, 1, Figures.withError(point.total(), point.error()));
+            if (unit.isPresent()) {
+                double watts = unit.getAsDouble();
+                totals.row(angle, all, total(point, watts, Figures.three(watts * point.total())));
+            } else {
+                totals.row(angle, all);
             }
-            table.row(cells.toArray(String[]::new));
         }
-        page.block(table.text());
+        page.block(orders.text());
+        page.space();
+        page.block(totals.text());
     }
 
     /** The name of an order. */
@@ -81,6 +87,18 @@ public record RejectionReport(String version) {
         };
     }
 
+    /** What was found, and how much more there may be of what was not. */
+    private static String total(RejectionPoint point, double unit, String found) {
+        double more = point.leftOut();
+        if (point.total() == 0) {
+            return none(more, unit);
+        }
+        if (more == 0) {
+            return found;
+        }
+        return found + (more < Double.POSITIVE_INFINITY ? " + < " + Figures.atMost(unit * more) : " + ?");
+    }
+
     /** What is said where nothing was found. */
     private static String none(double atMost, double unit) {
         if (atMost == 0) {
@@ -94,6 +112,11 @@ public record RejectionReport(String version) {
         page.paragraph(
                 "'0 (proved)' is geometry: no such light arrives from this direction. '<' means that no sample found"
                         + " any, and that there is less than this. '+-' is a standard error.");
+        if (result.points().stream().anyMatch(point -> point.total() > 0 && point.leftOut() > 0)) {
+            page.paragraph(
+                    "'A + < B': A was found; of the light of which no sample found any there may be up to B more, all numbers"
+                            + " of reflections together. 'A + ?': there may be any amount more.");
+        }
         if (result.settings().most() > 1) {
             page.paragraph(
                     result.shiny()

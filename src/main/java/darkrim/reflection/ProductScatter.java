@@ -59,6 +59,11 @@ public record ProductScatter(AngleLaw law, boolean complement, double factor, do
         return factor * most * most;
     }
 
+    /** The greatest weight over its mean: at no two angles is {@link #value} more than that times {@link #reflectance} at one of them. */
+    public double peak() {
+        return Math.sqrt(greatest() / factor) / mean;
+    }
+
     /** Fresnel's reflectance of a coat without loss is nowhere less than half its s-polarised part at normal incidence. */
     private double least() {
         return law instanceof Fresnel fresnel ? fresnel.factor() * fresnel.s(1) / 2 : 0;

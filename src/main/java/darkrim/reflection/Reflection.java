@@ -193,6 +193,11 @@ public record Reflection(double lambertian, List<AngleLaw> mirrors, List<Product
                         .sum();
     }
 
+    /** {@link #broad} at any two angles is no more than this times {@link #broadReflectance} at one of them; 1 where all is Lambertian. */
+    public double peakOfBroad() {
+        return products.stream().mapToDouble(ProductScatter::peak).reduce(1, Math::max);
+    }
+
     /** Total reflectance of the lobes at an angle of incidence. */
     public double lobeReflectance(double cosine) {
         return lobes.stream().mapToDouble(lobe -> lobe.reflectance(cosine)).sum();

@@ -29,10 +29,13 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 /**
  * The light of a body in one direction: sampled, and where nothing is found, proved to be none if it can be.
  *
- * <p>Direct and once-reflected light are bounded by {@link ConfidenceSequence}. Light after more reflections is bounded by mean + z s where some
- * was found. Where n samples found none, it is below ln(1 / risk) / n of the body's irradiance: a sample of what scatters evenly is no larger
- * than that irradiance, and the chance that n samples all miss light of a share p is (1 - p)^n. Where finishes have mirrors or lobes neither holds:
- * two mirrors in turn send a small body's light on to the receiver in full, and hardly any sample meets it. There no bound is known.
+ * <p>Direct and once-reflected light are bounded by {@link ConfidenceSequence}. Light after more reflections is bounded by mean + z s + ln(2 / r) b / n, at
+ * the risk r, half for each: z s is the normal law. The last term is for what n samples all missed: the chance that they miss what a share p of all samples
+ * would meet is (1 - p)^n, and no sample is larger than b ({@link ManyReflections#largestSample}). Where finishes have mirrors or lobes neither holds: two
+ * mirrors in turn send a small body's light on to the receiver in full, and hardly any sample meets it. There no bound is known.
+ *
+ * <p>All bounds of the direction hold together, so that they can be added up: each has the same share of the risk, one for each receiver and order (union
+ * bound).
  */
 final class DirectionLight {
     private static final ProofSettings QUICK = new ProofSettings(0.01, 2_000, ProofSettings.DEFAULT.gapWidth());
@@ -44,10 +47,11 @@ final class DirectionLight {
     private final ManyReflections many;
     private final int most;
     private final int batches;
+    /** Of each bound. */
     private final double risk;
+
     private final Workers workers;
     private final Watch watch;
-    private final boolean shiny;
     private final boolean doubted;
     private final double perIrradiance;
     private final double area;
@@ -79,9 +83,8 @@ final class DirectionLight {
         transport = new Transport(lit, tree, seed);
         many = new ManyReflections(lit, tree, seed);
         most = settings.most();
-        shiny = isShiny(scene);
         batches = settings.batches();
-        risk = (1 - confidence) / receivers.size();
+        risk = (1 - confidence) / (receivers.size() * (most + 1.0));
         this.doubted = doubted;
         this.workers = workers;
         this.watch = watch;
@@ -98,10 +101,11 @@ final class DirectionLight {
             List<PathTally> found = followed();
             for (int order = 2; order <= most; order++) {
                 int which = order;
+                double largest = many.largestSample(order);
                 orders.add(mean(
                         order,
                         found.stream().map(each -> each.orders().get(which)).toList(),
-                        this::usual));
+                        estimate -> usual(estimate, largest)));
             }
         }
         return prove(orders);
@@ -145,13 +149,10 @@ final class DirectionLight {
                 .anyMatch(each -> each.hasMirror() || !each.lobes().isEmpty());
     }
 
-    private double usual(Estimate estimate) {
-        if (shiny) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double quantile = NormalDistribution.of(0, 1).inverseCumulativeProbability(1 - risk);
-        double unseen = -StrictMath.log(risk) / estimate.samples();
-        return perIrradiance * (estimate.mean() + quantile * estimate.standardError()) + unseen;
+    private double usual(Estimate estimate, double largest) {
+        double quantile = NormalDistribution.of(0, 1).inverseSurvivalProbability(risk / 2);
+        double unseen = -StrictMath.log(risk / 2) * largest / estimate.samples();
+        return perIrradiance * (estimate.mean() + quantile * estimate.standardError() + unseen);
     }
 
     private interface Bound {

@@ -7,7 +7,7 @@ package darkrim.study.rejection;
  * @param evidence how it is known
  * @param value the share; 0 where none was found
  * @param error its standard error
- * @param atMost it is no larger, at the stated confidence; infinite where no bound is known
+ * @param atMost it is no larger, at the confidence that all bounds of a direction have together; infinite where no bound is known
  */
 public record OrderLight(int order, Evidence evidence, double value, double error, double atMost) {
     /** How a share is known. */

@@ -15,7 +15,7 @@ public record RejectionPoint(double azimuth, double offAxis, List<OrderLight> or
         orders = List.copyOf(orders);
     }
 
-    /** All light that was followed together, over the irradiance of the body. */
+    /** All light that was found together, over the irradiance of the body; it may be more by {@link #leftOut}. */
     public double total() {
         return orders.stream().mapToDouble(OrderLight::value).sum();
     }
@@ -32,6 +32,14 @@ public record RejectionPoint(double azimuth, double offAxis, List<OrderLight> or
             }
         }
         return Math.sqrt(square + together * together);
+    }
+
+    /** The sum of the bounds of those orders of which none was found; infinite where one is missing. */
+    public double leftOut() {
+        return orders.stream()
+                .filter(each -> each.evidence() == OrderLight.Evidence.NONE_FOUND)
+                .mapToDouble(OrderLight::atMost)
+                .sum();
     }
 
     /** The sum of the bounds; infinite where one is missing. */

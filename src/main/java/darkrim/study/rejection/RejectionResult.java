@@ -11,7 +11,7 @@ import java.util.List;
  * @param layout the layout
  * @param settings what was asked for
  * @param seed seed of the random numbers
- * @param confidence confidence of each bound
+ * @param confidence confidence of all bounds of a direction together
  * @param receivers surfaces on which light is counted
  * @param points the directions that were looked at: by azimuth, then by angle
  * @param shiny whether a finish has a mirror or a lobe, so that no bound is known for light after two reflections or more

@@ -3,16 +3,21 @@ package darkrim.study.rejection;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import darkrim.diagnostic.Finding;
 import darkrim.diagnostic.Findings;
 import darkrim.layout.LayoutReader;
+import darkrim.light.ManyReflections;
+import darkrim.light.Receiver;
 import darkrim.scene.DistantBody;
+import darkrim.scene.Scene;
 import darkrim.study.CoarseHood;
 import darkrim.study.Effort;
 import darkrim.study.PlacedScene;
 import darkrim.study.UnusableStudy;
 import darkrim.study.rejection.OrderLight.Evidence;
+import darkrim.trace.FacetTree;
 import darkrim.verdict.Watch;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -150,6 +155,71 @@ class RejectionStudyTest {
         OrderLight once = result.points().get(0).orders().get(1);
         assertThat(once.value()).isCloseTo(0.9 * Math.cos(Math.toRadians(45)), within(3 * once.error()));
         assertThat(once.atMost()).isGreaterThan(once.value());
+    }
+
+    /**
+     * A table rises to 1 at grazing angles. Between two such walls samples bring several times the body's irradiance. So where beside one wall of
+     * that finish n samples meet nothing, the bound is no less than those times ln(1 / 0.001) / n, what n samples all miss with the chance 0.001.
+     */
+    @Test
+    void theBoundAllowsForSamplesAsLargeAsThoseOfAScatterThatRisesTowardGrazing() throws Exception {
+        PlacedScene placed = placed("""
+                title: Sheet between walls
+                finishes: {paint: {reflectance_table: {as: diffuse, rows: [[0, 0.02], [60, 0.03], [80, 0.1]]}, source: "invented"}}
+                beam: {pupil: {shape: disc, diameter: 30, distance: 320}}
+                parts:
+                  sheet: {kind: rectangle, width: 10, depth: 10}
+                  left: {kind: block, width: 2, depth: 400, height: 100, at: [-11, 0, 0], finish: paint}
+                  right: {kind: block, width: 2, depth: 400, height: 100, at: [11, 0, 0], finish: paint}
+                requirements: {dark: {surfaces: "sheet/back", direct: none}}
+                """);
+        Scene lit = MOON.at(5, 0).over(placed.scene());
+        ManyReflections many =
+                new ManyReflections(lit, FacetTree.build(lit.corners(), lit.copyPlanes(), lit.bound()), 1);
+        Receiver sheet = new Receiver.OnSurface(lit.surface("sheet/front").orElseThrow());
+        double largest = 0;
+        for (int i = 0; i < 20_000; i++) {
+            largest =
+                    Math.max(largest, many.batch(sheet, 2, i, 1).orders().get(2).mean() / DistantBody.facing(lit));
+        }
+        assertThat(largest).isGreaterThan(2);
+        String white = "{diffuse: 0.5, source: \"invented\"}";
+        String paint =
+                "{reflectance_table: {as: diffuse, rows: [[0, 0.02], [60, 0.03], [80, 0.1]]}, source: \"invented\"}";
+        RejectionResult result = curve(placed(WALL.replace(white, paint)), "sheet/front", List.of(30.0), 180, 2, 1);
+        OrderLight twice = result.points().get(0).orders().get(2);
+        assertThat(twice.evidence()).isEqualTo(Evidence.NONE_FOUND);
+        assertThat(twice.atMost())
+                .isGreaterThan(-Math.log(0.001) / result.settings().samples() * largest);
+        assertThat(twice.atMost()).isLessThan(1);
+    }
+
+    /**
+     * One wall sends nothing on to the sheet after two reflections. No sample of it could be larger than the irradiance of the body times 0.5 times
+     * sqrt(0.5): 32,768 samples that find none leave ln(2 / r) / 32,768 of that, r the risk of a bound: 0.001 shared among three numbers of
+     * reflections, or five, and the faces of the sheet.
+     */
+    @Test
+    void theRiskOfADirectionIsSharedAmongAllItsBounds() throws Exception {
+        PlacedScene placed = placed(WALL);
+        for (int most : new int[] {2, 4}) {
+            for (String onto : new String[] {"sheet/front", "sheet/*"}) {
+                RejectionResult result = curve(placed, onto, List.of(30.0), 180, most, 1);
+                double shares = result.receivers().size() * (most + 1.0);
+                assertThat(shares).isEqualTo((onto.endsWith("*") ? 2 : 1) * (most + 1.0));
+                assertThat(result.points().get(0).orders().get(2).atMost())
+                        .isCloseTo(Math.log(2 * shares / 0.001) * Math.pow(0.5, 1.5) / 32_768, withinPercentage(0.01));
+            }
+        }
+    }
+
+    @Test
+    void whatIsLeftOutOfATotalIsTheBoundOfWhatWasNotFound() {
+        OrderLight found = new OrderLight(1, Evidence.SAMPLED, 3e-4, 1e-5, 5e-4);
+        RejectionPoint point = new RejectionPoint(
+                0, 10, List.of(OrderLight.proved(0), found, new OrderLight(2, Evidence.NONE_FOUND, 0, 0, 2e-4)));
+        assertThat(point.total()).isEqualTo(3e-4);
+        assertThat(point.leftOut()).isEqualTo(2e-4);
     }
 
     @Test
