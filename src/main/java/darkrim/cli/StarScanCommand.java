@@ -49,7 +49,7 @@ import picocli.CommandLine.Option;
         })
 final class StarScanCommand implements Callable<Integer>, LayoutCommand {
     /** A bound on the work and on the memory it takes. */
-    private static final String MOST_POSITIONS = "40000";
+    private static final String MOST_POSITIONS = "60000";
 
     private final Surroundings surroundings;
 
@@ -103,7 +103,7 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
             order = -15,
             converter = WholeNumber.Points.class,
             defaultValue = MOST_POSITIONS,
-            description = "Make the map no finer once so many positions were looked at; default: 40,000.")
+            description = "Make the map no finer once so many positions were looked at; default: 60,000.")
     private long mostPositions;
 
     @Option(
@@ -190,7 +190,8 @@ final class StarScanCommand implements Callable<Integer>, LayoutCommand {
     private StarScanSettings settings() {
         int across = options.effort()
                 .mostSamples()
-                .map(samples -> (int) Math.max(2, Math.min(4096, Math.round(Math.sqrt(samples)))))
+                .map(samples ->
+                        (int) Math.max(2, Math.min(StarScanSettings.MOST_ACROSS, Math.round(Math.sqrt(samples)))))
                 .orElse(StarScanSettings.ACROSS);
         return new StarScanSettings(onto, defocus, Optional.ofNullable(within), finest, level, across, (int)
                 Math.min(10_000_000, mostPositions));

@@ -2,8 +2,6 @@ package darkrim.layout;
 
 import darkrim.diagnostic.Findings;
 import darkrim.geom.Outline;
-import darkrim.geom.Polygon;
-import darkrim.geom.Ring;
 import darkrim.layout.form.Fields;
 import darkrim.layout.form.Wording;
 import java.util.List;
@@ -39,7 +37,7 @@ record BeamBuilder(Findings findings) {
         return outline(fields).flatMap(outline -> {
             BeamSpec.PupilSpec pupil = new BeamSpec.PupilSpec(
                     outline, centre(fields, fields.number("distance")), tilt.get(0), tilt.get(1));
-            double lowest = lowest(pupil);
+            double lowest = pupil.lowest();
             if (lowest <= 0) {
                 findings.error(
                         "pupil",
@@ -52,32 +50,9 @@ record BeamBuilder(Findings findings) {
         });
     }
 
-    /** Height of the lowest point of a pupil above the focal plane, mm. */
-    static double lowest(BeamSpec.PupilSpec pupil) {
-        return pupil.centre().getZ() - droop(pupil);
-    }
-
-    /**
-     * How far the lowest point of the pupil lies below its centre, mm: a turn about x by a, then about y by b, takes
-     * (u, v) to z = v sin a cos b - u sin b.
-     */
-    private static double droop(BeamSpec.PupilSpec pupil) {
-        double alongU = -StrictMath.sin(Math.toRadians(pupil.tiltAboutY()));
-        double alongV =
-                StrictMath.sin(Math.toRadians(pupil.tiltAboutX())) * StrictMath.cos(Math.toRadians(pupil.tiltAboutY()));
-        if (pupil.outline() instanceof Ring ring) {
-            return ring.radius() * Math.hypot(alongU, alongV);
-        }
-        return ((Polygon) pupil.outline())
-                .corners().stream()
-                        .mapToDouble(corner -> -(alongU * corner.getX() + alongV * corner.getY()))
-                        .max()
-                        .orElseThrow();
-    }
-
     private Optional<BeamSpec.FieldSpec> field(Fields fields, Optional<BeamSpec.PupilSpec> pupil) {
         double height = fields.number("at_height");
-        double lowest = pupil.map(BeamBuilder::lowest).orElse(Double.POSITIVE_INFINITY);
+        double lowest = pupil.map(BeamSpec.PupilSpec::lowest).orElse(Double.POSITIVE_INFINITY);
         if (height >= lowest) {
             boolean level = lowest == pupil.orElseThrow().centre().getZ();
             findings.error(

@@ -2,6 +2,7 @@ package darkrim.layout;
 
 import darkrim.diagnostic.Place;
 import darkrim.geom.Outline;
+import darkrim.geom.Polygon;
 import darkrim.geom.Ring;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -60,7 +61,28 @@ public record BeamSpec(
      * @param tiltAboutX first turned by this about the layout's x axis, degrees
      * @param tiltAboutY then turned by this about the layout's y axis, degrees
      */
-    public record PupilSpec(Outline outline, Vector3D centre, double tiltAboutX, double tiltAboutY) {}
+    public record PupilSpec(Outline outline, Vector3D centre, double tiltAboutX, double tiltAboutY) {
+        /** Height of its lowest point above the focal plane, mm. */
+        public double lowest() {
+            return centre.getZ() - droop();
+        }
+
+        /**
+         * How far the lowest point lies below the centre, mm: a turn about x by a, then about y by b, takes (u, v) to z = v sin a cos b - u sin b.
+         */
+        private double droop() {
+            double alongU = -StrictMath.sin(Math.toRadians(tiltAboutY));
+            double alongV = StrictMath.sin(Math.toRadians(tiltAboutX)) * StrictMath.cos(Math.toRadians(tiltAboutY));
+            if (outline instanceof Ring ring) {
+                return ring.radius() * Math.hypot(alongU, alongV);
+            }
+            return ((Polygon) outline)
+                    .corners().stream()
+                            .mapToDouble(corner -> -(alongU * corner.getX() + alongV * corner.getY()))
+                            .max()
+                            .orElseThrow();
+        }
+    }
 
     /**
      * A limit of the field, in a plane parallel to the focal plane.

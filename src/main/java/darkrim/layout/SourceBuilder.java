@@ -48,7 +48,7 @@ record SourceBuilder(Findings findings) {
     private Optional<SourceSpec.Star> star(String name, Fields fields, Optional<BeamSpec> beam) {
         Vector2D at = OutlineBuilder.point(fields.list("at"));
         double defocus = fields.number("defocus");
-        double lowest = beam.map(known -> BeamBuilder.lowest(known.pupil())).orElse(Double.POSITIVE_INFINITY);
+        double lowest = beam.map(known -> known.pupil().lowest()).orElse(Double.POSITIVE_INFINITY);
         if (defocus >= lowest) {
             findings.error(
                     CODE,

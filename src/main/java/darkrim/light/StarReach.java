@@ -3,6 +3,7 @@ package darkrim.light;
 import darkrim.geom.Outline;
 import darkrim.geom.Polygon;
 import darkrim.geom.Ring;
+import darkrim.reflection.Reflection;
 import darkrim.scene.Pupil;
 import darkrim.scene.Scene;
 import darkrim.scene.Surface;
@@ -14,7 +15,6 @@ import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.locationtech.jts.algorithm.ConvexHull;
-import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -35,8 +35,6 @@ public final class StarReach {
     private static final GeometryFactory FLAT = new GeometryFactory();
     /** Corners of the polygon around a round pupil. */
     private static final int CORNERS = 32;
-    /** Points of the pupil through which seeds look at a facet. */
-    private static final int LOOKS = 8;
     /** What covers rounding of a hull, as a share of its distance from the origin. */
     private static final double ROUNDING = 1e-9;
 
@@ -44,18 +42,26 @@ public final class StarReach {
     private final Scene scene;
     private final double plane;
     private final List<Vector3D> around;
-    private final List<Vector3D> looks;
-    private final double pupilWidth;
     private final List<Side> sides = new ArrayList<>();
     private boolean everywhere;
+
+    /**
+     * What foci strike a facet.
+     *
+     * @param outline the hull of those foci
+     * @param reflected the most that the facet reflects of what strikes it
+     */
+    private record Hull(Geometry outline, double reflected) {}
 
     /**
      * A side of a facet that could throw light of a star on a receiver.
      *
      * @param facet the facet
+     * @param surface the surface that it has on that side, by number
+     * @param plane the plane in which it lies, by number
      * @param normal its normal on that side
      */
-    public record Side(int facet, Vector3D normal) {}
+    public record Side(int facet, int surface, int plane, Vector3D normal) {}
 
     /**
      * @param scene the scene
@@ -67,8 +73,6 @@ public final class StarReach {
         this.scene = scene;
         plane = focusHeight;
         around = around(scene.beam().pupil());
-        looks = looks(scene.beam().pupil());
-        pupilWidth = width(around);
         double lift = new StartPoints(scene.corners(), tree).lift();
         List<Facing> facing = receivers.stream()
                 .map(each -> new Facing(scene, new Receiver.OnSurface(each), lift))
@@ -80,8 +84,8 @@ public final class StarReach {
                 boolean struck = around.stream()
                         .anyMatch(p -> p.subtract(scene.corner(facet, 0)).dot(normal) > 0);
                 if (struck && facing.stream().anyMatch(each -> each.mayGet(facet, surface.back()))) {
-                    add(facet);
-                    sides.add(new Side(facet, normal));
+                    add(facet, mostReflected(surface));
+                    sides.add(new Side(facet, surface.index(), scene.plane(facet), normal));
                 }
             }
         }
@@ -101,11 +105,42 @@ public final class StarReach {
         }
         Geometry cell = FLAT.toGeometry(rectangle);
         for (Object hull : hulls.query(rectangle)) {
-            if (((Geometry) hull).intersects(cell)) {
+            if (((Hull) hull).outline.intersects(cell)) {
                 return true;
             }
         }
         return false;
+    }
+
+    /**
+     * The most of a star's light that any surface reflects that it may strike and that may throw it on a receiver: the greatest total reflectance at any
+     * angle, 0 to 1. 0 where the light strikes none.
+     */
+    public double mostReflected(double x, double y) {
+        if (everywhere) {
+            return scene.surfaces().stream()
+                    .mapToDouble(StarReach::mostReflected)
+                    .max()
+                    .orElse(0);
+        }
+        Geometry at = FLAT.createPoint(new Coordinate(x, y));
+        double most = 0;
+        for (Object each : hulls.query(new Envelope(x, x, y, y))) {
+            Hull hull = (Hull) each;
+            if (hull.reflected > most && hull.outline.intersects(at)) {
+                most = hull.reflected;
+            }
+        }
+        return most;
+    }
+
+    private static double mostReflected(Surface surface) {
+        Reflection reflection = surface.finish().reflection();
+        return Math.min(
+                1,
+                reflection.greatestBroadReflectance()
+                        + reflection.greatestLobeReflectance()
+                        + reflection.greatestMirror(0, 1));
     }
 
     /** All sides of facets that could throw light of a star on a receiver. */
@@ -113,21 +148,7 @@ public final class StarReach {
         return List.copyOf(sides);
     }
 
-    /**
-     * Least width of the bands of foci from which the corners of a side are struck, mm; for a level pupil. Where a side runs through the plane of the
-     * foci, points between its corners have narrower bands, beside those of their neighbours.
-     */
-    public double narrowest(Side side) {
-        double least = Double.POSITIVE_INFINITY;
-        double pupilHeight = around.get(0).getZ();
-        for (int corner = 0; corner < 3; corner++) {
-            double z = scene.corner(side.facet(), corner, 2);
-            least = Math.min(least, pupilWidth * Math.abs(z - plane) / Math.max(pupilHeight - z, Double.MIN_NORMAL));
-        }
-        return least;
-    }
-
-    private void add(int facet) {
+    private void add(int facet, double reflected) {
         Coordinate[] all = new Coordinate[3 * around.size()];
         double far = 1;
         for (int i = 0; i < all.length; i++) {
@@ -138,63 +159,22 @@ public final class StarReach {
                 everywhere = true;
                 return;
             }
-            Vector2D at = focus(p, e);
+            Vector2D at = focus(p, e, plane);
             far = Math.max(far, at.norm());
             all[i] = new Coordinate(at.getX(), at.getY());
         }
         Geometry hull = new ConvexHull(all, FLAT).getConvexHull().buffer(ROUNDING * far, 1);
-        hulls.insert(hull.getEnvelopeInternal(), hull);
+        hulls.insert(hull.getEnvelopeInternal(), new Hull(hull, reflected));
     }
 
-    /**
-     * Foci at which the star is aimed at each piece of a side, mm: through the point of the pupil that sees it most steeply and through one that sees
-     * it less so.
-     *
-     * @param step size of a piece, mm
-     * @return at least one, unless the pupil hides behind the plane of the side
-     */
-    public List<Vector2D> seeds(Side side, double step) {
-        int facet = side.facet();
-        Vector3D normal = side.normal();
-        List<Vector2D> found = new ArrayList<>();
-        Vector3D a = scene.corner(facet, 0);
-        Vector3D b = scene.corner(facet, 1);
-        Vector3D c = scene.corner(facet, 2);
-        double longest = Math.max(a.distance(b), Math.max(b.distance(c), c.distance(a)));
-        int cuts = (int) Math.max(1, Math.ceil(longest / step));
-        List<Vector3D> inFront = looks.stream()
-                .filter(p -> p.subtract(a).dot(normal) > 0)
-                .sorted((one, two) -> Double.compare(two.dot(normal), one.dot(normal)))
-                .toList();
-        for (int i = 0; i < cuts && !inFront.isEmpty(); i++) {
-            for (int j = 0; i + j < cuts; j++) {
-                double u = (i + 1.0 / 3) / cuts;
-                double v = (j + 1.0 / 3) / cuts;
-                Vector3D e = a.multiply(1 - u - v).add(b.multiply(u)).add(c.multiply(v));
-                for (Vector3D p : List.of(inFront.get(0), inFront.get(inFront.size() / 2))) {
-                    if (e.getZ() < p.getZ() && plane < p.getZ()) {
-                        found.add(focus(p, e));
-                    }
-                }
-            }
-        }
-        return found;
-    }
-
-    private Vector2D focus(Vector3D p, Vector3D e) {
+    /** Where the line from a point p of the pupil through a point e crosses a plane of a height. */
+    static Vector2D focus(Vector3D p, Vector3D e, double plane) {
         double t = (plane - p.getZ()) / (e.getZ() - p.getZ());
         return Vector2D.of(p.getX() + t * (e.getX() - p.getX()), p.getY() + t * (e.getY() - p.getY()));
     }
 
-    /** Least width of a convex polygon, seen from above, mm. */
-    private static double width(List<Vector3D> polygon) {
-        Coordinate[] corners =
-                polygon.stream().map(p -> new Coordinate(p.getX(), p.getY())).toArray(Coordinate[]::new);
-        return new MinimumDiameter(FLAT.createMultiPointFromCoords(corners)).getLength();
-    }
-
     /** Corners of a convex polygon around the pupil. */
-    private static List<Vector3D> around(Pupil pupil) {
+    static List<Vector3D> around(Pupil pupil) {
         Outline outline = pupil.outline();
         if (outline instanceof Ring ring) {
             double radius = ring.radius() / StrictMath.cos(Math.PI / CORNERS);
@@ -209,16 +189,5 @@ public final class StarReach {
                 .corners().stream()
                         .map(corner -> pupil.frame().at(corner.getX(), corner.getY()))
                         .toList();
-    }
-
-    /** Points spread over the pupil. */
-    private static List<Vector3D> looks(Pupil pupil) {
-        List<Vector3D> looks = new ArrayList<>();
-        double[] at = new double[2];
-        for (int i = 0; i < LOOKS; i++) {
-            pupil.outline().place(i % 2 == 0 ? 0.9 : 0.5, (i + 0.5) / LOOKS, at);
-            looks.add(pupil.frame().at(at[0], at[1]));
-        }
-        return looks;
     }
 }

@@ -14,10 +14,8 @@ import java.util.stream.IntStream;
  * @param once share that arrives on each receiver after one reflection
  * @param total share that arrives on all of them together after one reflection
  * @param by the same by what reflected it, of all samples
- * @param largest the largest sample of {@code total} that was met
  */
-public record StarTally(
-        List<Estimate> direct, List<Estimate> once, Estimate total, SortedMap<Reflector, Estimate> by, double largest) {
+public record StarTally(List<Estimate> direct, List<Estimate> once, Estimate total, SortedMap<Reflector, Estimate> by) {
     /** Copies the collections. */
     public StarTally {
         direct = List.copyOf(direct);
@@ -28,7 +26,7 @@ public record StarTally(
     /** Nothing measured yet on a number of receivers. */
     public static StarTally none(int receivers) {
         List<Estimate> each = Collections.nCopies(receivers, Estimate.none(1));
-        return new StarTally(each, each, Estimate.none(1), new TreeMap<>(), 0);
+        return new StarTally(each, each, Estimate.none(1), new TreeMap<>());
     }
 
     /** Number of samples. */
@@ -44,12 +42,7 @@ public record StarTally(
         for (Reflector key : keys) {
             both.computeIfAbsent(key, any -> share(any).and(other.share(any)));
         }
-        return new StarTally(
-                and(direct, other.direct),
-                and(once, other.once),
-                total.and(other.total),
-                both,
-                Math.max(largest, other.largest));
+        return new StarTally(and(direct, other.direct), and(once, other.once), total.and(other.total), both);
     }
 
     /** What came by a reflector; as many zeros as there are samples where nothing did. */

@@ -30,7 +30,6 @@ final class StarWalk {
     private final Directions directions = new Directions();
     private final LobeDirection lobeDirection = new LobeDirection();
     private final Ray ray = new Ray();
-    private double largest;
 
     // The ray that came, unit length, and the surface that it met.
     private double dx;
@@ -92,7 +91,6 @@ final class StarWalk {
             by.add(met, Reflector.Part.MIRROR, mirror, in);
         }
         double sum = broad + lobes + mirror;
-        largest = Math.max(largest, sum);
         total.add(sum);
         for (int i = 0; i < arrived.length; i++) {
             once[i].add(arrived[i]);
@@ -236,7 +234,6 @@ final class StarWalk {
                 Accumulator.estimates(direct, 1),
                 Accumulator.estimates(once, bound),
                 total.estimate(bound),
-                by.estimates(samples, bound),
-                largest);
+                by.estimates(samples, bound));
     }
 }

@@ -47,7 +47,7 @@ public final class StarScanCsv {
                 Estimate total = at.tally().total();
                 cells.add(String.valueOf(total.mean()));
                 cells.add(String.valueOf(total.standardError()));
-                cells.add(String.valueOf(result.bound().upper(at.tally())));
+                cells.add(String.valueOf(result.bound().upper(at)));
                 cells.add(String.valueOf(total.samples()));
                 cells.add("sampled");
                 at.tally().once().forEach(each -> cells.add(String.valueOf(each.mean())));

@@ -157,7 +157,7 @@ public record StarScanReport(String version) {
         for (NamedStar each : result.named()) {
             Estimate share = each.tally().total();
             Optional<Double> flux = each.star().flux();
-            double bound = result.bound().upper(each.tally());
+            double bound = result.bound().upper(each);
             table.row(
                     Printable.of(each.star().name()),
                     Figures.length(each.star().focus().getX()),
@@ -176,35 +176,38 @@ public record StarScanReport(String version) {
 
     private static void notes(Page page, StarScanResult result) {
         page.heading("How sure this is");
-        List<String> notes = List.of(
-                "Every piece of every surface that could throw light has a position at which a star was aimed at it; elsewhere"
-                        + " the map was made finer where it changes."
-                        + (result.cells().stream().anyMatch(StarCell::proved)
-                                ? " Where no light of a star can reach such a surface, a share of 0 is proved."
-                                : ""),
-                "The zone is made of upper bounds: a cell belongs to it if, at a confidence of "
-                        + Figures.confidence(result.bound().confidence())
-                        + " for each position, its share may exceed the level; each cell is widened by half its side. This is"
-                        + " sampled, not proved.");
-        notes.forEach(page::paragraph);
+        if (result.refined() && !result.stopped()) {
+            page.paragraph(
+                    "Every piece of every surface that could throw light has a position at which a star was aimed at it; elsewhere"
+                            + " the map was made finer where it changes.");
+        }
+        if (result.cells().stream().anyMatch(StarCell::proved)) {
+            page.paragraph("Where no light of a star can reach such a surface, a share of 0 is proved.");
+        }
+        page.paragraph("The zone is made of upper bounds: a cell belongs to it if, at a confidence of "
+                + Figures.confidence(result.bound().confidence())
+                + " for each position, its share may exceed the level; each cell is widened by half its side. This is"
+                + " sampled, not proved.");
         if (result.beyond()) {
             page.paragraph(
                     "CAUTION: stars beyond the region might send light to the receivers too, and were not looked at;"
                             + " --within looks there.");
         }
         if (!result.refined()) {
-            page.paragraph("CAUTION: the map was not made as fine as asked everywhere, since "
-                    + Figures.count(result.settings().mostPositions())
-                    + " positions were not enough; coarse cells count in full. --within looks at less, --most-positions"
-                    + " allows more.");
+            page.paragraph(
+                    "CAUTION: the map was not made as fine as asked everywhere, and bands may have been missed, since "
+                            + Figures.count(result.settings().mostPositions())
+                            + " positions were not enough; coarse cells count in full. --within looks at less, --most-positions"
+                            + " allows more.");
         }
-        long most = (long) result.settings().across() * result.settings().across() * StarScanSettings.MOST_TIMES;
-        long needed = result.bound().needed(result.settings().level());
-        if (needed > most) {
-            page.paragraph("CAUTION: the level is so low that about " + Figures.count(needed)
-                    + " samples at a position were needed to say that it is kept, and there were " + Figures.count(most)
-                    + " at most: all that a star could light counts as above the level. --samples "
-                    + Figures.count(needed / StarScanSettings.MOST_TIMES + 1).replace(",", "") + " would do.");
+        long beyond = result.beyondSamples();
+        if (beyond > 0) {
+            long across = result.acrossNeeded();
+            page.paragraph("CAUTION: the level is so low that "
+                    + Figures.count(result.settings().mostSamples())
+                    + " samples, the most there were, cannot say of " + Figures.counted(beyond, "position")
+                    + " that it is kept: they count as above it, whatever was found there."
+                    + (across <= StarScanSettings.MOST_ACROSS ? " --samples " + across * across + " would do." : ""));
         }
         page.paragraph(
                 "Light after more than one reflection, diffraction and what the optics in front of the pupil scatter"

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import darkrim.diagnostic.Place;
 import darkrim.geom.Frame;
 import darkrim.geom.Outline;
-import darkrim.geom.Polygon;
 import darkrim.geom.Ring;
 import darkrim.scene.Beam;
 import darkrim.scene.Finish;
@@ -17,7 +16,6 @@ import darkrim.scene.Surface;
 import darkrim.trace.FacetTree;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
@@ -172,71 +170,16 @@ class StarReachTest {
         assertThat(reach(high, 0).mayLight(1e4, 1e4, 1e4 + 1, 1e4 + 1)).isFalse();
     }
 
-    /** From a point of height z a pupil of width w and height H looks like w |z - plane| / (H - z) in the plane; the least of the three corners. */
+    /** What the plate reflects where it may be struck, nothing beside; of all parts where facets exclude nothing. */
     @Test
-    void theNarrowestBandIsThatOfTheCornerNearestToThePlane() {
-        for (Outline outline : List.of(DISC, Polygon.rectangle(18, 50))) {
-            double width = outline.equals(DISC) ? 24 : 18;
-            for (double plane : new double[] {-20, 30}) {
-                Scene scene = scene(outline, PUPIL_HEIGHT, Finish.ABSORBER);
-                StarReach reach = reach(scene, plane);
-                assertThat(reach.sides()).hasSize(2);
-                for (StarReach.Side side : reach.sides()) {
-                    double least = IntStream.range(0, 3)
-                            .mapToDouble(k -> scene.corner(side.facet(), k).getZ())
-                            .map(z -> width * Math.abs(z - plane) / (PUPIL_HEIGHT - z))
-                            .min()
-                            .orElseThrow();
-                    assertThat(reach.narrowest(side)).isCloseTo(least, within(1e-9));
-                }
-            }
-        }
-    }
-
-    /** Where a line from a focus through a point leaves the pupil's plane. */
-    private static Vector3D onPupil(Vector2D focus, Vector3D through, double plane) {
-        Vector3D low = at(focus.getX(), focus.getY(), plane);
-        return low.lerp(through, (PUPIL_HEIGHT - plane) / (through.getZ() - plane));
-    }
-
-    @Test
-    void seedsAimAtEachPieceThroughTwoPointsOfThePupil() {
+    void noMoreIsReflectedThanWhatMayBeStruckReflects() {
         Scene scene = scene(DISC, PUPIL_HEIGHT, Finish.ABSORBER);
-        double plane = -20;
-        StarReach reach = reach(scene, plane);
-        Vector3D middle = scene.beam().pupil().frame().origin();
-        for (StarReach.Side side : reach.sides()) {
-            Vector3D a = scene.corner(side.facet(), 0);
-            Vector3D b = scene.corner(side.facet(), 1);
-            Vector3D c = scene.corner(side.facet(), 2);
-            double longest = Math.max(a.distance(b), Math.max(b.distance(c), c.distance(a)));
-            for (int cuts : new int[] {1, 3}) {
-                List<Vector2D> seeds = reach.seeds(side, longest / (cuts - 0.5));
-                assertThat(seeds).hasSize(cuts * (cuts + 1)).doesNotHaveDuplicates();
-                int next = 0;
-                for (int i = 0; i < cuts; i++) {
-                    for (int j = 0; i + j < cuts; j++) {
-                        double u = (i + 1 / 3.0) / cuts;
-                        double v = (j + 1 / 3.0) / cuts;
-                        Vector3D piece =
-                                a.multiply(1 - u - v).add(b.multiply(u)).add(c.multiply(v));
-                        Vector3D steep = onPupil(seeds.get(next++), piece, plane);
-                        Vector3D less = onPupil(seeds.get(next++), piece, plane);
-                        assertThat(steep.distance(middle)).isLessThan(12);
-                        assertThat(less.distance(middle)).isLessThan(12);
-                        assertThat(steep.dot(side.normal())).isGreaterThan(less.dot(side.normal()));
-                        assertThat(less.subtract(a).dot(side.normal())).isPositive();
-                    }
-                }
-            }
-            // Exactly as long as a step is one piece, and a little less are two.
-            assertThat(reach.seeds(side, longest)).hasSize(2);
-            assertThat(reach.seeds(side, longest * (1 - 1e-9))).hasSize(6);
+        StarReach reach = reach(scene, 0);
+        for (Vector2D at : foci(scene, looking(scene).firstFacet(), 0, 2)) {
+            assertThat(reach.mostReflected(at.getX(), at.getY())).isCloseTo(0.4, within(1e-12));
         }
-        // No seed where the pupil hides behind the plane of a side, nor one above the pupil.
-        StarReach.Side turned = new StarReach.Side(
-                reach.sides().get(0).facet(), reach.sides().get(0).normal().negate());
-        assertThat(reach.seeds(turned, 1)).isEmpty();
-        assertThat(reach(scene, PUPIL_HEIGHT).seeds(reach.sides().get(0), 100)).isEmpty();
+        assertThat(reach.mostReflected(1e4, 0)).isZero();
+        reach.excludeNothing();
+        assertThat(reach.mostReflected(1e4, 0)).isCloseTo(0.4, within(1e-12));
     }
 }

@@ -100,7 +100,7 @@ record StarScanDocument(
                     each.star().flux().orElse(null),
                     each.tally().total().mean(),
                     each.tally().total().standardError(),
-                    result.bound().upper(each.tally()),
+                    result.bound().upper(each),
                     each.tally().samples());
         }
     }
@@ -138,7 +138,7 @@ record StarScanDocument(
                     position.y(),
                     position.share(),
                     position.error(),
-                    result.bound().upper(position.tally()),
+                    result.bound().upper(position),
                     position.tally().samples());
         }
     }

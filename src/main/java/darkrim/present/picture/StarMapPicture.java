@@ -92,7 +92,8 @@ public final class StarMapPicture {
         List<String> foot = new ArrayList<>();
         foot.add("Once-reflected light on " + Printable.of(result.settings().onto())
                 + ", all together; the star's own image is not in it. A cell shows the brightest position that was looked"
-                + " at in it. Black: below the scale, or none.");
+                + " at in it; one on its corner, which it shares with others, only where there is no other. Black: below"
+                + " the scale, or none.");
         foot.add("Red on white: where a star sends, or may send, more than "
                 + Figures.limit(result.settings().level()) + " of its flux. Blue: the surfaces that are lit."
                 + (result.named().isEmpty() ? "" : " Crosses: stars of the layout."));

@@ -51,7 +51,7 @@ public record StarCell(double x, double y, double width, boolean proved, List<St
         return proved
                 ? 0
                 : positions.stream()
-                        .mapToDouble(position -> bound.upper(position.tally()))
+                        .mapToDouble(position -> bound.upper(position))
                         .max()
                         .orElse(1);
     }

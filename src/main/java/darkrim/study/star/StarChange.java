@@ -35,7 +35,7 @@ final class StarChange {
         List<StarPosition> near = new ArrayList<>(square.positions);
         for (Square neighbour : grid.neighbours(square)) {
             if (neighbour.proved) {
-                near.add(new StarPosition(0, 0, StarTally.none(0)));
+                near.add(new StarPosition(0, 0, StarTally.none(0), 0));
             } else {
                 near.addAll(neighbour.positions);
             }

@@ -3,9 +3,11 @@ package darkrim.study.star;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The region of a scan as squares that are split into four where light changes. Mutable, for one thread.
@@ -66,6 +68,21 @@ final class StarGrid {
         squares.put(new At(square.level, square.i, square.j), square);
     }
 
+    /** Width of squares that are split no further, mm. */
+    double finest() {
+        return coarsest / (1 << levels);
+    }
+
+    /** In which column of the finest squares a position lies, or would lie. */
+    int finestColumn(double x) {
+        return (int) Math.floor((x - region.fromX()) / finest());
+    }
+
+    /** Likewise in which row. */
+    int finestRow(double y) {
+        return (int) Math.floor((y - region.fromY()) / finest());
+    }
+
     /** All squares, by level, row, column. */
     List<Square> squares() {
         return squares.values().stream()
@@ -105,21 +122,21 @@ final class StarGrid {
         return Optional.empty();
     }
 
-    /** Squares that share a side with one, once each. */
+    /** Squares that share a side with one, however small, once each. */
     List<Square> neighbours(Square square) {
-        double width = width(square);
+        double half = 0.5 * width(square);
         double x = x(square);
         double y = y(square);
-        // Just outside each side: at its quarters, so that two smaller squares are both found.
-        double out = 0.5 * width + 0.25 * coarsest / (1 << levels);
-        List<Square> found = new ArrayList<>();
-        for (double along : new double[] {-0.25 * width, 0.25 * width}) {
+        double step = finest();
+        double out = half + 0.5 * step;
+        Set<Square> found = new LinkedHashSet<>();
+        for (double along = 0.5 * step - half; along < half; along += step) {
             for (double side : new double[] {-out, out}) {
-                at(x + side, y + along).filter(each -> !found.contains(each)).ifPresent(found::add);
-                at(x + along, y + side).filter(each -> !found.contains(each)).ifPresent(found::add);
+                at(x + side, y + along).ifPresent(found::add);
+                at(x + along, y + side).ifPresent(found::add);
             }
         }
-        return found;
+        return List.copyOf(found);
     }
 
     /** Splits a square into four, which share what was looked at in it; each is still to be looked at in its middle. */

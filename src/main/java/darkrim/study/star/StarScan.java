@@ -6,6 +6,7 @@ import darkrim.layout.Layout;
 import darkrim.layout.SamplingSpec;
 import darkrim.layout.SourceSpec;
 import darkrim.layout.form.Wording;
+import darkrim.light.FacetAims;
 import darkrim.light.StarLight;
 import darkrim.light.StarReach;
 import darkrim.light.StarTally;
@@ -30,7 +31,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * Maps the once-reflected light of a star over its position.
  *
  * <p>Three things see to it that no pattern is missed between positions. Squares that no light of a star can use are proved so by {@link StarReach}.
- * Every piece of every facet that could throw light has a position at which a star is aimed at it, all along its band where the band is so narrow that the
+ * Every piece of every facet that could throw light has positions at which a star is aimed at it, all along its band where the band is so narrow that the
  * middles of squares could lie beside it. And squares are split where they differ from
  * their neighbours, or positions in one from each other, by more than their errors.
  */
@@ -38,13 +39,13 @@ public final class StarScan {
     /** Positions worked out between two looks whether to stop. */
     private static final int CHUNK = 128;
     /** How often positions near the level get as many samples again. */
-    private static final int SHARPENED = Integer.numberOfTrailingZeros(StarScanSettings.MOST_TIMES);
+    static final int SHARPENED = Integer.numberOfTrailingZeros(StarScanSettings.MOST_TIMES);
 
+    private final PlacedScene placed;
     private final StarLight light;
-
     private final StarReach reach;
     private final StarScanSettings settings;
-    private final double confidence;
+    private final StarBound bound;
     private final Workers workers;
     private final Watch watch;
     private final StarGrid grid;
@@ -52,24 +53,26 @@ public final class StarScan {
     private final StarAim aim;
 
     private int looked;
-    private double largest;
     private boolean refined = true;
 
     private StarScan(
+            PlacedScene placed,
             StarLight light,
             StarReach reach,
             StarScanSettings settings,
-            double confidence,
+            StarBound bound,
             StarRegion region,
             Workers workers,
             Watch watch) {
+        this.placed = placed;
         this.light = light;
         this.reach = reach;
         this.settings = settings;
-        this.confidence = confidence;
+        this.bound = bound;
         this.grid = new StarGrid(region, settings.finest());
         this.change = new StarChange(grid, settings.level());
-        this.aim = new StarAim(reach, grid, region, change, settings.finest());
+        FacetAims aims = new FacetAims(placed.scene(), placed.tree(), settings.focusHeight());
+        this.aim = new StarAim(reach, aims, grid, region, change);
         this.workers = workers;
         this.watch = watch;
     }
@@ -91,15 +94,16 @@ public final class StarScan {
         Scene scene = placed.scene();
         SamplingSpec asked = effort.over(layout.sampling());
         List<Surface> receivers = ReceivingSurfaces.of(scene, settings.onto());
-        double lowest = layout.beam().pupil().centre().getZ();
+        double lowest = layout.beam().pupil().lowest();
         if (!(settings.focusHeight() < lowest)) {
             throw new UnusableStudy("the light would come together " + Wording.number(settings.focusHeight())
-                    + " mm above the focal plane, expected a focus below the pupil at " + Wording.number(lowest)
-                    + " mm");
+                    + " mm above the focal plane, expected a focus below the pupil, which reaches down to "
+                    + Wording.number(lowest) + " mm");
         }
         StarRegion region = settings.within().isPresent()
                 ? settings.within().get()
                 : StarRegion.around(scene, receivers, layout.beam(), settings.focusHeight());
+        InFrontOfPupil.require(scene, layout, region, settings.focusHeight());
         StarLight light = new StarLight(scene, placed.tree(), receivers, asked.seed());
         StarReach reach = new StarReach(scene, placed.tree(), receivers, settings.focusHeight());
         try (Workers workers = new Workers(effort.threads())) {
@@ -108,10 +112,10 @@ public final class StarScan {
             if (doubt.isPresent()) {
                 reach.excludeNothing();
             }
-            StarScan scan = new StarScan(light, reach, settings, asked.confidence(), region, workers, watch);
+            StarBound bound = new StarBound(asked.confidence());
+            StarScan scan = new StarScan(placed, light, reach, settings, bound, region, workers, watch);
             scan.run();
-            List<NamedStar> named = scan.named(layout);
-            StarBound bound = new StarBound(asked.confidence(), scan.largest);
+            List<NamedStar> named = scan.named(doubt.isPresent());
             List<StarCell> cells = scan.cells();
             List<Finding> found = new ArrayList<>(warnings.sorted());
             return new StarScanResult(
@@ -136,9 +140,11 @@ public final class StarScan {
         for (Square square : grid.squares()) {
             prove(square);
         }
-        aim.atEverySide();
+        int middles =
+                grid.squares().stream().mapToInt(square -> square.due.size()).sum();
+        refined = aim.atEverySide(room(middles));
         if (look("stars on a coarse grid and at every edge")) {
-            refined = aim.alongNarrowBands(settings.mostPositions() - looked);
+            refined &= aim.alongNarrowBands(room(looked));
         }
         String step = "stars along narrow bands";
         while (look(step) && split()) {
@@ -149,12 +155,19 @@ public final class StarScan {
         }
     }
 
+    private int room(int taken) {
+        return Math.max(0, settings.mostPositions() - taken);
+    }
+
     private void prove(Square square) {
         double half = 0.5 * grid.width(square);
         double x = grid.x(square);
         double y = grid.y(square);
         square.proved = !reach.mayLight(x - half, y - half, x + half, y + half);
-        if (!square.proved) {
+        if (square.proved) {
+            // What was looked at there met nothing, and the proof says more.
+            square.positions.clear();
+        } else {
             square.due.add(new double[] {x, y});
         }
     }
@@ -178,8 +191,8 @@ public final class StarScan {
                     .map(task -> (Callable<StarTally>) () -> tally(task.x, task.y, settings.focusHeight(), 0)));
             for (int i = 0; i < chunk.size(); i++) {
                 Task task = chunk.get(i);
-                task.square.positions.add(new StarPosition(task.x, task.y, found.get(i)));
-                largest = Math.max(largest, found.get(i).largest());
+                task.square.positions.add(
+                        new StarPosition(task.x, task.y, found.get(i), reach.mostReflected(task.x, task.y)));
             }
             looked += chunk.size();
         }
@@ -196,10 +209,10 @@ public final class StarScan {
                 .filter(square -> grid.canBeSplit(square) && !square.proved && change.in(square))
                 .sorted(Comparator.comparingDouble(square -> -StarChange.brightest(square)))
                 .toList();
-        int room = (settings.mostPositions() - looked) / 4;
-        if (changing.size() > room) {
+        int most = room(looked) / 4;
+        if (changing.size() > most) {
             refined = false;
-            changing = changing.subList(0, Math.max(0, room));
+            changing = changing.subList(0, most);
         }
         changing.forEach(square -> grid.split(square).forEach(this::prove));
         return !changing.isEmpty();
@@ -207,9 +220,8 @@ public final class StarScan {
 
     /** Doubles the samples of positions of which it is not clear on which side of the level they are. */
     private void sharpen(int time) {
-        StarBound bound = new StarBound(confidence, largest);
         List<Square> unclear = grid.squares().stream()
-                .filter(square -> square.positions.stream().anyMatch(each -> isUnclear(each, bound)))
+                .filter(square -> square.positions.stream().anyMatch(this::isUnclear))
                 .toList();
         long first = 1L << time;
         for (int from = 0; from < unclear.size() && !watch.stop(); from += CHUNK) {
@@ -217,20 +229,17 @@ public final class StarScan {
             List<Square> chunk = unclear.subList(from, Math.min(unclear.size(), from + CHUNK));
             List<List<StarPosition>> found = workers.all(chunk.stream()
                     .map(square -> (Callable<List<StarPosition>>) () -> square.positions.stream()
-                            .map(each -> isUnclear(each, bound) ? more(each, first) : each)
+                            .map(each -> isUnclear(each) ? more(each, first) : each)
                             .toList()));
             for (int i = 0; i < chunk.size(); i++) {
                 chunk.get(i).positions.clear();
                 chunk.get(i).positions.addAll(found.get(i));
-                for (StarPosition position : found.get(i)) {
-                    largest = Math.max(largest, position.tally().largest());
-                }
             }
         }
     }
 
-    private boolean isUnclear(StarPosition position, StarBound bound) {
-        return position.share() <= settings.level() && bound.upper(position.tally()) > settings.level();
+    private boolean isUnclear(StarPosition position) {
+        return position.share() <= settings.level() && bound.upper(position) > settings.level();
     }
 
     private StarPosition more(StarPosition position, long first) {
@@ -238,7 +247,7 @@ public final class StarScan {
         for (long batch = first; batch < 2 * first; batch++) {
             sum = sum.and(tally(position.x(), position.y(), settings.focusHeight(), batch));
         }
-        return new StarPosition(position.x(), position.y(), sum);
+        return new StarPosition(position.x(), position.y(), sum, position.reflected());
     }
 
     private List<StarCell> cells() {
@@ -248,18 +257,30 @@ public final class StarScan {
                 .toList();
     }
 
-    private List<NamedStar> named(Layout layout) {
+    private List<NamedStar> named(boolean doubted) {
         List<NamedStar> named = new ArrayList<>();
-        for (SourceSpec source : layout.sources()) {
+        for (SourceSpec source : placed.layout().sources()) {
             if (source instanceof SourceSpec.Star star && !watch.stop()) {
                 Vector3D at = star.focus();
                 StarTally sum = StarTally.none(light.receivers().size());
                 for (long batch = 0; batch < StarScanSettings.MOST_TIMES; batch++) {
                     sum = sum.and(tally(at.getX(), at.getY(), at.getZ(), batch));
                 }
-                named.add(new NamedStar(star, sum));
+                named.add(new NamedStar(star, sum, reachAt(at.getZ(), doubted).mostReflected(at.getX(), at.getY())));
             }
         }
         return named;
+    }
+
+    /** The reach of stars whose light comes together in a plane that need not be that of the scan. */
+    private StarReach reachAt(double height, boolean doubted) {
+        if (height == settings.focusHeight()) {
+            return reach;
+        }
+        StarReach other = new StarReach(placed.scene(), placed.tree(), light.receivers(), height);
+        if (doubted) {
+            other.excludeNothing();
+        }
+        return other;
     }
 }

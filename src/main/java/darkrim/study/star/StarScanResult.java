@@ -7,6 +7,7 @@ import darkrim.scene.Surface;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a star scan found.
@@ -21,7 +22,7 @@ import java.util.Optional;
  * @param bound how large a sampled share may be
  * @param zone where the level is, or may be, exceeded
  * @param named the stars that the layout names
- * @param refined whether all cells that ask for it were split down to the finest
+ * @param refined whether stars were aimed at all that could throw their light, and all cells that ask for it were split down to the finest
  * @param beyond whether stars outside the region, which was not asked for as such, might send light too
  * @param stopped whether the work was stopped before its end
  * @param warnings what deserves attention
@@ -60,5 +61,25 @@ public record StarScanResult(
     /** Number of positions that were looked at. */
     public int positions() {
         return cells.stream().mapToInt(cell -> cell.positions().size()).sum();
+    }
+
+    /** Positions at which even the most samples that are taken cannot say that the level is kept, whatever they find. */
+    public long beyondSamples() {
+        return sampled()
+                .filter(position -> bound.needed(position, settings.level()) > settings.mostSamples())
+                .count();
+    }
+
+    /** Cells of the pupil along each coordinate that would do at every position; as far as the level is kept there. */
+    public long acrossNeeded() {
+        long needed = sampled()
+                .mapToLong(position -> bound.needed(position, settings.level()))
+                .max()
+                .orElse(0);
+        return (long) Math.ceil(Math.sqrt((double) needed / StarScanSettings.MOST_TIMES));
+    }
+
+    private Stream<StarPosition> sampled() {
+        return cells.stream().map(StarCell::positions).flatMap(List::stream);
     }
 }

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param finest cells are not split below this width, mm
  * @param level share of the star's flux that counts as too much
  * @param across cells of the pupil along each coordinate; a sample each at every position
- * @param mostPositions no more positions are looked at
+ * @param mostPositions beside the middles of the coarsest cells, of which there are 1,024 at most, no more positions are looked at than make so many
  */
 public record StarScanSettings(
         String onto,
@@ -27,6 +27,9 @@ public record StarScanSettings(
     /** About 1,000 samples at every position. */
     public static final int ACROSS = 32;
 
+    /** No more cells of the pupil along a coordinate are sampled. */
+    public static final int MOST_ACROSS = 4_096;
+
     /** Positions near the level get this many times the samples, at most. */
     public static final int MOST_TIMES = 8;
 
@@ -38,5 +41,10 @@ public record StarScanSettings(
             throw new IllegalArgumentException("no star scan: cells of " + finest + " mm, level " + level + ", "
                     + across + " samples across, " + mostPositions + " positions");
         }
+    }
+
+    /** Samples at a position near the level. */
+    public long mostSamples() {
+        return (long) across * across * MOST_TIMES;
     }
 }

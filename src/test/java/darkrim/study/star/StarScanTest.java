@@ -21,6 +21,9 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StarScanTest {
     private static final double LEVEL = 1e-3;
@@ -76,11 +79,11 @@ class StarScanTest {
                     Watch.NONE);
             boolean doubted = mesh.startsWith("chord");
             assertThat(result.cells()).isNotEmpty().allMatch(cell -> cell.proved() != doubted);
-            // No sample meets any light, and that alone says little: of 8 x 1,024 all miss a share of ln(1 / 0.01) /
-            // 8,192 = 5.6e-4.
+            // No sample meets any light, and that alone says little: of 8 x 1,024 all miss ln(4 / 0.01) / 8,192 =
+            // 7.3e-4 of the pupil, of which black paint sends on 4 %.
             assertThat(result.brightest().map(StarPosition::share).orElse(0.0)).isZero();
             assertThat(result.zone().areas()).isEmpty();
-            StarScanSettings lower = new StarScanSettings("shelf/base", 0, Optional.of(far), 2, 5e-4, 32, 4_000);
+            StarScanSettings lower = new StarScanSettings("shelf/base", 0, Optional.of(far), 2, 2.9e-5, 32, 4_000);
             assertThat(scan(placed, lower, 2, Watch.NONE).zone().area()).isEqualTo(doubted ? 16 : 0);
             StarScanResult wide = scan(
                     placed,
@@ -205,6 +208,7 @@ class StarScanTest {
         StarScanSettings few = new StarScanSettings("pixels/front", 0, Optional.empty(), 0.01, LEVEL, 20, 200);
         StarScanResult result = scan(placed(RIDGE), few, 1, Watch.NONE);
         assertThat(result.refined()).isFalse();
+        assertThat(result.positions()).isLessThanOrEqualTo(200);
         StarScanSettings many = new StarScanSettings("pixels/front", 0, Optional.empty(), 0.01, LEVEL, 20, 40_000);
         assertThat(2 * result.positions())
                 .isLessThan(scan(placed(RIDGE), many, 1, Watch.NONE).positions());
@@ -227,6 +231,118 @@ class StarScanTest {
                         Watch.NONE))
                 .isInstanceOf(UnusableStudy.class)
                 .hasMessageContaining("below the pupil");
+        // A pupil tilted by 30 degrees reaches down to 308.75 mm, and its plane to the foci 554 mm beside it.
+        PlacedScene tilted = placed(RIDGE.replace("distance: 320", "distance: 320, tilt: [0, 30]"));
+        assertThatThrownBy(() -> scan(
+                        tilted,
+                        new StarScanSettings("pixels/front", 316, Optional.empty(), 1, LEVEL, 4, 10),
+                        1,
+                        Watch.NONE))
+                .isInstanceOf(UnusableStudy.class)
+                .hasMessageContaining("reaches down to 308.75 mm");
+        for (double side : new double[] {-1, 1}) {
+            StarRegion far = new StarRegion(Math.min(560 * side, 570 * side), -1, Math.max(560 * side, 570 * side), 1);
+            StarScanSettings beside = new StarScanSettings("pixels/front", 0, Optional.of(far), 5, LEVEL, 4, 10);
+            if (side > 0) {
+                assertThatThrownBy(() -> scan(tilted, beside, 1, Watch.NONE))
+                        .isInstanceOf(UnusableStudy.class)
+                        .hasMessageContaining("behind the plane of the tilted pupil");
+            } else {
+                assertThat(scan(tilted, beside, 1, Watch.NONE).stopped()).isFalse();
+            }
+        }
+    }
+
+    /** How many of many stars along a line in y that are surely above the level there are, and how many lie outside the zone. */
+    private static int[] along(
+            PlacedScene placed, StarScanResult result, double x, double from, double to, double step, int across) {
+        StarLight light = new StarLight(placed.scene(), placed.tree(), result.receivers(), 99);
+        int above = 0;
+        int outside = 0;
+        for (double y = from; y < to; y += step) {
+            Estimate share = light.batch(Vector3D.of(x, y, 0), 0, across).total();
+            if (share.mean() - 4 * share.standardError() > result.settings().level()) {
+                above++;
+                outside += result.zone().contains(x, y) ? 0 : 1;
+            }
+        }
+        return new int[] {above, outside};
+    }
+
+    /** 370 stars along a band of 10 to 35 um, however the finest cells lie. */
+    @ParameterizedTest
+    @CsvSource({"0.15, 0.2", "0.5, 0.2"})
+    void aNarrowBandLiesInTheZoneAllAlong(String height, double finest) throws Exception {
+        PlacedScene placed = placed(RIDGE.replace("height: 0.15", "height: " + height));
+        StarScanResult result = scan(placed, settings(Optional.empty(), finest), 2, Watch.NONE);
+        assertThat(result.refined()).isTrue();
+        int[] found = along(placed, result, 3.254, -2.4, 2.4, 0.013, 20);
+        assertThat(found[0]).isGreaterThan(300);
+        assertThat(found[1]).isZero();
+    }
+
+    /** A ridge of black paint 0.04 mm before the white one: what it throws says nothing of the other, in whatever order they stand in the layout. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aBlackRidgeTakesNoStarFromAWhiteOne(boolean blackFirst) throws Exception {
+        String white = RIDGE.lines()
+                .filter(line -> line.contains("ridge:"))
+                .findFirst()
+                .orElseThrow();
+        String black = white.replace("ridge:", "black:")
+                .replace("width: 0.1", "width: 0.02")
+                .replace("at: [3.3,", "at: [3.2,")
+                .replace("finish: white", "finish: paint");
+        String both = blackFirst ? black + "\n" + white : white + "\n" + black;
+        PlacedScene placed = placed(RIDGE.replace(white, both)
+                .replace("finishes:", "finishes:\n  paint: {diffuse: 0.001, source: \"invented\"}")
+                .replace(
+                        "  ridge: {kind: block, width: 0.1, depth: 5, height: 0.15",
+                        "  ridge: {kind: block, width: 0.1, depth: 5, height: 0.3"));
+        StarScanResult result = scan(placed, settings(Optional.empty(), 0.2), 2, Watch.NONE);
+        int[] found = along(placed, result, 3.256, -2.4, 2.4, 0.013, 20);
+        assertThat(found[0]).isGreaterThan(300);
+        assertThat(found[1]).isZero();
+    }
+
+    /** A slat hides all of the pupil but a strip of 15 % from the face of a post: a band of 40 mm all the same. */
+    @Test
+    void aBandOfAPostThatSeesAStripOfThePupilIsFound() throws Exception {
+        PlacedScene placed = placed(RIDGE.replace("diffuse: 0.5", "diffuse: 0.97")
+                .replace(
+                        "ridge: {kind: block, width: 0.1, depth: 5, height: 0.15, at: [3.3, 0, 0], finish: white}",
+                        "post: {kind: block, width: 2, depth: 40, height: 10, at: [5.5, 0, 10], finish: white}\n"
+                                + "  slat: {kind: block, width: 22, depth: 120, height: 1, at: [-8, 0, 100], finish: none}")
+                .replace("finishes:", "finishes:\n  none: {diffuse: 0, source: \"invented\"}"));
+        StarScanSettings faint = new StarScanSettings("pixels/front", 0, Optional.empty(), 0.2, 3e-4, 32, 40_000);
+        StarScanResult result = scan(placed, faint, 2, Watch.NONE);
+        int[] found = along(placed, result, 4.63, -2, 2, 0.05, 60);
+        assertThat(found[0]).isGreaterThan(60);
+        assertThat(found[1]).isZero();
+    }
+
+    @Test
+    void whatIsProvedHasNoPositions() throws Exception {
+        StarScanResult result = scan(placed(RIDGE), settings(Optional.empty(), 0.05), 2, Watch.NONE);
+        assertThat(result.cells())
+                .filteredOn(StarCell::proved)
+                .isNotEmpty()
+                .allMatch(cell -> cell.positions().isEmpty());
+    }
+
+    /** The bound of a star where light was found nowhere near does not hang on what was found elsewhere. */
+    @Test
+    void whatNoSampleMetIsBoundedByWhatTheSurfacesThereReflect() throws Exception {
+        String guides = RIDGE.replace(
+                "sources:",
+                "sources:\n  apart: {kind: star, at: [-11, 4]}\n  deep: {kind: star, at: [3.254, 0], defocus: -0.1}");
+        StarScanResult result = scan(placed(guides), settings(Optional.empty(), 1), 1, Watch.NONE);
+        assertThat(result.named()).extracting(each -> each.star().name()).containsExactly("apart", "deep", "guide");
+        assertThat(result.named()).extracting(NamedStar::reflected).containsExactly(0.0, 0.5, 0.5);
+        assertThat(result.cells())
+                .flatExtracting(StarCell::positions)
+                .isNotEmpty()
+                .allMatch(each -> each.reflected() == 0.5 || each.share() == 0);
     }
 
     /** The walls of the first drawing of the shipped camera throw about 0.6 % of a star just outside an opening onto its pixels. */
