@@ -13,6 +13,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.locationtech.jts.algorithm.MinimumDiameter;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 
 /**
@@ -33,6 +34,8 @@ public final class FacetAims {
     private final Scene scene;
     private final FacetTree tree;
     private final double plane;
+    private final Envelope wanted;
+    private final List<Vector3D> around;
     private final double pupilHeight;
     private final double pupilWidth;
     private final List<Vector3D> looks;
@@ -51,12 +54,14 @@ public final class FacetAims {
      * @param scene the scene
      * @param tree the tree over its facets
      * @param focusHeight height of the plane of the foci, mm
+     * @param foci a rectangle of foci; pieces that are struck from none of them are left out
      */
-    public FacetAims(Scene scene, FacetTree tree, double focusHeight) {
+    public FacetAims(Scene scene, FacetTree tree, double focusHeight, Envelope foci) {
         this.scene = scene;
         this.tree = tree;
         plane = focusHeight;
-        List<Vector3D> around = StarReach.around(scene.beam().pupil());
+        wanted = foci;
+        around = StarReach.around(scene.beam().pupil());
         pupilHeight = around.get(0).getZ();
         pupilWidth = width(around);
         looks = looks(scene.beam().pupil());
@@ -93,7 +98,7 @@ public final class FacetAims {
      * @param size no piece is longer, mm
      * @param step what is seen of a piece through one point of the pupil is aimed at piece by piece so that foci follow each other by no more than this, mm
      * @param widest pieces of which all bands are as wide as this or wider are left out, mm
-     * @return at least one for each piece, unless the pupil hides behind the plane of the side or reaches down to it
+     * @return at least one for each piece that a wanted focus may strike, unless the pupil hides behind the plane of the side or reaches down to it
      */
     public List<Aim> of(StarReach.Side side, double size, double step, double widest) {
         FacetPiece whole = whole(side);
@@ -103,7 +108,7 @@ public final class FacetAims {
                 .toList());
         List<Aim> found = new ArrayList<>();
         Ray ray = new Ray();
-        Predicate<FacetPiece> narrow = piece -> narrowest(piece) < widest;
+        Predicate<FacetPiece> narrow = piece -> narrowest(piece) < widest && isWanted(piece);
         for (FacetPiece piece : whole.pieces(size, UnaryOperator.identity(), narrow)) {
             Vector3D middle = piece.middle();
             List<Vector3D> usable = inFront.stream()
@@ -123,6 +128,21 @@ public final class FacetAims {
             }
         }
         return found;
+    }
+
+    /** Whether a focus that is wanted may strike a piece: all that do lie between those of its corners. */
+    private boolean isWanted(FacetPiece piece) {
+        Envelope foci = new Envelope();
+        for (Vector3D p : around) {
+            if (!(piece.highest() < p.getZ() && plane < p.getZ())) {
+                return true;
+            }
+            for (Vector3D e : List.of(piece.a(), piece.b(), piece.c())) {
+                Vector2D at = StarReach.focus(p, e, plane);
+                foci.expandToInclude(at.getX(), at.getY());
+            }
+        }
+        return foci.intersects(wanted);
     }
 
     /** Whether nothing lies between a point of the pupil and one of a facet. */

@@ -20,6 +20,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Envelope;
 
 /** Stars aimed at a plate that leans over a floor. */
 class FacetAimsTest {
@@ -55,7 +56,7 @@ class FacetAimsTest {
     }
 
     private static FacetAims aims(Scene scene, double plane) {
-        return new FacetAims(scene, tree(scene), plane);
+        return new FacetAims(scene, tree(scene), plane, new Envelope(-1e6, 1e6, -1e6, 1e6));
     }
 
     /** Where a line from a focus through a point leaves the pupil's plane. */
@@ -160,6 +161,22 @@ class FacetAimsTest {
             }
         }
         assertThat(found).isPositive();
+    }
+
+    @Test
+    void whatNoWantedFocusStrikesIsLeftOut() {
+        Scene scene = scene(parts(), DISC);
+        StarReach.Side side = sides(scene, 0).get(0);
+        List<Aim> all = aims(scene, 0).of(side, 1, ALL, ALL);
+        Vector2D at = all.get(all.size() / 2).focus();
+        Envelope near = new Envelope(at.getX() - 0.1, at.getX() + 0.1, at.getY() - 0.1, at.getY() + 0.1);
+        List<Aim> some = new FacetAims(scene, tree(scene), 0, near).of(side, 1, ALL, ALL);
+        assertThat(some).hasSizeLessThan(all.size()).isSubsetOf(all);
+        for (Aim aim : all) {
+            if (near.contains(aim.focus().getX(), aim.focus().getY())) {
+                assertThat(some).contains(aim);
+            }
+        }
     }
 
     @Test

@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Envelope;
 
 /**
  * Maps the once-reflected light of a star over its position.
@@ -71,7 +72,11 @@ public final class StarScan {
         this.bound = bound;
         this.grid = new StarGrid(region, settings.finest());
         this.change = new StarChange(grid, settings.level());
-        FacetAims aims = new FacetAims(placed.scene(), placed.tree(), settings.focusHeight());
+        FacetAims aims = new FacetAims(
+                placed.scene(),
+                placed.tree(),
+                settings.focusHeight(),
+                new Envelope(region.fromX(), region.toX(), region.fromY(), region.toY()));
         this.aim = new StarAim(reach, aims, grid, region, change);
         this.workers = workers;
         this.watch = watch;

@@ -300,7 +300,7 @@ class StarScanTest {
                         "  ridge: {kind: block, width: 0.1, depth: 5, height: 0.15",
                         "  ridge: {kind: block, width: 0.1, depth: 5, height: 0.3"));
         StarScanResult result = scan(placed, settings(Optional.empty(), 0.2), 2, Watch.NONE);
-        int[] found = along(placed, result, 3.256, -2.4, 2.4, 0.013, 20);
+        int[] found = along(placed, result, 3.256, -2.4, 2.4, 0.013, 24);
         assertThat(found[0]).isGreaterThan(300);
         assertThat(found[1]).isZero();
     }
