@@ -209,7 +209,7 @@ class StarScanTest {
         StarScanResult result = scan(placed(RIDGE), few, 1, Watch.NONE);
         assertThat(result.refined()).isFalse();
         assertThat(result.positions()).isLessThanOrEqualTo(200);
-        StarScanSettings many = new StarScanSettings("pixels/front", 0, Optional.empty(), 0.01, LEVEL, 20, 40_000);
+        StarScanSettings many = new StarScanSettings("pixels/front", 0, Optional.empty(), 0.01, LEVEL, 20, 1_000);
         assertThat(2 * result.positions())
                 .isLessThan(scan(placed(RIDGE), many, 1, Watch.NONE).positions());
     }
