@@ -209,7 +209,7 @@ class StarScanTest {
         StarScanResult result = scan(placed(RIDGE), few, 1, Watch.NONE);
         assertThat(result.refined()).isFalse();
         assertThat(result.positions()).isLessThanOrEqualTo(200);
-        StarScanSettings many = new StarScanSettings("pixels/front", 0, Optional.empty(), 0.01, LEVEL, 20, 40_000);
+        StarScanSettings many = new StarScanSettings("pixels/front", 0, Optional.empty(), 0.01, LEVEL, 20, 1_000);
         assertThat(2 * result.positions())
                 .isLessThan(scan(placed(RIDGE), many, 1, Watch.NONE).positions());
     }
@@ -314,11 +314,11 @@ class StarScanTest {
                         "post: {kind: block, width: 2, depth: 40, height: 10, at: [5.5, 0, 10], finish: white}\n"
                                 + "  slat: {kind: block, width: 22, depth: 120, height: 1, at: [-8, 0, 100], finish: none}")
                 .replace("finishes:", "finishes:\n  none: {diffuse: 0, source: \"invented\"}"));
-        StarScanSettings faint = new StarScanSettings("pixels/front", 0, Optional.empty(), 0.2, 3e-4, 32, 40_000);
-        StarScanResult result = scan(placed, faint, 2, Watch.NONE);
-        int[] found = along(placed, result, 4.63, -2, 2, 0.05, 60);
-        assertThat(found[0]).isGreaterThan(60);
-        assertThat(found[1]).isZero();
+        // With so few samples the zone takes in all that white paint might throw, found or not: look at what was found.
+        StarScanSettings coarse = new StarScanSettings("pixels/front", 0, Optional.empty(), 0.8, LEVEL, 16, 40_000);
+        StarPosition brightest = scan(placed, coarse, 2, Watch.NONE).brightest().orElseThrow();
+        assertThat(brightest.share() - 3 * brightest.error()).isGreaterThan(3e-4);
+        assertThat(brightest.x()).isBetween(4.5, 5.0);
     }
 
     @Test
