@@ -42,20 +42,29 @@ final class ClearanceSearch {
     private final DarknessProof quick;
     private final DarknessProof places;
     private final LimitingEdge limiting;
+    private final NearestLight nearest;
     private final double farthest;
 
     /**
      * @param scene the scene
      * @param tree the tree over its facets
-     * @param limiting names what sets a clearance
+     * @param limiting names what a line passes
+     * @param nearest names what sets a clearance
      * @param farthest clearances are looked for up to this, mm
      * @param stop whether proofs give up
      */
-    ClearanceSearch(Scene scene, FacetTree tree, LimitingEdge limiting, double farthest, BooleanSupplier stop) {
+    ClearanceSearch(
+            Scene scene,
+            FacetTree tree,
+            LimitingEdge limiting,
+            NearestLight nearest,
+            double farthest,
+            BooleanSupplier stop) {
         proofs = new DarknessProof(scene, tree, FEW_PAIRS, stop);
         quick = new DarknessProof(scene, tree, FEWEST_PAIRS, stop);
         places = new DarknessProof(scene, tree, PLACE, stop);
         this.limiting = limiting;
+        this.nearest = nearest;
         this.farthest = farthest;
     }
 
@@ -156,6 +165,16 @@ final class ClearanceSearch {
     private Margin margin(Moving moving, double clearance) {
         double farther = clearance + Math.max(BEYOND, 2e-6 * clearance);
         DarknessProof.Moved beyond = places.moved(moving.faces, moving.surface.name(), farther);
+        Optional<WitnessRay> line = beyond.line().or(beyond::open);
+        String passed = passed(moving, beyond);
+        // Where the proof ends without an edge nothing explains the limit: that is said, not guessed.
+        String setBy =
+                passed.isEmpty() ? "" : nearest.setBy(moving.faces, clearance).orElse(passed);
+        return new Margin(clearance, false, line, setBy);
+    }
+
+    /** The edge that the line passes, or that keeps the proof open; empty if there is none. */
+    private String passed(Moving moving, DarknessProof.Moved beyond) {
         if (beyond.line().isPresent()) {
             WitnessRay line = beyond.line().get();
             Vector3D facing = NearestFace.of(moving.faces, line.to())
@@ -163,9 +182,8 @@ final class ClearanceSearch {
                     .piece()
                     .frame()
                     .normal();
-            return new Margin(clearance, false, beyond.line(), limiting.of(line, facing));
+            return limiting.of(line, facing);
         }
-        String setBy = beyond.openEdge() >= 0 ? limiting.names(beyond.openEdge()) : "";
-        return new Margin(clearance, false, beyond.open(), setBy);
+        return beyond.openEdge() >= 0 ? limiting.names(beyond.openEdge()) : "";
     }
 }

@@ -11,6 +11,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Names what a line passes most nearly on its way: the edge of a part or the field limit. */
 final class LimitingEdge {
+    /** The name of the field limit where it stands in the place of surfaces. */
+    static final String FIELD_LIMIT = "field limit";
+
     private final Scene scene;
     private final FacetEdges edges;
     private final Tolerance tolerance;
@@ -47,7 +50,7 @@ final class LimitingEdge {
                         .map(limit -> distanceFromRim(limit, line))
                         .orElse(Double.POSITIVE_INFINITY)
                 < least;
-        return field ? "field limit" : best < 0 ? "" : names(best);
+        return field ? FIELD_LIMIT : best < 0 ? "" : names(best);
     }
 
     private boolean isOnTheWay(Vector3D a, Vector3D b, WitnessRay line, Vector3D facing) {
@@ -62,6 +65,11 @@ final class LimitingEdge {
 
     /** The surfaces that meet at an edge, in order of their names, with commas between. */
     String names(int edge) {
+        return names(scene, edges, edge);
+    }
+
+    /** The same, of a scene and its edges. */
+    static String names(Scene scene, FacetEdges edges, int edge) {
         TreeSet<String> names = new TreeSet<>();
         for (int u = 0; u < edges.useCount(edge); u++) {
             names.add(
@@ -96,7 +104,7 @@ final class LimitingEdge {
     }
 
     /** Distance of two stretches: Ericson, Real-Time Collision Detection, 2005, ch. 5.1.9. */
-    private static double distance(Vector3D p, Vector3D q, Vector3D a, Vector3D b) {
+    static double distance(Vector3D p, Vector3D q, Vector3D a, Vector3D b) {
         Vector3D d1 = q.subtract(p);
         Vector3D d2 = b.subtract(a);
         Vector3D r = p.subtract(a);

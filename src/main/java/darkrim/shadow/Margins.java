@@ -74,7 +74,8 @@ public final class Margins {
         fullyLit = new FullyLitProof(scene, tree, settings, stop);
         Tolerance tolerance = Tolerance.of(scene.bound(), settings.gapWidth());
         limiting = new LimitingEdge(scene, FacetEdges.of(scene), tolerance);
-        clearances = new ClearanceSearch(scene, tree, limiting, farthest, stop);
+        NearestLight nearest = new NearestLight(scene, tree, FacetEdges.of(scene), tolerance, stop);
+        clearances = new ClearanceSearch(scene, tree, limiting, nearest, farthest, stop);
     }
 
     /** The shadow margin of a surface, mm. */

@@ -34,7 +34,7 @@ import java.util.Optional;
  * @param unit what both are measured in
  * @param capped whether the search ended before a limit was found: the margin is then at least this far from 0
  * @param where the surface that has it, or cell of its map
- * @param setBy what sets it: surfaces that meet at an edge; empty where that is not known
+ * @param setBy what sets it: surfaces that meet at an edge, a surface on which light lies, or a rim; empty where that is not known
  * @param impossible why no such layout exists; otherwise empty
  */
 public record RequirementMargin(

@@ -8,7 +8,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  *
  * @param millimetres of a dark surface its dark clearance, of a lit one its shadow margin, mm
  * @param atLeast whether it is only known to be no less
- * @param setBy surfaces at whose common edge the light passes or ends that is nearest; empty where that is not known
+ * @param setBy what sets it: surfaces that meet at an edge, a surface on which light lies, {@code field limit} or {@code pupil rim}; empty where
+ *     that is not known
  * @param at the point of the surface that the light comes nearest to, or where it was found; empty where that is not known
  */
 public record LightMargin(double millimetres, boolean atLeast, String setBy, Optional<Vector3D> at) {
