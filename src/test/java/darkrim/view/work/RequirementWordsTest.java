@@ -38,7 +38,7 @@ class RequirementWordsTest {
     }
 
     private static LightMargin exact(double millimetres) {
-        return new LightMargin(millimetres, false, "", Optional.empty());
+        return new LightMargin(millimetres, false, "lid/edge, lid/top", Optional.empty());
     }
 
     private static Facts.RequirementFact fact(Outcome... outcomes) {
@@ -53,6 +53,8 @@ class RequirementWordsTest {
         assertThat(fact.margin()).isEqualTo("0.200 mm");
         assertThat(fact.worst()).isEqualTo(surface(1).name());
         assertThat(fact.value()).isEqualTo(surface(1).name());
+        LightMargin unexplained = new LightMargin(0.1, false, "", Optional.empty());
+        assertThat(fact(dark(0, exact(0.5)), dark(1, unexplained)).margin()).isEqualTo("at least 0.100 mm");
     }
 
     @Test
