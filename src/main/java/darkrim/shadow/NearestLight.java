@@ -7,14 +7,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
  * Names what keeps light as far from a surface as its clearance says.
  *
- * <p>Lines of light that end near the surface are found by chance and moved toward it, downhill along what stops them, until none comes nearer.
+ * <p>Lines of light that end near the surface are looked for evenly and moved toward it, downhill along what stops them, until none comes nearer.
  * There the direction toward the surface is a sum of the directions in which the stops push, with weights that are not negative (Karush-Kuhn-Tucker):
  * the weight of a stop is by how much the distance changes for each mm that the stop is moved. The stop of greatest weight sets the clearance.
  * A line counts only if it ends as near as the clearance, so that it is the one that sets it. Safe for use by many threads.
@@ -96,16 +95,17 @@ final class NearestLight {
     }
 
     private List<Near> starts(LineOfSight lines, List<Face> faces, double clearance) {
-        SplittableRandom random = new SplittableRandom(1);
+        EvenShares shares = new EvenShares();
         Outline pupil = scene.covering().pupil().outline();
         List<Near> found = new ArrayList<>();
         double[] onPupil = new double[2];
         for (int i = 0; i < TRIALS && !stop.getAsBoolean(); i++) {
-            Face face = faces.get(random.nextInt(faces.size()));
-            double beyond = random.nextDouble();
+            shares.advance();
+            Face face = faces.get(shares.next(faces.size()));
+            double beyond = shares.next();
             double distance = clearance * (1 + beyond * beyond) + beyond * beyond * beyond;
-            Vector3D end = onBorder(face.piece(), random).add(direction(random).multiply(distance));
-            pupil.place(random.nextDouble(), random.nextDouble(), onPupil);
+            Vector3D end = onBorder(face.piece(), shares).add(direction(shares).multiply(distance));
+            pupil.place(shares.next(), shares.next(), onPupil);
             double[] line = {
                 end.getX(), end.getY(), end.getZ(), onPupil[0] / LineOfSight.SCALE, onPupil[1] / LineOfSight.SCALE
             };
@@ -117,25 +117,22 @@ final class NearestLight {
         return found.subList(0, Math.min(STARTS, found.size()));
     }
 
-    private static Vector3D onBorder(FlatPiece piece, SplittableRandom random) {
-        int corner = random.nextInt(piece.size());
+    private static Vector3D onBorder(FlatPiece piece, EvenShares shares) {
+        int corner = shares.next(piece.size());
         int next = (corner + 1) % piece.size();
-        double share = random.nextDouble();
+        double share = shares.next();
         return piece.frame()
                 .at(
                         piece.u(corner) + share * (piece.u(next) - piece.u(corner)),
                         piece.v(corner) + share * (piece.v(next) - piece.v(corner)));
     }
 
-    private static Vector3D direction(SplittableRandom random) {
-        while (true) {
-            Vector3D way =
-                    Vector3D.of(2 * random.nextDouble() - 1, 2 * random.nextDouble() - 1, 2 * random.nextDouble() - 1);
-            double square = way.normSq();
-            if (square > 0.01 && square <= 1) {
-                return way.normalize();
-            }
-        }
+    /** Even on the sphere: heights are, by Archimedes' theorem of the cylinder. */
+    private static Vector3D direction(EvenShares shares) {
+        double height = 2 * shares.next() - 1;
+        double angle = 2 * Math.PI * shares.next();
+        double radius = Math.sqrt(Math.max(0, 1 - height * height));
+        return Vector3D.of(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle), height);
     }
 
     /** Moves one line downhill. */
