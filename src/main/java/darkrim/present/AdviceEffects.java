@@ -118,10 +118,7 @@ final class AdviceEffects {
 
     static String cell(RequirementMargin margin) {
         String number = margin.unit() == MarginUnit.MILLIMETRES && Double.isFinite(margin.margin())
-                ? MarginWords.bound(margin)
-                        + (margin.isBound() && margin.margin() < 0
-                                ? Figures.marginAtMost(margin.margin())
-                                : Figures.margin(margin.margin()))
+                ? MarginWords.millimetres(margin)
                 : MarginWords.of(margin);
         return margin.verdict().filter(verdict -> verdict == Verdict.UNDECIDED).isPresent() ? number + "?" : number;
     }

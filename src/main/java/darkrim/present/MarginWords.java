@@ -5,8 +5,6 @@ import darkrim.study.MarginUnit;
 import darkrim.study.RequirementMargin;
 import darkrim.study.tolerance.Contributor;
 import darkrim.verdict.Verdict;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -56,12 +54,13 @@ public final class MarginWords {
                     ? of(margin)
                     : Figures.withError(margin.margin(), margin.standardError());
         }
-        String figure = isFromAbove(margin)
-                ? BigDecimal.valueOf(margin.margin())
-                        .setScale(3, RoundingMode.CEILING)
-                        .toPlainString()
-                : Figures.margin(margin.margin());
-        return bound(margin) + figure + " mm";
+        return millimetres(margin) + " mm";
+    }
+
+    /** A known margin in mm with three decimals, without the unit: a bound from above never less than it is, all else never more. */
+    static String millimetres(RequirementMargin margin) {
+        return bound(margin)
+                + (isFromAbove(margin) ? Figures.marginAtMost(margin.margin()) : Figures.margin(margin.margin()));
     }
 
     /** The verdict that belongs to a margin. */

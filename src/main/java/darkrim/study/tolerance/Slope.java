@@ -13,6 +13,9 @@ import darkrim.verdict.Verdict;
  *     sampled margins, which are less sure over half a tolerance, where neither end has more than is drawn. NaN where a margin is not known
  */
 public record Slope(RequirementMargin atMinus, RequirementMargin atPlus, double perUnit) {
+    /** Differences below this share are rounding. */
+    private static final double LESS = 1e-9;
+
     /**
      * The secant over the tolerance, or the steeper fall; from the drawn value to one end where the margin at the other is only known to be at
      * least so much. Not known where an end cannot be built, is broken by an unknown amount or is not decided: the other end may be the good one.
@@ -41,9 +44,6 @@ public record Slope(RequirementMargin atMinus, RequirementMargin atPlus, double 
         }
         return new Slope(atMinus, atPlus, slope);
     }
-
-    /** Differences below this share are rounding. */
-    private static final double LESS = 1e-9;
 
     private static boolean isCappedAbove(RequirementMargin end) {
         return end.capped() && end.margin() >= 0;
